@@ -1,0 +1,64 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <cairo.h>
+
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwHandoutOptions:
+ * @paper: page size
+ * @text_points: body text, 12..28 pt; everything else follows it
+ * @language: BCP 47 tag of the client's language
+ * @date: day of the handout, ISO 8601; passed in so that the same input gives the same bytes
+ */
+typedef struct
+{
+  SwPaper paper;
+  double text_points;
+  const char *language;
+  const char *date;
+} SwHandoutOptions;
+
+#define SW_HANDOUT_ERROR (sw_handout_error_quark ())
+
+typedef enum
+{
+  SW_HANDOUT_ERROR_FIGURE,
+  SW_HANDOUT_ERROR_LANGUAGE,
+  SW_HANDOUT_ERROR_PDF,
+  SW_HANDOUT_ERROR_WRITE,
+} SwHandoutError;
+
+GQuark sw_handout_error_quark (void);
+
+/**
+ * SwHandout:
+ *
+ * The pages for one client, laid out and ready to draw: the same for preview, printer and PDF. Immutable; made
+ * from a programme that no other thread changes meanwhile (give a worker a sw_programme_copy()).
+ */
+#define SW_TYPE_HANDOUT (sw_handout_get_type ())
+G_DECLARE_FINAL_TYPE (SwHandout, sw_handout, SW, HANDOUT, GObject)
+
+void sw_handout_options_init (SwHandoutOptions *options,
+                              SwProgramme      *programme,
+                              const char       *date);
+SwHandout *sw_handout_new (SwProgramme             *programme,
+                           const SwHandoutOptions  *options,
+                           GError                 **error);
+int sw_handout_get_n_pages (SwHandout *self);
+double sw_handout_get_page_width_pt (SwHandout *self);
+double sw_handout_get_page_height_pt (SwHandout *self);
+int sw_handout_find_page_of_item (SwHandout  *self,
+                                  const char *item_id);
+void sw_handout_draw_page (SwHandout *self,
+                           int        page,
+                           cairo_t   *cr);
+char *sw_handout_dump (SwHandout *self);
+GBytes *sw_handout_to_pdf (SwHandout  *self,
+                           GError    **error);
+
+G_END_DECLS

@@ -1,0 +1,29 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <glib-object.h>
+
+G_BEGIN_DECLS
+
+/**
+ * SwIssue:
+ *
+ * A handout that was given out. Immutable. String properties, all construct only: "date" (ISO 8601 day),
+ * "way" ("print" or "pdf"), "hash" (SHA-256 of the PDF, hexadecimal), "doses" (one dose line an
+ * item, lines), "extras" (GStrv).
+ */
+#define SW_TYPE_ISSUE (sw_issue_get_type ())
+G_DECLARE_FINAL_TYPE (SwIssue, sw_issue, SW, ISSUE, GObject)
+
+SwIssue *sw_issue_new (const char         *date,
+                       const char         *way,
+                       const char         *hash,
+                       const char         *doses,
+                       const char * const *extras);
+const char *sw_issue_get_date (SwIssue *self);
+const char *sw_issue_get_way (SwIssue *self);
+const char *sw_issue_get_hash (SwIssue *self);
+const char *sw_issue_get_doses (SwIssue *self);
+const char * const *sw_issue_get_extras (SwIssue *self);
+
+G_END_DECLS

@@ -1,0 +1,43 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-answer.h"
+#include "sw-client.h"
+#include "sw-clinic.h"
+#include "sw-issue.h"
+#include "sw-measurement.h"
+#include "sw-session.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwProgramme:
+ *
+ * The document of one client. Properties: "id" (string, construct only, a random UUID unless given),
+ * "title" (string), "extras" (GStrv). It owns one client, one clinic and the lists below. The
+ * exercises it uses are not listed: each exercise item holds its snapshot, and
+ * sw_programme_dup_exercises() collects them.
+ */
+#define SW_TYPE_PROGRAMME (sw_programme_get_type ())
+G_DECLARE_FINAL_TYPE (SwProgramme, sw_programme, SW, PROGRAMME, GObject)
+
+SwProgramme *sw_programme_new (const char *id);
+SwProgramme *sw_programme_new_standard (void);
+SwProgramme *sw_programme_copy (SwProgramme *self);
+const char *sw_programme_get_id (SwProgramme *self);
+const char *sw_programme_get_title (SwProgramme *self);
+SwClient *sw_programme_get_client (SwProgramme *self);
+SwClinic *sw_programme_get_clinic (SwProgramme *self);
+GListStore *sw_programme_get_sessions (SwProgramme *self);
+GListStore *sw_programme_get_measurements (SwProgramme *self);
+GListStore *sw_programme_get_answers (SwProgramme *self);
+GListStore *sw_programme_get_issues (SwProgramme *self);
+const char * const *sw_programme_get_extras (SwProgramme *self);
+
+GPtrArray *sw_programme_dup_exercises (SwProgramme *self);
+GPtrArray *sw_programme_dup_items (SwProgramme *self);
+GListStore *sw_programme_find_list (SwProgramme *self,
+                                    gpointer     object,
+                                    guint       *position);
+
+G_END_DECLS

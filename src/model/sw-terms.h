@@ -1,0 +1,271 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The fixed vocabularies of the documents. The nick of each value is its word in XML ("hip-abductors");
+ * words for people are the window's and the handout's business. */
+#pragma once
+
+#include <glib-object.h>
+
+G_BEGIN_DECLS
+
+/* A small set of values of one of the enumerations below: bit n stands for value n. */
+typedef guint64 SwSet;
+
+#define SW_SET(value) (G_GUINT64_CONSTANT (1) << (value))
+
+typedef enum
+{
+  SW_REGION_NECK,
+  SW_REGION_SHOULDER,
+  SW_REGION_ELBOW_HAND,
+  SW_REGION_TRUNK,
+  SW_REGION_HIP,
+  SW_REGION_KNEE,
+  SW_REGION_ANKLE,
+  SW_REGION_BALANCE,
+  SW_REGION_WHOLE_BODY,
+} SwRegion;
+
+/* The start position: what the position ribbon shows and what a change of costs time. */
+typedef enum
+{
+  SW_POSITION_STANDING,
+  SW_POSITION_SITTING,
+  SW_POSITION_KNEELING,
+  SW_POSITION_HANDS_AND_KNEES,
+  SW_POSITION_ON_BACK,
+  SW_POSITION_ON_SIDE,
+  SW_POSITION_FACE_DOWN,
+} SwPosition;
+
+typedef enum
+{
+  SW_EQUIPMENT_CHAIR,
+  SW_EQUIPMENT_WALL,
+  SW_EQUIPMENT_COUNTER,
+  SW_EQUIPMENT_STEP,
+  SW_EQUIPMENT_MAT,
+  SW_EQUIPMENT_BED,
+  SW_EQUIPMENT_TOWEL,
+  SW_EQUIPMENT_PILLOW,
+  SW_EQUIPMENT_BAND,
+  SW_EQUIPMENT_DUMBBELL,
+  SW_EQUIPMENT_ANKLE_WEIGHT,
+  SW_EQUIPMENT_BALL,
+  SW_EQUIPMENT_STICK,
+  SW_EQUIPMENT_FOAM_ROLLER,
+} SwEquipment;
+
+typedef enum
+{
+  SW_AIM_STRENGTH,
+  SW_AIM_MOBILITY,
+  SW_AIM_STRETCH,
+  SW_AIM_CONTROL,
+  SW_AIM_BALANCE,
+  SW_AIM_ENDURANCE,
+  SW_AIM_RELAXATION,
+} SwAim;
+
+typedef enum
+{
+  SW_MUSCLE_NECK_FLEXORS,
+  SW_MUSCLE_NECK_EXTENSORS,
+  SW_MUSCLE_UPPER_TRAPEZIUS,
+  SW_MUSCLE_LOWER_TRAPEZIUS,
+  SW_MUSCLE_RHOMBOIDS,
+  SW_MUSCLE_SERRATUS_ANTERIOR,
+  SW_MUSCLE_ROTATOR_CUFF,
+  SW_MUSCLE_DELTOID,
+  SW_MUSCLE_PECTORALS,
+  SW_MUSCLE_LATISSIMUS_DORSI,
+  SW_MUSCLE_BICEPS,
+  SW_MUSCLE_TRICEPS,
+  SW_MUSCLE_FOREARM,
+  SW_MUSCLE_ABDOMINALS,
+  SW_MUSCLE_OBLIQUES,
+  SW_MUSCLE_BACK_EXTENSORS,
+  SW_MUSCLE_HIP_FLEXORS,
+  SW_MUSCLE_GLUTEALS,
+  SW_MUSCLE_HIP_ABDUCTORS,
+  SW_MUSCLE_HIP_ADDUCTORS,
+  SW_MUSCLE_HIP_ROTATORS,
+  SW_MUSCLE_QUADRICEPS,
+  SW_MUSCLE_HAMSTRINGS,
+  SW_MUSCLE_CALF,
+  SW_MUSCLE_SHIN,
+  SW_MUSCLE_PERONEALS,
+  SW_MUSCLE_FOOT,
+  SW_MUSCLE_DIAPHRAGM,
+  SW_MUSCLE_PELVIC_FLOOR,
+} SwMuscle;
+
+/* How the sides share the work of an item. */
+typedef enum
+{
+  SW_SIDE_BOTH,
+  SW_SIDE_EACH,
+  SW_SIDE_RIGHT,
+  SW_SIDE_LEFT,
+  SW_SIDE_ALTERNATING,
+} SwSide;
+
+/* One side of the body, or neither: whose extra sets, whose dominance, whose weakness. */
+typedef enum
+{
+  SW_BODY_SIDE_NONE,
+  SW_BODY_SIDE_RIGHT,
+  SW_BODY_SIDE_LEFT,
+} SwBodySide;
+
+/* Which ways the movement goes; how often it is done is the dose's business. */
+typedef enum
+{
+  SW_DIRECTION_KIND_ONE,
+  SW_DIRECTION_KIND_FORWARD_BACKWARD,
+  SW_DIRECTION_KIND_LEFT_RIGHT,
+  SW_DIRECTION_KIND_UP_DOWN,
+  SW_DIRECTION_KIND_IN_OUT,
+  SW_DIRECTION_KIND_BOTH_WAYS_ROUND,
+  SW_DIRECTION_KIND_SEVERAL,
+} SwDirectionKind;
+
+/* What an exercise asks of the body that some clients must avoid or be careful with. */
+typedef enum
+{
+  SW_CAUTION_BREATH_HOLDING,
+  SW_CAUTION_LONG_HOLD,
+  SW_CAUTION_HEAD_LOW,
+  SW_CAUTION_FLOOR_TRANSFER,
+  SW_CAUTION_FLAT_ON_BACK,
+  SW_CAUTION_FACE_DOWN,
+  SW_CAUTION_KNEELING,
+  SW_CAUTION_SPINE_BEND,
+  SW_CAUTION_SPINE_TWIST,
+  SW_CAUTION_SPINE_ARCH,
+  SW_CAUTION_SIT_UP,
+  SW_CAUTION_LIFT_FROM_FLOOR,
+  SW_CAUTION_LOAD_OVERHEAD,
+  SW_CAUTION_NECK_END_RANGE,
+  SW_CAUTION_UNSUPPORTED_STANDING,
+  SW_CAUTION_ONE_LEG_STANDING,
+  SW_CAUTION_EYES_CLOSED,
+  SW_CAUTION_IMPACT,
+  SW_CAUTION_HIP_DEEP_BEND,
+  SW_CAUTION_HIP_CROSSING,
+  SW_CAUTION_HIP_TURNED_IN,
+  SW_CAUTION_HIP_BACK_TURNED_OUT,
+  SW_CAUTION_HIP_OUT_ACTIVE,
+  SW_CAUTION_ARM_OUT_TURNED_OUT,
+  SW_CAUTION_ARM_ACROSS_PUSH,
+  SW_CAUTION_ARM_BEHIND,
+  SW_CAUTION_ARM_ACTIVE_LIFT,
+  SW_CAUTION_KNEE_LOADED_STRAIGHTENING,
+  SW_CAUTION_KNEE_DEEP_BEND,
+  SW_CAUTION_FOOT_PIVOT,
+  SW_CAUTION_CALF_STRETCH,
+  SW_CAUTION_ONE_LEG_HEEL_RAISE,
+  SW_CAUTION_END_RANGE_HOLD,
+  SW_CAUTION_BAREFOOT,
+  SW_CAUTION_FULL_WEIGHT_BEARING,
+  SW_CAUTION_WRIST_WEIGHT_BEARING,
+} SwCaution;
+
+/* A client's condition that limits what is safe (which tags it speaks against: sw-findings.c). */
+typedef enum
+{
+  SW_PRECAUTION_HIGH_BLOOD_PRESSURE,
+  SW_PRECAUTION_HEART_RATE_MEDICINE,
+  SW_PRECAUTION_OSTEOPOROSIS,
+  SW_PRECAUTION_FALL_RISK,
+  SW_PRECAUTION_PREGNANCY,
+  SW_PRECAUTION_HIP_REPLACEMENT_BACK,
+  SW_PRECAUTION_HIP_REPLACEMENT_FRONT,
+  SW_PRECAUTION_HIP_REPLACEMENT_SIDE,
+  SW_PRECAUTION_KNEE_REPLACEMENT,
+  SW_PRECAUTION_KNEELING_PAIN,
+  SW_PRECAUTION_CRUCIATE_LIGAMENT_REPAIR,
+  SW_PRECAUTION_ACHILLES_REPAIR,
+  SW_PRECAUTION_SHOULDER_DISLOCATION_FRONT,
+  SW_PRECAUTION_SHOULDER_DISLOCATION_BACK,
+  SW_PRECAUTION_ROTATOR_CUFF_REPAIR,
+  SW_PRECAUTION_SPINE_SURGERY,
+  SW_PRECAUTION_LEG_SYMPTOMS,
+  SW_PRECAUTION_NECK_DIZZINESS,
+  SW_PRECAUTION_FRACTURE_HEALING,
+  SW_PRECAUTION_HYPERMOBILITY,
+  SW_PRECAUTION_JOINT_FLARE,
+  SW_PRECAUTION_POOR_FOOT_FEELING,
+  SW_PRECAUTION_LOW_SUGAR_RISK,
+  SW_PRECAUTION_ABDOMINAL_SURGERY,
+  SW_PRECAUTION_PELVIC_FLOOR,
+  SW_PRECAUTION_LYMPHOEDEMA,
+} SwPrecaution;
+
+typedef enum
+{
+  SW_UNITS_KG,
+  SW_UNITS_LB,
+  SW_UNITS_BOTH,
+} SwUnits;
+
+typedef enum
+{
+  SW_PAPER_A4,
+  SW_PAPER_LETTER,
+} SwPaper;
+
+typedef enum
+{
+  SW_SECTION_WARM_UP,
+  SW_SECTION_MAIN,
+  SW_SECTION_COOL_DOWN,
+  SW_SECTION_OWN,
+} SwSectionKind;
+
+typedef enum
+{
+  SW_ITEM_EXERCISE,
+  SW_ITEM_REST,
+  SW_ITEM_CIRCUIT,
+  SW_ITEM_SELF_CHECK,
+} SwItemKind;
+
+/* What a self-check or a measurement is counted in. */
+typedef enum
+{
+  SW_MEASURE_SECONDS,
+  SW_MEASURE_REPETITIONS,
+  SW_MEASURE_DEGREES,
+  SW_MEASURE_CENTIMETRES,
+  SW_MEASURE_KILOGRAMS,
+  SW_MEASURE_NEWTONS,
+  SW_MEASURE_RATING_0_TO_10,
+} SwMeasure;
+
+/* Bit n of a SwSet of days. */
+typedef enum
+{
+  SW_DAY_MONDAY,
+  SW_DAY_TUESDAY,
+  SW_DAY_WEDNESDAY,
+  SW_DAY_THURSDAY,
+  SW_DAY_FRIDAY,
+  SW_DAY_SATURDAY,
+  SW_DAY_SUNDAY,
+} SwDay;
+
+gboolean sw_term_from_nick (GType       type,
+                            const char *nick,
+                            int        *value);
+const char *sw_term_to_nick (GType type,
+                             int   value);
+int sw_term_get_n_values (GType type);
+gboolean sw_set_from_nicks (GType        type,
+                            const char  *nicks,
+                            SwSet       *set,
+                            char       **unknown);
+char *sw_set_to_nicks (GType type,
+                       SwSet set);
+
+G_END_DECLS

@@ -1,0 +1,13 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-catalogue.h"
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+char *sw_numbers_to_json (SwProgramme *programme,
+                          SwCatalogue *catalogue,
+                          int          year);
+
+G_END_DECLS

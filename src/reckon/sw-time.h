@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwSpan:
+ * @low_s: seconds, when everything goes quickly
+ * @high_s: seconds, when it does not; never below @low_s
+ *
+ * How long something takes, as a range.
+ */
+typedef struct
+{
+  double low_s;
+  double high_s;
+} SwSpan;
+
+/**
+ * SwClockEntry:
+ * @item: (unowned): the item
+ * @circuit: (unowned) (nullable): the circuit it stands in
+ * @section: (unowned): the section
+ * @start: when it starts, counted from the start of the session
+ * @length: how long it takes itself, changes of place before it left out
+ * @change: what getting into position and fetching equipment takes before it
+ * @position: the position it starts in; for a rest or check, the one before it
+ * @moves: whether the body has to change position for it
+ */
+typedef struct
+{
+  SwItem *item;
+  SwItem *circuit;
+  SwSection *section;
+  SwSpan start;
+  SwSpan length;
+  SwSpan change;
+  SwPosition position;
+  gboolean moves;
+} SwClockEntry;
+
+/**
+ * SwClock:
+ * @entries: (element-type SwClockEntry): in the order of the canvas: a circuit's members follow it
+ * @total: the whole session, changes included
+ * @n_changes: changes of position
+ * @change_s: seconds the changes take, the upper figure
+ *
+ * The running clock of a session.
+ */
+typedef struct
+{
+  GArray *entries;
+  SwSpan total;
+  int n_changes;
+  double change_s;
+} SwClock;
+
+SwSpan sw_time_of_dose (const SwDose *dose,
+                        double        pace_s);
+SwSpan sw_time_of_item (SwItem *item);
+SwClock *sw_clock_new (SwSession *session);
+void sw_clock_free (SwClock *clock);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwClock, sw_clock_free)
+
+G_END_DECLS

@@ -1,0 +1,41 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwDraft:
+ * @path: the draft's own file
+ * @original: path of the programme it is a draft of, or NULL for one never saved
+ * @saved_at: when the draft was written, seconds since 1970
+ *
+ * Work that was not saved when the program ended. Drafts lie in the user's state folder (owner only), named
+ * by the programme's id, never by the client.
+ */
+typedef struct
+{
+  char *path;
+  char *original;
+  gint64 saved_at;
+} SwDraft;
+
+void sw_draft_free (SwDraft *draft);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwDraft, sw_draft_free)
+
+char *sw_drafts_folder (void);
+GPtrArray *sw_drafts_list (void);
+SwProgramme *sw_draft_read (const SwDraft  *draft,
+                            GError        **error);
+void sw_draft_write_async (SwProgramme         *programme,
+                           const char          *original,
+                           GCancellable        *cancellable,
+                           GAsyncReadyCallback  callback,
+                           gpointer             data);
+gboolean sw_draft_write_finish (GAsyncResult  *result,
+                                GError       **error);
+gboolean sw_draft_discard (const char  *programme_id,
+                           GError     **error);
+
+G_END_DECLS
