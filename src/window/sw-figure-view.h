@@ -11,8 +11,8 @@ G_BEGIN_DECLS
  * SwFigureView:
  *
  * An exercise's figure on a sheet of white paper, in light and dark alike. At rest it shows the cached
- * picture; while playing it shows the motion. Properties: "exercise" (SwExercise), "mirrored" (boolean),
- * "playing" (boolean), "play-on-hover" (boolean).
+ * picture; while playing it shows the motion. What it shows is set by the
+ * functions below.
  */
 #define SW_TYPE_FIGURE_VIEW (sw_figure_view_get_type ())
 G_DECLARE_FINAL_TYPE (SwFigureView, sw_figure_view, SW, FIGURE_VIEW, GtkWidget)

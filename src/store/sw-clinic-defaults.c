@@ -1,0 +1,84 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The clinic's own details, so that a new programme need not ask for them again. */
+#include "config.h"
+
+#include "sw-clinic-defaults.h"
+#include "sw-file.h"
+
+#define GROUP "Clinic"
+#define MAX_BYTES (64 * 1024)
+
+static const char *const fields[] = { "name", "therapist", "phone", "email", "address", "emergency-number" };
+
+static char *
+defaults_path (void)
+{
+  return g_build_filename (g_get_user_config_dir (), "setwright", "clinic.ini", NULL);
+}
+
+/**
+ * sw_clinic_defaults_load:
+ * @clinic: a new clinic, whose fields take the remembered values
+ *
+ * A missing or damaged file leaves the fields empty; the next save writes it anew.
+ */
+void
+sw_clinic_defaults_load (SwClinic *clinic)
+{
+  g_autoptr (GKeyFile) file = g_key_file_new ();
+  g_autofree char *path = defaults_path ();
+  g_autoptr (GBytes) bytes = sw_file_read (path, MAX_BYTES, NULL);
+
+  g_return_if_fail (SW_IS_CLINIC (clinic));
+
+  if (bytes == NULL || !g_key_file_load_from_bytes (file, bytes, G_KEY_FILE_NONE, NULL))
+    return;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (fields); i++)
+    {
+      g_autofree char *value = g_key_file_get_string (file, GROUP, fields[i], NULL);
+
+      if (value != NULL && g_utf8_validate (value, -1, NULL))
+        g_object_set (clinic, fields[i], value, NULL);
+    }
+}
+
+/**
+ * sw_clinic_defaults_save:
+ * @clinic: whose fields to remember
+ *
+ * Nothing is written when the file holds the very same already.
+ *
+ * Returns: whether the file holds the values now
+ */
+gboolean
+sw_clinic_defaults_save (SwClinic  *clinic,
+                         GError   **error)
+{
+  g_autoptr (GKeyFile) file = g_key_file_new ();
+  g_autofree char *path = defaults_path ();
+  g_autofree char *folder = g_path_get_dirname (path);
+  g_autoptr (GBytes) old = sw_file_read (path, MAX_BYTES, NULL);
+  g_autoptr (GBytes) bytes = NULL;
+  char *text;
+  gsize length;
+
+  g_return_val_if_fail (SW_IS_CLINIC (clinic), FALSE);
+
+  for (gsize i = 0; i < G_N_ELEMENTS (fields); i++)
+    {
+      g_autofree char *value = NULL;
+
+      g_object_get (clinic, fields[i], &value, NULL);
+      g_key_file_set_string (file, GROUP, fields[i], value);
+    }
+
+  text = g_key_file_to_data (file, &length, NULL);
+  bytes = g_bytes_new_take (text, length);
+  if (old != NULL && g_bytes_equal (old, bytes))
+    return TRUE;
+
+  g_mkdir_with_parents (folder, 0700);
+  return sw_file_write (path, bytes, NULL, FALSE, error);
+}
