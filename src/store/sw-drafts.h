@@ -8,6 +8,7 @@ G_BEGIN_DECLS
 /**
  * SwDraft:
  * @path: the draft's own file
+ * @programme_id: the id of the programme it holds
  * @original: path of the programme it is a draft of, or NULL for one never saved
  * @saved_at: when the draft was written, seconds since 1970
  *
@@ -17,6 +18,7 @@ G_BEGIN_DECLS
 typedef struct
 {
   char *path;
+  char *programme_id;
   char *original;
   gint64 saved_at;
 } SwDraft;

@@ -18,7 +18,6 @@ struct _SwWindow
 
   SwDocument *document;
   GCancellable *cancellable;
-  gulong history_handlers[2];
   guint draft_timeout;
   gboolean draft_wanted;   /* edits since the last draft or save */
   gboolean draft_writing;
@@ -30,7 +29,6 @@ struct _SwWindow
 
   GtkLabel *title;
   GtkLabel *subtitle;
-  GtkToggleButton *preview_button;
   GtkMenuButton *menu_button;
   SwNotice *notice;
   GtkStack *left;
@@ -38,7 +36,6 @@ struct _SwWindow
   SwPreview *preview;
   SwSessionCanvas *canvas;
   SwInspector *inspector;
-  GtkRevealer *inspector_revealer;
   SwFindingsBar *findings_bar;
   GtkRevealer *toast;
   GtkLabel *toast_words;

@@ -1,0 +1,493 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The window of one programme: puts the panes together and keeps what stands around them. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-clinic-defaults.h"
+#include "sw-edit-actions.h"
+#include "sw-figure-view.h"
+#include "sw-shortcuts.h"
+#include "sw-window-private.h"
+
+#define TOAST_S 6
+
+G_DEFINE_FINAL_TYPE (SwWindow, sw_window, GTK_TYPE_APPLICATION_WINDOW)
+
+static gboolean
+toast_over_cb (gpointer data)
+{
+  SwWindow *self = data;
+
+  self->toast_timeout = 0;
+  gtk_revealer_set_reveal_child (self->toast, FALSE);
+  return G_SOURCE_REMOVE;
+}
+
+/**
+ * sw_window_show_toast:
+ * @words: what was done
+ * @button: (nullable): label of a button beside it
+ * @action: (nullable): what the button does
+ *
+ * Tells for a few seconds, over the canvas, that something was done.
+ */
+void
+sw_window_show_toast (SwWindow   *self,
+                      const char *words,
+                      const char *button,
+                      const char *action)
+{
+  g_clear_handle_id (&self->toast_timeout, g_source_remove);
+
+  gtk_label_set_label (self->toast_words, words);
+  gtk_widget_set_visible (GTK_WIDGET (self->toast_button), button != NULL);
+  if (button != NULL)
+    {
+      gtk_button_set_label (self->toast_button, button);
+      gtk_actionable_set_detailed_action_name (GTK_ACTIONABLE (self->toast_button), action);
+    }
+  gtk_revealer_set_reveal_child (self->toast, TRUE);
+  self->toast_timeout = g_timeout_add_seconds (TOAST_S, toast_over_cb, self);
+}
+
+/**
+ * sw_window_show_error:
+ * @error: what went wrong, in words for the therapist
+ */
+void
+sw_window_show_error (SwWindow     *self,
+                      const GError *error)
+{
+  sw_notice_show (self->notice, error->message, NULL, 0);
+}
+
+static void
+close_toast_cb (SwWindow *self)
+{
+  g_clear_handle_id (&self->toast_timeout, g_source_remove);
+  gtk_revealer_set_reveal_child (self->toast, FALSE);
+}
+
+static void
+update_title (SwWindow *self)
+{
+  g_autofree char *name = sw_document_dup_name (self->document);
+  g_autofree char *title = NULL;
+  g_autofree char *place = NULL;
+  SwProgrammeFile *file = sw_document_get_file (self->document);
+  gboolean modified = sw_history_get_modified (sw_document_get_history (self->document));
+
+  if (file != NULL)
+    place = g_path_get_basename (sw_programme_file_get_path (file));
+  else
+    place = g_strdup (_ ("not saved yet"));
+
+  if (modified && file != NULL)
+    {
+      /* Translators: %s is a file name */
+      g_autofree char *with_changes = g_strdup_printf (_ ("%s – changes not saved"), place);
+
+      g_free (place);
+      place = g_steal_pointer (&with_changes);
+    }
+
+  title = g_strdup_printf ("%s%s", modified ? "• " : "", name);
+  gtk_label_set_label (self->title, title);
+  gtk_label_set_label (self->subtitle, place);
+  gtk_window_set_title (GTK_WINDOW (self), name);
+}
+
+static void
+document_changed_cb (SwWindow *self)
+{
+  update_title (self);
+}
+
+/* An edit, not the mere loading of a catalogue or showing of another session. */
+static void
+history_changed_cb (SwWindow *self)
+{
+  sw_window_schedule_draft (self);
+}
+
+static void
+catalogue_notify_cb (SwWindow *self)
+{
+  SwApplication *application = SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
+
+  if (application != NULL && self->document != NULL)
+    sw_document_set_catalogue (self->document, sw_application_get_catalogue (application));
+}
+
+/**
+ * sw_window_set_document:
+ * @document: what the window shows from now on
+ */
+void
+sw_window_set_document (SwWindow   *self,
+                        SwDocument *document)
+{
+  g_autoptr (GActionGroup) edits = sw_edit_actions_new (document);
+
+  sw_window_stop_drafts (self);
+  if (self->document != NULL)
+    {
+      g_signal_handlers_disconnect_by_data (self->document, self);
+      g_signal_handlers_disconnect_by_data (sw_document_get_history (self->document), self);
+    }
+  g_set_object (&self->document, document);
+
+  gtk_widget_insert_action_group (GTK_WIDGET (self), "edit", edits);
+  catalogue_notify_cb (self);
+  sw_catalogue_pane_set_document (self->catalogue_pane, document);
+  sw_preview_set_document (self->preview, document);
+  sw_session_canvas_set_document (self->canvas, document);
+  sw_inspector_set_document (self->inspector, document);
+  sw_findings_bar_set_document (self->findings_bar, document);
+
+  g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "notify::file", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sw_document_get_history (document), "notify::modified",
+                           G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (sw_document_get_history (document), "changed", G_CALLBACK (history_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  update_title (self);
+}
+
+/* The large motion over the panes */
+
+static void
+hide_motion (SwWindow *self)
+{
+  if (self->motion == NULL)
+    return;
+
+  gtk_overlay_remove_overlay (self->overlay, self->motion);
+  self->motion = NULL;
+}
+
+static gboolean
+motion_key_cb (SwWindow *self,
+               guint     key)
+{
+  if (key != GDK_KEY_Escape)
+    return GDK_EVENT_PROPAGATE;
+
+  hide_motion (self);
+  return GDK_EVENT_STOP;
+}
+
+static void
+show_motion_activated_cb (GSimpleAction *action,
+                          GVariant      *parameter,
+                          gpointer       data)
+{
+  SwWindow *self = data;
+  SwItem *item = sw_document_get_chosen_item (self->document);
+  SwExercise *exercise = NULL;
+  gboolean mirrored = FALSE;
+  GtkWidget *view;
+  GtkWidget *button;
+  GtkEventController *keys;
+
+  (void) action;
+  (void) parameter;
+  if (self->motion != NULL)
+    {
+      hide_motion (self);
+      return;
+    }
+
+  if (item != NULL && sw_item_get_kind (item) == SW_ITEM_EXERCISE)
+    {
+      exercise = sw_item_get_exercise (item);
+      mirrored = sw_item_get_dose (item)->side == SW_SIDE_LEFT;
+    }
+  else
+    {
+      exercise = sw_catalogue_pane_get_exercise (self->catalogue_pane);
+    }
+  if (exercise == NULL)
+    {
+      sw_window_show_toast (self, _ ("Choose an exercise first: its motion is then shown large."), NULL, NULL);
+      return;
+    }
+
+  view = sw_figure_view_new (sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)))),
+                             320, 280);
+  gtk_widget_set_hexpand (view, TRUE);
+  gtk_widget_set_vexpand (view, TRUE);
+  sw_figure_view_set_exercise (SW_FIGURE_VIEW (view), exercise, mirrored);
+  sw_figure_view_set_playing (SW_FIGURE_VIEW (view), TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (view), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  sw_exercise_get_text (exercise, "en")->name, -1);
+
+  button = gtk_button_new_with_label (_ ("Close (Esc)"));
+  gtk_widget_set_halign (button, GTK_ALIGN_CENTER);
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (hide_motion), self);
+
+  self->motion = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
+  gtk_widget_add_css_class (self->motion, "large-motion");
+  gtk_box_append (GTK_BOX (self->motion), view);
+  gtk_box_append (GTK_BOX (self->motion), button);
+
+  keys = gtk_event_controller_key_new ();
+  g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (motion_key_cb), self);
+  gtk_widget_add_controller (self->motion, keys);
+
+  gtk_overlay_add_overlay (self->overlay, self->motion);
+  gtk_widget_grab_focus (button);
+}
+
+/* Actions about the window itself */
+
+static void
+preview_toggled_cb (GSimpleAction *action,
+                    GVariant      *state,
+                    gpointer       data)
+{
+  SwWindow *self = data;
+  gboolean shown = g_variant_get_boolean (state);
+
+  gtk_stack_set_visible_child (self->left, shown ? GTK_WIDGET (self->preview) : GTK_WIDGET (self->catalogue_pane));
+  g_simple_action_set_state (action, state);
+}
+
+static void
+inspector_toggled_cb (GSimpleAction *action,
+                      GVariant      *state,
+                      gpointer       data)
+{
+  SwWindow *self = data;
+
+  gtk_widget_set_visible (GTK_WIDGET (self->inspector), g_variant_get_boolean (state));
+  g_simple_action_set_state (action, state);
+}
+
+static void
+search_activated_cb (GSimpleAction *action,
+                     GVariant      *parameter,
+                     gpointer       data)
+{
+  SwWindow *self = data;
+
+  (void) action;
+  (void) parameter;
+  g_action_group_change_action_state (G_ACTION_GROUP (self), "preview", g_variant_new_boolean (FALSE));
+  sw_catalogue_pane_focus_search (self->catalogue_pane);
+}
+
+static void
+focus_canvas_activated_cb (GSimpleAction *action,
+                           GVariant      *parameter,
+                           gpointer       data)
+{
+  SwWindow *self = data;
+
+  (void) action;
+  (void) parameter;
+  gtk_widget_child_focus (GTK_WIDGET (self->canvas), GTK_DIR_TAB_FORWARD);
+}
+
+static void
+shortcuts_activated_cb (GSimpleAction *action,
+                        GVariant      *parameter,
+                        gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  gtk_window_present (GTK_WINDOW (sw_shortcuts_window_new (GTK_WINDOW (data))));
+}
+
+static void
+menu_activated_cb (GSimpleAction *action,
+                   GVariant      *parameter,
+                   gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  gtk_menu_button_popup (SW_WINDOW (data)->menu_button);
+}
+
+static void
+about_activated_cb (GSimpleAction *action,
+                    GVariant      *parameter,
+                    gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  gtk_show_about_dialog (GTK_WINDOW (data), "program-name", "Setwright", "version", SW_VERSION, "logo-icon-name",
+                         "org.setwright.Setwright", "license-type", GTK_LICENSE_GPL_3_0, "comments",
+                         _ ("Home-exercise programmes, made during the appointment.\n"
+                            "Supports a licensed clinician's judgement; it does not diagnose or replace it."),
+                         NULL);
+}
+
+static void
+close_activated_cb (GSimpleAction *action,
+                    GVariant      *parameter,
+                    gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  gtk_window_close (GTK_WINDOW (data));
+}
+
+static const GActionEntry entries[] = {
+  { .name = "preview", .state = "false", .change_state = preview_toggled_cb },
+  { .name = "inspector", .state = "true", .change_state = inspector_toggled_cb },
+  { .name = "search", .activate = search_activated_cb },
+  { .name = "focus-canvas", .activate = focus_canvas_activated_cb },
+  { .name = "show-motion", .activate = show_motion_activated_cb },
+  { .name = "shortcuts", .activate = shortcuts_activated_cb },
+  { .name = "menu", .activate = menu_activated_cb },
+  { .name = "about", .activate = about_activated_cb },
+  { .name = "close", .activate = close_activated_cb },
+};
+
+static gboolean
+sw_window_close_request (GtkWindow *window)
+{
+  SwWindow *self = SW_WINDOW (window);
+
+  if (sw_window_ask_before_close (self))
+    return GDK_EVENT_STOP;
+
+  sw_window_stop_drafts (self);
+  return GTK_WINDOW_CLASS (sw_window_parent_class)->close_request (window);
+}
+
+static void
+sw_window_dispose (GObject *object)
+{
+  SwWindow *self = SW_WINDOW (object);
+
+  g_clear_handle_id (&self->toast_timeout, g_source_remove);
+  g_clear_handle_id (&self->draft_timeout, g_source_remove);
+  if (self->cancellable != NULL)
+    g_cancellable_cancel (self->cancellable);
+  g_clear_object (&self->cancellable);
+  g_clear_pointer (&self->drafts, g_ptr_array_unref);
+  g_clear_object (&self->document);
+
+  G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
+}
+
+static void
+sw_window_class_init (SwWindowClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = sw_window_dispose;
+  GTK_WINDOW_CLASS (class)->close_request = sw_window_close_request;
+
+  g_type_ensure (SW_TYPE_NOTICE);
+  g_type_ensure (SW_TYPE_CATALOGUE_PANE);
+  g_type_ensure (SW_TYPE_PREVIEW);
+  g_type_ensure (SW_TYPE_SESSION_CANVAS);
+  g_type_ensure (SW_TYPE_INSPECTOR);
+  g_type_ensure (SW_TYPE_FINDINGS_BAR);
+
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-window.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, title);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, subtitle);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, menu_button);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, notice);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, left);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, catalogue_pane);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, preview);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, canvas);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, inspector);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, findings_bar);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, toast);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, toast_words);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, toast_button);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, busy);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, overlay);
+  gtk_widget_class_bind_template_callback (widget_class, close_toast_cb);
+}
+
+static void
+sw_window_init (SwWindow *self)
+{
+  self->cancellable = g_cancellable_new ();
+  gtk_widget_init_template (GTK_WIDGET (self));
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+  sw_window_add_file_actions (self);
+  sw_window_add_handover_actions (self);
+}
+
+/**
+ * sw_window_new:
+ * @application: the program
+ *
+ * Returns: (transfer none): a window on a new programme, not yet presented
+ */
+SwWindow *
+sw_window_new (SwApplication *application)
+{
+  SwWindow *self;
+  SwPictures *pictures;
+
+  g_return_val_if_fail (SW_IS_APPLICATION (application), NULL);
+
+  self = g_object_new (SW_TYPE_WINDOW, "application", application, NULL);
+  pictures = sw_application_get_pictures (application);
+  sw_catalogue_pane_set_pictures (self->catalogue_pane, pictures);
+  sw_session_canvas_set_pictures (self->canvas, pictures);
+  sw_inspector_set_pictures (self->inspector, pictures);
+  g_signal_connect_object (application, "notify::catalogue", G_CALLBACK (catalogue_notify_cb), self,
+                           G_CONNECT_SWAPPED);
+  sw_window_new_programme (self);
+
+  return self;
+}
+
+/**
+ * sw_window_get_document:
+ *
+ * Returns: (transfer none): the document shown
+ */
+SwDocument *
+sw_window_get_document (SwWindow *self)
+{
+  g_return_val_if_fail (SW_IS_WINDOW (self), NULL);
+  return self->document;
+}
+
+/**
+ * sw_window_new_programme:
+ *
+ * Shows a new programme that carries the clinic's remembered details.
+ */
+void
+sw_window_new_programme (SwWindow *self)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
+  g_autoptr (SwDocument) document = NULL;
+
+  g_return_if_fail (SW_IS_WINDOW (self));
+
+  sw_clinic_defaults_load (sw_programme_get_clinic (programme));
+  document = sw_document_new (programme, NULL);
+  sw_window_set_document (self, document);
+}
+
+/**
+ * sw_window_is_untouched:
+ *
+ * Returns: whether the window shows a new programme in which nothing was ever done
+ */
+gboolean
+sw_window_is_untouched (SwWindow *self)
+{
+  SwHistory *history;
+
+  g_return_val_if_fail (SW_IS_WINDOW (self), FALSE);
+
+  history = sw_document_get_history (self->document);
+  return sw_document_get_file (self->document) == NULL && !sw_history_get_can_undo (history)
+         && !sw_history_get_can_redo (history);
+}
