@@ -129,7 +129,7 @@ void
 sw_window_set_document (SwWindow   *self,
                         SwDocument *document)
 {
-  g_autoptr (GActionGroup) edits = sw_edit_actions_new (document);
+  GActionGroup *edits = sw_edit_actions_new (document);
 
   sw_window_stop_drafts (self);
   if (self->document != NULL)
@@ -140,6 +140,7 @@ sw_window_set_document (SwWindow   *self,
   g_set_object (&self->document, document);
 
   gtk_widget_insert_action_group (GTK_WIDGET (self), "edit", edits);
+  g_object_unref (edits);
   catalogue_notify_cb (self);
   sw_catalogue_pane_set_document (self->catalogue_pane, document);
   sw_preview_set_document (self->preview, document);
