@@ -6,6 +6,8 @@
 
 #include <glib-object.h>
 
+#include "sw-enum-types.h"
+
 G_BEGIN_DECLS
 
 /* A small set of values of one of the enumerations below: bit n stands for value n. */
@@ -171,7 +173,7 @@ typedef enum
   SW_CAUTION_WRIST_WEIGHT_BEARING,
 } SwCaution;
 
-/* A client's condition that limits what is safe (which tags it speaks against: sw-findings.c). */
+/* A client's condition that limits what is safe (which tags it speaks against: sw-precautions.c). */
 typedef enum
 {
   SW_PRECAUTION_HIGH_BLOOD_PRESSURE,

@@ -1,0 +1,241 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Who hands the programme over and whom to call. */
+#include "config.h"
+
+#include "sw-clinic.h"
+
+#include "sw-fields.h"
+
+enum
+{
+  PROP_0,
+  PROP_NAME,
+  PROP_THERAPIST,
+  PROP_PHONE,
+  PROP_EMAIL,
+  PROP_ADDRESS,
+  PROP_EMERGENCY_NUMBER,
+  PROP_EXTRAS,
+  N_PROPS,
+};
+
+struct _SwClinic
+{
+  GObject parent_instance;
+
+  char *strings[PROP_EXTRAS];  /* by property; the first is not used */
+  char **extras;
+};
+
+G_DEFINE_FINAL_TYPE (SwClinic, sw_clinic, G_TYPE_OBJECT)
+
+static GParamSpec *properties[N_PROPS];
+
+static void
+sw_clinic_get_property (GObject    *object,
+                        guint       property_id,
+                        GValue     *value,
+                        GParamSpec *pspec)
+{
+  SwClinic *self = SW_CLINIC (object);
+
+  if (property_id == PROP_EXTRAS)
+    g_value_set_boxed (value, self->extras);
+  else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
+    g_value_set_string (value, self->strings[property_id]);
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
+}
+
+static void
+sw_clinic_set_property (GObject      *object,
+                        guint         property_id,
+                        const GValue *value,
+                        GParamSpec   *pspec)
+{
+  SwClinic *self = SW_CLINIC (object);
+  gboolean changed = FALSE;
+
+  if (property_id == PROP_EXTRAS)
+    changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
+  else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
+    changed = sw_field_set_string (&self->strings[property_id], g_value_get_string (value));
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
+
+  if (changed)
+    g_object_notify_by_pspec (object, pspec);
+}
+
+static void
+sw_clinic_finalize (GObject *object)
+{
+  SwClinic *self = SW_CLINIC (object);
+
+  for (int i = 0; i < PROP_EXTRAS; i++)
+    g_free (self->strings[i]);
+  g_strfreev (self->extras);
+
+  G_OBJECT_CLASS (sw_clinic_parent_class)->finalize (object);
+}
+
+static void
+sw_clinic_class_init (SwClinicClass *klass)
+{
+  static const char * const names[PROP_EXTRAS] = {
+    NULL, "name", "therapist", "phone", "email", "address", "emergency-number",
+  };
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+
+  object_class->get_property = sw_clinic_get_property;
+  object_class->set_property = sw_clinic_set_property;
+  object_class->finalize = sw_clinic_finalize;
+
+  for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
+    properties[i] = g_param_spec_string (names[i], NULL, NULL, "",
+                                         G_PARAM_READWRITE | G_PARAM_EXPLICIT_NOTIFY
+                                         | G_PARAM_STATIC_STRINGS);
+  properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV,
+                                                G_PARAM_READWRITE
+                                                | G_PARAM_EXPLICIT_NOTIFY
+                                                | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (object_class, N_PROPS, properties);
+}
+
+static void
+sw_clinic_init (SwClinic *self)
+{
+  for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
+    sw_field_set_string (&self->strings[i], "");
+  sw_field_set_strv (&self->extras, NULL);
+}
+
+/**
+ * sw_clinic_new:
+ *
+ * Returns: (transfer full): a clinic with nothing stated
+ */
+SwClinic *
+sw_clinic_new (void)
+{
+  return g_object_new (SW_TYPE_CLINIC, NULL);
+}
+
+/**
+ * sw_clinic_copy:
+ * @self: a clinic
+ *
+ * Returns: (transfer full): an equal one of its own
+ */
+SwClinic *
+sw_clinic_copy (SwClinic *self)
+{
+  SwClinic *copy;
+
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  copy = sw_clinic_new ();
+  for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
+    sw_field_set_string (&copy->strings[i], self->strings[i]);
+  sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
+  return copy;
+}
+
+/**
+ * sw_clinic_get_name:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): name of the clinic; "" when not stated
+ */
+const char *
+sw_clinic_get_name (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_NAME];
+}
+
+/**
+ * sw_clinic_get_therapist:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): name of the therapist; "" when not stated
+ */
+const char *
+sw_clinic_get_therapist (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_THERAPIST];
+}
+
+/**
+ * sw_clinic_get_phone:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): whom to call; "" when not stated
+ */
+const char *
+sw_clinic_get_phone (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_PHONE];
+}
+
+/**
+ * sw_clinic_get_email:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): whom to write to; "" when not stated
+ */
+const char *
+sw_clinic_get_email (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_EMAIL];
+}
+
+/**
+ * sw_clinic_get_address:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): postal address, lines; "" when not stated
+ */
+const char *
+sw_clinic_get_address (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_ADDRESS];
+}
+
+/**
+ * sw_clinic_get_emergency_number:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): the number to call in danger; "" when not stated
+ */
+const char *
+sw_clinic_get_emergency_number (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_EMERGENCY_NUMBER];
+}
+
+/**
+ * sw_clinic_get_extras:
+ * @self: a clinic
+ *
+ * Returns: (transfer none) (array zero-terminated=1): unknown XML, kept; never NULL
+ */
+const char * const *
+sw_clinic_get_extras (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return (const char * const *) self->extras;
+}

@@ -1,0 +1,536 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The document of one client, and ways to find things in it. */
+#include "config.h"
+
+#include <string.h>
+
+#include "sw-programme.h"
+
+#include "sw-fields.h"
+
+struct _SwProgramme
+{
+  GObject parent_instance;
+
+  char *id;
+  char *title;
+  SwClient *client;
+  SwClinic *clinic;
+  GListStore *sessions;
+  GListStore *measurements;
+  GListStore *answers;
+  GListStore *issues;
+  char **extras;
+};
+
+G_DEFINE_FINAL_TYPE (SwProgramme, sw_programme, G_TYPE_OBJECT)
+
+enum
+{
+  PROP_0,
+  PROP_ID,
+  PROP_TITLE,
+  PROP_EXTRAS,
+  N_PROPS,
+};
+
+static GParamSpec *properties[N_PROPS];
+
+static void
+sw_programme_get_property (GObject    *object,
+                           guint       property_id,
+                           GValue     *value,
+                           GParamSpec *pspec)
+{
+  SwProgramme *self = SW_PROGRAMME (object);
+
+  switch (property_id)
+    {
+    case PROP_ID:
+      g_value_set_string (value, self->id);
+      break;
+    case PROP_TITLE:
+      g_value_set_string (value, self->title);
+      break;
+    case PROP_EXTRAS:
+      g_value_set_boxed (value, self->extras);
+      break;
+    default:
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
+      break;
+    }
+}
+
+static void
+sw_programme_set_property (GObject      *object,
+                           guint         property_id,
+                           const GValue *value,
+                           GParamSpec   *pspec)
+{
+  SwProgramme *self = SW_PROGRAMME (object);
+  gboolean changed = FALSE;
+
+  switch (property_id)
+    {
+    case PROP_ID:
+      self->id = g_value_dup_string (value);
+      break;
+    case PROP_TITLE:
+      changed = sw_field_set_string (&self->title, g_value_get_string (value));
+      break;
+    case PROP_EXTRAS:
+      changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
+      break;
+    default:
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
+      break;
+    }
+
+  if (changed)
+    g_object_notify_by_pspec (object, pspec);
+}
+
+static void
+sw_programme_constructed (GObject *object)
+{
+  SwProgramme *self = SW_PROGRAMME (object);
+
+  G_OBJECT_CLASS (sw_programme_parent_class)->constructed (object);
+
+  if (self->id == NULL)
+    self->id = g_uuid_string_random ();
+}
+
+static void
+sw_programme_finalize (GObject *object)
+{
+  SwProgramme *self = SW_PROGRAMME (object);
+
+  g_free (self->id);
+  g_free (self->title);
+  g_object_unref (self->client);
+  g_object_unref (self->clinic);
+  g_object_unref (self->sessions);
+  g_object_unref (self->measurements);
+  g_object_unref (self->answers);
+  g_object_unref (self->issues);
+  g_strfreev (self->extras);
+
+  G_OBJECT_CLASS (sw_programme_parent_class)->finalize (object);
+}
+
+static void
+sw_programme_class_init (SwProgrammeClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GParamFlags flags = G_PARAM_READWRITE | G_PARAM_EXPLICIT_NOTIFY | G_PARAM_STATIC_STRINGS;
+
+  object_class->get_property = sw_programme_get_property;
+  object_class->set_property = sw_programme_set_property;
+  object_class->constructed = sw_programme_constructed;
+  object_class->finalize = sw_programme_finalize;
+
+  properties[PROP_ID] = g_param_spec_string ("id", NULL, NULL, NULL,
+                                             G_PARAM_READWRITE | G_PARAM_CONSTRUCT_ONLY
+                                             | G_PARAM_STATIC_STRINGS);
+  properties[PROP_TITLE] = g_param_spec_string ("title", NULL, NULL, "", flags);
+  properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
+  g_object_class_install_properties (object_class, N_PROPS, properties);
+}
+
+static void
+sw_programme_init (SwProgramme *self)
+{
+  self->client = sw_client_new ();
+  self->clinic = sw_clinic_new ();
+  self->sessions = g_list_store_new (SW_TYPE_SESSION);
+  self->measurements = g_list_store_new (SW_TYPE_MEASUREMENT);
+  self->answers = g_list_store_new (SW_TYPE_ANSWER);
+  self->issues = g_list_store_new (SW_TYPE_ISSUE);
+  sw_field_set_string (&self->title, "");
+  sw_field_set_strv (&self->extras, NULL);
+}
+
+/**
+ * sw_programme_new:
+ * @id: (nullable): its id; NULL makes a random UUID
+ *
+ * Returns: (transfer full): a programme with nothing in it
+ */
+SwProgramme *
+sw_programme_new (const char *id)
+{
+  return g_object_new (SW_TYPE_PROGRAMME, "id", id, NULL);
+}
+
+/**
+ * sw_programme_new_standard:
+ *
+ * Returns: (transfer full): a new programme with one session of the three usual sections, none of them
+ *   titled: words for people are the caller's business
+ */
+SwProgramme *
+sw_programme_new_standard (void)
+{
+  SwProgramme *self = sw_programme_new (NULL);
+  g_autoptr (SwSession) session = sw_session_new_standard (NULL);
+
+  g_list_store_append (self->sessions, session);
+  return self;
+}
+
+static void
+copy_clients (SwProgramme *self,
+              SwProgramme *copy)
+{
+  g_object_unref (copy->client);
+  copy->client = sw_client_copy (self->client);
+  g_object_unref (copy->clinic);
+  copy->clinic = sw_clinic_copy (self->clinic);
+}
+
+/* Answers and issues never change, so that both programmes may hold the same ones. */
+static void
+share_all (GListStore *from,
+           GListStore *to)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (from)); i++)
+    {
+      g_autoptr (GObject) object = g_list_model_get_item (G_LIST_MODEL (from), i);
+
+      g_list_store_append (to, object);
+    }
+}
+
+/**
+ * sw_programme_copy:
+ * @self: a programme
+ *
+ * Makes the snapshot that work off the main thread is given.
+ *
+ * Returns: (transfer full): an equal programme, ids included, that shares nothing which can change
+ */
+SwProgramme *
+sw_programme_copy (SwProgramme *self)
+{
+  SwProgramme *copy;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  copy = sw_programme_new (self->id);
+  copy_clients (self, copy);
+  sw_field_set_string (&copy->title, self->title);
+  sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
+  share_all (self->answers, copy->answers);
+  share_all (self->issues, copy->issues);
+
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
+      g_autoptr (SwSession) session_copy = sw_session_copy (session, FALSE);
+
+      g_list_store_append (copy->sessions, session_copy);
+    }
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->measurements)); i++)
+    {
+      g_autoptr (SwMeasurement) measurement = g_list_model_get_item (G_LIST_MODEL (self->measurements), i);
+      g_autoptr (SwMeasurement) measurement_copy = sw_measurement_copy (measurement);
+
+      g_list_store_append (copy->measurements, measurement_copy);
+    }
+
+  return copy;
+}
+
+static void
+add_items (GPtrArray  *all,
+           GListStore *items)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (items)); i++)
+    {
+      SwItem *item = g_list_model_get_item (G_LIST_MODEL (items), i);
+
+      g_ptr_array_add (all, item);
+      add_items (all, sw_item_get_items (item));
+    }
+}
+
+/**
+ * sw_programme_dup_items:
+ * @self: a programme
+ *
+ * Returns: (transfer full) (element-type SwItem): all items of all sessions in the order of the
+ *   document; a circuit's members follow it
+ */
+GPtrArray *
+sw_programme_dup_items (SwProgramme *self)
+{
+  GPtrArray *all;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  all = g_ptr_array_new_with_free_func (g_object_unref);
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
+      GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+      for (guint j = 0; j < g_list_model_get_n_items (sections); j++)
+        {
+          g_autoptr (SwSection) section = g_list_model_get_item (sections, j);
+
+          add_items (all, sw_section_get_items (section));
+        }
+    }
+
+  return all;
+}
+
+static int
+compare_exercises (gconstpointer a,
+                   gconstpointer b)
+{
+  SwExercise *first = *(SwExercise * const *) a;
+  SwExercise *second = *(SwExercise * const *) b;
+  int order = strcmp (sw_exercise_get_id (first), sw_exercise_get_id (second));
+
+  if (order != 0)
+    return order;
+
+  return sw_exercise_get_facts (second)->revision - sw_exercise_get_facts (first)->revision;
+}
+
+/**
+ * sw_programme_dup_exercises:
+ * @self: a programme
+ *
+ * Returns: (transfer full) (element-type SwExercise): the exercises its items use, sorted by id, each id
+ *   once; where two items hold different revisions, the newer
+ */
+GPtrArray *
+sw_programme_dup_exercises (SwProgramme *self)
+{
+  g_autoptr (GPtrArray) items = NULL;
+  g_autoptr (GPtrArray) all = NULL;
+  GPtrArray *exercises;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  items = sw_programme_dup_items (self);
+  all = g_ptr_array_new ();
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwExercise *exercise = sw_item_get_exercise (g_ptr_array_index (items, i));
+
+      if (exercise != NULL)
+        g_ptr_array_add (all, exercise);
+    }
+  g_ptr_array_sort (all, compare_exercises);
+
+  exercises = g_ptr_array_new_with_free_func (g_object_unref);
+  for (guint i = 0; i < all->len; i++)
+    {
+      SwExercise *exercise = g_ptr_array_index (all, i);
+
+      if (i == 0 || !g_str_equal (sw_exercise_get_id (all->pdata[i - 1]), sw_exercise_get_id (exercise)))
+        g_ptr_array_add (exercises, g_object_ref (exercise));
+    }
+
+  return exercises;
+}
+
+/* Looks in @list, in the lists of its objects and so on. */
+static GListStore *
+find_below (GListStore *list,
+            gpointer    object,
+            guint      *position)
+{
+  if (g_type_is_a (G_OBJECT_TYPE (object), g_list_model_get_item_type (G_LIST_MODEL (list)))
+      && g_list_store_find (list, object, position))
+    return list;
+
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (list)); i++)
+    {
+      g_autoptr (GObject) parent = g_list_model_get_item (G_LIST_MODEL (list), i);
+      GListStore *inner = NULL;
+      GListStore *found;
+
+      if (SW_IS_SESSION (parent))
+        inner = sw_session_get_sections (SW_SESSION (parent));
+      else if (SW_IS_SECTION (parent))
+        inner = sw_section_get_items (SW_SECTION (parent));
+      else if (SW_IS_ITEM (parent))
+        inner = sw_item_get_items (SW_ITEM (parent));
+
+      found = inner != NULL ? find_below (inner, object, position) : NULL;
+      if (found != NULL)
+        return found;
+    }
+
+  return NULL;
+}
+
+/**
+ * sw_programme_find_list:
+ * @self: a programme
+ * @object: a session, section, item, measurement, answer or issue
+ * @position: (out) (optional): where in the list it stands
+ *
+ * Returns: (transfer none) (nullable): the list that holds @object, NULL when it is not in the programme
+ */
+GListStore *
+sw_programme_find_list (SwProgramme *self,
+                        gpointer     object,
+                        guint       *position)
+{
+  GListStore *lists[4];
+  guint found_position;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+  g_return_val_if_fail (G_IS_OBJECT (object), NULL);
+
+  lists[0] = self->sessions;
+  lists[1] = self->measurements;
+  lists[2] = self->answers;
+  lists[3] = self->issues;
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    {
+      GListStore *found = find_below (lists[i], object, &found_position);
+
+      if (found != NULL)
+        {
+          if (position != NULL)
+            *position = found_position;
+          return found;
+        }
+    }
+
+  return NULL;
+}
+
+/**
+ * sw_programme_get_id:
+ * @self: a programme
+ *
+ * Returns: (transfer none): its id
+ */
+const char *
+sw_programme_get_id (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->id;
+}
+
+/**
+ * sw_programme_get_title:
+ * @self: a programme
+ *
+ * Returns: (transfer none): its title
+ */
+const char *
+sw_programme_get_title (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->title;
+}
+
+/**
+ * sw_programme_get_client:
+ * @self: a programme
+ *
+ * Returns: (transfer none): who it is for
+ */
+SwClient *
+sw_programme_get_client (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->client;
+}
+
+/**
+ * sw_programme_get_clinic:
+ * @self: a programme
+ *
+ * Returns: (transfer none): who hands it over
+ */
+SwClinic *
+sw_programme_get_clinic (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->clinic;
+}
+
+/**
+ * sw_programme_get_sessions:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwSession): its sessions
+ */
+GListStore *
+sw_programme_get_sessions (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->sessions;
+}
+
+/**
+ * sw_programme_get_measurements:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwMeasurement): its measurements
+ */
+GListStore *
+sw_programme_get_measurements (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->measurements;
+}
+
+/**
+ * sw_programme_get_answers:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwAnswer): the answers to its findings
+ */
+GListStore *
+sw_programme_get_answers (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->answers;
+}
+
+/**
+ * sw_programme_get_issues:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwIssue): the handouts given out
+ */
+GListStore *
+sw_programme_get_issues (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->issues;
+}
+
+/**
+ * sw_programme_get_extras:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (array zero-terminated=1): unknown XML, kept; never NULL
+ */
+const char * const *
+sw_programme_get_extras (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return (const char * const *) self->extras;
+}
