@@ -3,6 +3,7 @@
 
 #include "sw-catalogue.h"
 #include "sw-programme.h"
+#include "sw-reckon-enum-types.h"
 
 G_BEGIN_DECLS
 
@@ -43,7 +44,7 @@ typedef enum
  * @why: why it matters and the source of the rule
  * @fix: what would answer it
  * @fix_label: what that would do, for a button, or NULL with %SW_FIX_NONE
- * @fix_exercise: (nullable): for %SW_FIX_SWAP_EXERCISE
+ * @fix_exercise: (nullable): for %SW_FIX_SWAP_EXERCISE; with %SW_FIX_ADD_EQUIPMENT one that would do without
  * @fix_dose: for %SW_FIX_SET_DOSE
  * @fix_equipment: for %SW_FIX_ADD_EQUIPMENT
  * @answer: (nullable): the reason stored for keeping it

@@ -1,0 +1,37 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * For this layer's own files: a programme in the middle of being checked. */
+#pragma once
+
+#include "sw-finding.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwChecking:
+ * @programme: what is checked
+ * @catalogue: (nullable): where other exercises are looked for
+ * @year: the present year
+ * @findings: (element-type SwFinding): what was found so far
+ */
+typedef struct
+{
+  SwProgramme *programme;
+  SwCatalogue *catalogue;
+  int year;
+  GPtrArray *findings;
+} SwChecking;
+
+SwFinding *sw_checking_add (SwChecking     *self,
+                            SwFindingLevel  level,
+                            SwItem         *item,
+                            char           *key,
+                            char           *text,
+                            const char     *why);
+void sw_checking_fix (SwFinding  *finding,
+                      SwFix       fix,
+                      const char *label);
+void sw_checking_exercise (SwChecking *self,
+                           SwItem     *item);
+
+G_END_DECLS

@@ -1,0 +1,242 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Everything reckoned about a programme, as JSON with the units in the names. No word of the client's
+ * person is in it. */
+#include "config.h"
+
+#include <json-glib/json-glib.h>
+
+#include "sw-finding.h"
+#include "sw-numbers.h"
+#include "sw-time.h"
+#include "sw-units.h"
+#include "sw-volume.h"
+
+static void
+add_string (JsonBuilder *builder,
+            const char  *name,
+            const char  *value)
+{
+  json_builder_set_member_name (builder, name);
+  json_builder_add_string_value (builder, value);
+}
+
+static void
+add_int (JsonBuilder *builder,
+         const char  *name,
+         gint64       value)
+{
+  json_builder_set_member_name (builder, name);
+  json_builder_add_int_value (builder, value);
+}
+
+static void
+add_double (JsonBuilder *builder,
+            const char  *name,
+            double       value)
+{
+  json_builder_set_member_name (builder, name);
+  json_builder_add_double_value (builder, value);
+}
+
+/* "length" becomes "length-low-seconds" and "length-high-seconds". */
+static void
+add_span (JsonBuilder *builder,
+          const char  *name,
+          SwSpan       span)
+{
+  g_autofree char *low = g_strconcat (name, "-low-seconds", NULL);
+  g_autofree char *high = g_strconcat (name, "-high-seconds", NULL);
+
+  add_double (builder, low, span.low_s);
+  add_double (builder, high, span.high_s);
+}
+
+static void
+add_dose (JsonBuilder *builder,
+          SwItem      *item,
+          SwSession   *session,
+          int          rounds)
+{
+  const SwDose *dose = sw_item_get_dose (item);
+  g_autofree char *line = sw_dose_to_line (dose);
+  int left = sw_dose_get_sets_for (dose, SW_BODY_SIDE_LEFT);
+  int right = sw_dose_get_sets_for (dose, SW_BODY_SIDE_RIGHT);
+  int days = dose->days_a_week > 0 ? dose->days_a_week : sw_session_get_n_days (session);
+  int times = days * dose->times_a_day * rounds;
+  double kg = sw_load_to_kg (dose->load);
+
+  add_string (builder, "dose-line", line);
+  add_int (builder, "sets-left", left);
+  add_int (builder, "sets-right", right);
+  add_int (builder, "repetitions-low-in-a-set", dose->reps_low);
+  add_int (builder, "repetitions-high-in-a-set", dose->reps_high);
+  add_int (builder, "hold-seconds", dose->hold_s);
+  add_int (builder, "rest-seconds", dose->rest_s);
+  add_double (builder, "load-kilograms", kg);
+  add_double (builder, "load-pounds", sw_lb_from_kg (kg));
+  add_int (builder, "days-a-week", days);
+  add_int (builder, "times-a-day", dose->times_a_day);
+  add_int (builder, "sets-a-week-left", (gint64) left * times);
+  add_int (builder, "sets-a-week-right", (gint64) right * times);
+  add_int (builder, "repetitions-low-a-week-left", (gint64) left * times * dose->reps_low * dose->directions);
+  add_int (builder, "repetitions-high-a-week-left", (gint64) left * times * dose->reps_high * dose->directions);
+  add_int (builder, "repetitions-low-a-week-right", (gint64) right * times * dose->reps_low * dose->directions);
+  add_int (builder, "repetitions-high-a-week-right", (gint64) right * times * dose->reps_high * dose->directions);
+}
+
+static void
+add_entry (JsonBuilder        *builder,
+           const SwClockEntry *entry,
+           SwSession          *session)
+{
+  g_autofree char *name = sw_item_dup_name (entry->item, NULL);
+
+  json_builder_begin_object (builder);
+  add_string (builder, "id", sw_item_get_id (entry->item));
+  add_string (builder, "kind", sw_term_to_nick (SW_TYPE_ITEM_KIND, (int) sw_item_get_kind (entry->item)));
+  if (entry->circuit != NULL)
+    add_string (builder, "circuit", sw_item_get_id (entry->circuit));
+  if (sw_item_get_exercise (entry->item) != NULL)
+    add_string (builder, "exercise", sw_exercise_get_id (sw_item_get_exercise (entry->item)));
+  add_string (builder, "name", name);
+  add_string (builder, "position", sw_term_to_nick (SW_TYPE_POSITION, (int) entry->position));
+  add_span (builder, "start", entry->start);
+  add_span (builder, "change", entry->change);
+  add_span (builder, "length", entry->length);
+  if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
+    add_dose (builder, entry->item, session,
+              entry->circuit != NULL ? sw_item_get_rounds (entry->circuit) : 1);
+  if (sw_item_get_kind (entry->item) == SW_ITEM_CIRCUIT)
+    {
+      add_int (builder, "rounds", sw_item_get_rounds (entry->item));
+      add_int (builder, "rest-between-rounds-seconds", sw_item_get_rest_s (entry->item));
+    }
+  json_builder_end_object (builder);
+}
+
+static void
+add_session (JsonBuilder *builder,
+             SwSession   *session,
+             SwSpan      *week)
+{
+  g_autoptr (SwClock) clock = sw_clock_new (session);
+  int n_days = sw_session_get_n_days (session);
+
+  week->low_s += clock->total.low_s * n_days;
+  week->high_s += clock->total.high_s * n_days;
+
+  json_builder_begin_object (builder);
+  add_string (builder, "title", sw_session_get_title (session));
+  add_int (builder, "days-a-week", n_days);
+  add_span (builder, "length", clock->total);
+  add_int (builder, "changes-of-position", clock->n_changes);
+  add_double (builder, "changes-of-position-seconds", clock->change_s);
+  json_builder_set_member_name (builder, "items");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < clock->entries->len; i++)
+    add_entry (builder, &g_array_index (clock->entries, SwClockEntry, i), session);
+  json_builder_end_array (builder);
+  json_builder_end_object (builder);
+}
+
+static void
+add_week (JsonBuilder *builder,
+          SwProgramme *programme,
+          SwSpan       week)
+{
+  g_autoptr (GArray) volumes = sw_volume_of_week (programme);
+
+  json_builder_set_member_name (builder, "week");
+  json_builder_begin_object (builder);
+  add_span (builder, "sessions", week);
+  json_builder_set_member_name (builder, "muscles");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < volumes->len; i++)
+    {
+      const SwVolume *volume = &g_array_index (volumes, SwVolume, i);
+
+      json_builder_begin_object (builder);
+      add_string (builder, "muscle", sw_term_to_nick (SW_TYPE_MUSCLE, (int) volume->muscle));
+      add_double (builder, "sets-left", volume->sets_left);
+      add_double (builder, "sets-right", volume->sets_right);
+      json_builder_end_object (builder);
+    }
+  json_builder_end_array (builder);
+  json_builder_end_object (builder);
+}
+
+static void
+add_findings (JsonBuilder *builder,
+              SwProgramme *programme,
+              SwCatalogue *catalogue,
+              int          year)
+{
+  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, catalogue, year);
+
+  json_builder_set_member_name (builder, "findings");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const SwFinding *finding = g_ptr_array_index (findings, i);
+
+      json_builder_begin_object (builder);
+      add_string (builder, "level", sw_term_to_nick (SW_TYPE_FINDING_LEVEL, (int) finding->level));
+      add_string (builder, "key", finding->key);
+      json_builder_set_member_name (builder, "answered");
+      json_builder_add_boolean_value (builder, finding->answer != NULL);
+      json_builder_end_object (builder);
+    }
+  json_builder_end_array (builder);
+}
+
+/**
+ * sw_numbers_to_json:
+ * @programme: a programme
+ * @catalogue: (nullable): where findings look for other exercises
+ * @year: the present year
+ *
+ * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon: an object with
+ * "programme", "sessions" (each with its "items"), "week" and "findings". Each name of a quantity carries
+ * its unit. The week counts each session once on each of its days.
+ *
+ * Returns: (transfer full): JSON text, indented, with a line feed at its end
+ */
+char *
+sw_numbers_to_json (SwProgramme *programme,
+                    SwCatalogue *catalogue,
+                    int          year)
+{
+  g_autoptr (JsonBuilder) builder = NULL;
+  g_autoptr (JsonGenerator) generator = NULL;
+  g_autoptr (JsonNode) root = NULL;
+  g_autofree char *text = NULL;
+  GListModel *sessions;
+  SwSpan week = { 0.0, 0.0 };
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
+
+  builder = json_builder_new ();
+  json_builder_begin_object (builder);
+  add_string (builder, "programme", sw_programme_get_id (programme));
+  json_builder_set_member_name (builder, "sessions");
+  json_builder_begin_array (builder);
+  sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+
+      add_session (builder, session, &week);
+    }
+  json_builder_end_array (builder);
+  add_week (builder, programme, week);
+  add_findings (builder, programme, catalogue, year);
+  json_builder_end_object (builder);
+
+  root = json_builder_get_root (builder);
+  generator = json_generator_new ();
+  json_generator_set_pretty (generator, TRUE);
+  json_generator_set_root (generator, root);
+  text = json_generator_to_data (generator, NULL);
+  return g_strconcat (text, "\n", NULL);
+}
