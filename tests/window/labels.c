@@ -1,0 +1,119 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
+#include <glib.h>
+
+#include "sw-dose.h"
+#include "sw-labels.h"
+
+/* Every value of every vocabulary has a word that begins with a capital (units do not) and is no other's. */
+static void
+test_every_value (void)
+{
+  const GType types[] = {
+    SW_TYPE_REGION, SW_TYPE_POSITION, SW_TYPE_EQUIPMENT, SW_TYPE_AIM, SW_TYPE_MUSCLE, SW_TYPE_SIDE,
+    SW_TYPE_BODY_SIDE, SW_TYPE_DIRECTION_KIND, SW_TYPE_CAUTION, SW_TYPE_PRECAUTION, SW_TYPE_UNITS,
+    SW_TYPE_PAPER, SW_TYPE_SECTION_KIND, SW_TYPE_ITEM_KIND, SW_TYPE_MEASURE, SW_TYPE_DAY,
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (types); i++)
+    {
+      g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+
+      for (int value = 0; value < sw_term_get_n_values (types[i]); value++)
+        {
+          const char *label = sw_label (types[i], value);
+
+          g_assert_cmpstr (label, !=, "");
+          g_assert_true (g_unichar_isupper (g_utf8_get_char (label)));
+          g_assert_true (g_hash_table_add (seen, (gpointer) label));
+        }
+    }
+
+  for (int unit = 0; unit < sw_term_get_n_values (SW_TYPE_LOAD_UNIT); unit++)
+    g_assert_cmpstr (sw_label (SW_TYPE_LOAD_UNIT, unit), !=, "");
+  g_assert_cmpstr (sw_label (SW_TYPE_LOAD_UNIT, SW_LOAD_KG), ==, "kg");
+  g_assert_cmpstr (sw_label (SW_TYPE_SIDE, SW_SIDE_EACH), ==, "Each side");
+}
+
+static void
+test_sets (void)
+{
+  g_autofree char *none = sw_label_set (SW_TYPE_EQUIPMENT, 0);
+  g_autofree char *one = sw_label_set (SW_TYPE_PRECAUTION, SW_SET (SW_PRECAUTION_FALL_RISK));
+  g_autofree char *more = sw_label_set (SW_TYPE_EQUIPMENT, SW_SET (SW_EQUIPMENT_TOWEL)
+                                        | SW_SET (SW_EQUIPMENT_CHAIR) | SW_SET (SW_EQUIPMENT_FOAM_ROLLER));
+
+  g_assert_cmpstr (none, ==, "");
+  g_assert_cmpstr (one, ==, "Risk of falling");
+  g_assert_cmpstr (more, ==, "Chair, towel, foam roller");
+}
+
+static void
+test_days (void)
+{
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    g_assert_true (g_str_has_prefix (sw_label (SW_TYPE_DAY, day), sw_label_day_short ((SwDay) day)));
+}
+
+static void
+test_durations (void)
+{
+  const struct
+  {
+    double low_s, high_s;
+    const char *words;
+  } cases[] = {
+    { 0, 0, "0 s" },
+    { 45, 45, "45 s" },
+    { 40.4, 55.2, "40–55 s" },
+    { 60, 89, "60–89 s" },
+    { 75, 100, "1–2 min" },
+    { 264, 264, "4 min" },
+    { 295, 310, "5 min" },
+    { 18 * 60, 21 * 60, "18–21 min" },
+    { 3600, 3900, "60–65 min" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autofree char *words = sw_label_duration (cases[i].low_s, cases[i].high_s);
+
+      g_assert_cmpstr (words, ==, cases[i].words);
+    }
+}
+
+static void
+test_clock (void)
+{
+  const struct
+  {
+    double seconds;
+    const char *words;
+  } cases[] = {
+    { 0, "0:00" }, { 9.4, "0:09" }, { 130, "2:10" }, { 599.6, "10:00" }, { 3599, "59:59" },
+    { 3730, "1:02:10" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autofree char *words = sw_label_clock (cases[i].seconds);
+
+      g_assert_cmpstr (words, ==, cases[i].words);
+    }
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  g_test_add_func ("/labels/every-value", test_every_value);
+  g_test_add_func ("/labels/sets", test_sets);
+  g_test_add_func ("/labels/days", test_days);
+  g_test_add_func ("/labels/durations", test_durations);
+  g_test_add_func ("/labels/clock", test_clock);
+
+  return g_test_run ();
+}
