@@ -161,7 +161,8 @@ sw_file_read (const char  *path,
 
   g_return_val_if_fail (path != NULL, NULL);
 
-  fd = open (path, O_RDONLY | O_CLOEXEC);
+  /* Without O_NONBLOCK a named pipe would keep us waiting for a writer. */
+  fd = open (path, O_RDONLY | O_CLOEXEC | O_NOCTTY | O_NONBLOCK);
   if (fd < 0)
     {
       set_read_error (error, path, errno);
@@ -235,13 +236,23 @@ write_all (int           fd,
 
       if (n < 0 && errno == EINTR)
         continue;
-      if (n < 0)
+      if (n == 0)
+        errno = ENOSPC;
+      if (n <= 0)
         return FALSE;
       data += n;
       length -= (gsize) n;
     }
 
   return TRUE;
+}
+
+/* A file is born with 0600. Disks that know no modes refuse others; what was saved matters more. */
+static gboolean
+set_mode (int    fd,
+          mode_t mode)
+{
+  return mode == 0600 || file_ops->fchmod (fd, mode) == 0 || errno == EPERM || errno == ENOTSUP;
 }
 
 /* Writes, flushes and closes; on failure errno tells why, and the descriptor is closed all the same. */
@@ -254,7 +265,7 @@ fill (int     fd,
   const guint8 *data = g_bytes_get_data (bytes, &length);
   int saved_errno;
 
-  if (file_ops->fchmod (fd, mode) == 0 && write_all (fd, data, length) && file_ops->fsync (fd) == 0)
+  if (set_mode (fd, mode) && write_all (fd, data, length) && file_ops->fsync (fd) == 0)
     return file_ops->close (fd) == 0;
 
   saved_errno = errno;
@@ -286,9 +297,39 @@ open_beside (const char  *path,
   return -1;
 }
 
+/* For disks that know no hard links. */
+static gboolean
+copy_to (const char *path,
+         const char *kept,
+         mode_t      mode)
+{
+  g_autoptr (GBytes) old = sw_file_read (path, G_MAXUINT32, NULL);
+  g_autofree char *beside = NULL;
+  int saved_errno;
+  int fd;
+
+  if (old == NULL)
+    {
+      errno = EIO;
+      return FALSE;
+    }
+
+  fd = open_beside (path, &beside);
+  if (fd < 0)
+    return FALSE;
+  if (fill (fd, old, mode) && file_ops->rename (beside, kept) == 0)
+    return TRUE;
+
+  saved_errno = errno;
+  file_ops->unlink (beside);
+  errno = saved_errno;
+  return FALSE;
+}
+
 /* The name of the previous version: "name~", as editors use; file managers hide it. */
 static gboolean
-keep_old (const char *path)
+keep_old (const char *path,
+          mode_t      mode)
 {
   g_autofree char *kept = g_strconcat (path, "~", NULL);
 
@@ -296,9 +337,10 @@ keep_old (const char *path)
     return FALSE;
   if (file_ops->link (path, kept) == 0)
     return TRUE;
+  if (errno == EPERM || errno == ENOTSUP || errno == ENOSYS || errno == EMLINK || errno == EXDEV)
+    return copy_to (path, kept, mode);
 
-  /* Some shares know no hard links. There the old version is not kept rather than the save refused. */
-  return errno == ENOENT || errno == EPERM || errno == ENOTSUP || errno == EMLINK;
+  return FALSE;
 }
 
 static gboolean
@@ -306,14 +348,33 @@ sync_folder (const char *path)
 {
   g_autofree char *folder = g_path_get_dirname (path);
   int fd = file_ops->open (folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC, 0);
-  gboolean done;
+  int saved_errno = 0;
 
   if (fd < 0)
     return FALSE;
 
   /* Some shares cannot sync a folder and say so by EINVAL; nothing better can be done there. */
-  done = file_ops->fsync (fd) == 0 || errno == EINVAL;
-  return file_ops->close (fd) == 0 && done;
+  if (file_ops->fsync (fd) != 0 && errno != EINVAL)
+    saved_errno = errno;
+  if (file_ops->close (fd) != 0 && saved_errno == 0)
+    saved_errno = errno;
+
+  errno = saved_errno;
+  return saved_errno == 0;
+}
+
+/* The one failure after which the new content is there: only whether it stays is not known. */
+static gboolean
+set_unsure_error (GError     **error,
+                  const char  *path,
+                  int          saved_errno)
+{
+  g_autofree char *name = g_filename_display_basename (path);
+
+  g_set_error (error, SW_FILE_ERROR, SW_FILE_ERROR_WRITE,
+               _ ("%s was written, but the disk did not confirm it (%s). Save once more, or to another place."), name,
+               g_strerror (saved_errno));
+  return FALSE;
 }
 
 /**
@@ -339,6 +400,7 @@ sw_file_write (const char  *path,
   g_autofree char *target = NULL;
   g_autofree char *beside = NULL;
   struct stat status;
+  gboolean there;
   mode_t mode = 0600;
   int saved_errno;
   int fd;
@@ -352,15 +414,17 @@ sw_file_write (const char  *path,
 
   if (expected_hash != NULL && !check_unchanged (target, bytes, expected_hash, error))
     return FALSE;
-  if (stat (target, &status) == 0)
+  there = stat (target, &status) == 0;
+  if (there)
     mode = status.st_mode & 07777;
 
   fd = open_beside (target, &beside);
   if (fd < 0)
     return set_write_error (error, path, errno);
 
-  if (fill (fd, bytes, mode) && (!keep_previous || keep_old (target)) && file_ops->rename (beside, target) == 0)
-    return sync_folder (target) ? TRUE : set_write_error (error, path, errno);
+  if (fill (fd, bytes, mode) && (!keep_previous || !there || keep_old (target, mode))
+      && file_ops->rename (beside, target) == 0)
+    return sync_folder (target) ? TRUE : set_unsure_error (error, path, errno);
 
   saved_errno = errno;
   file_ops->unlink (beside);

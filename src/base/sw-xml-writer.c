@@ -13,15 +13,31 @@ struct _SwXmlWriter
   GString *text;
   GPtrArray *open;   /* names of the elements that are open */
   gboolean tag_open; /* whether the last start tag still takes attributes */
+  gboolean inside;   /* whether text was written, so that the end tag follows on its line */
 };
+
+/* U+FFFE and U+FFFF, which GLib lets pass and XML 1.0 does not. */
+static gboolean
+is_no_character (const char *c)
+{
+  return memcmp (c, "\xef\xbf\xbe", 3) == 0 || memcmp (c, "\xef\xbf\xbf", 3) == 0;
+}
 
 static void
 append_escaped (GString    *text,
                 const char *value,
                 gboolean    attribute)
 {
-  for (const char *c = value; *c != '\0'; c++)
+  g_autofree char *valid = g_utf8_validate (value, -1, NULL) ? NULL : g_utf8_make_valid (value, -1);
+
+  for (const char *c = valid != NULL ? valid : value; *c != '\0'; c++)
     {
+      if ((guchar) *c == 0xef && is_no_character (c))
+        {
+          c += 2;
+          continue;
+        }
+
       switch (*c)
         {
         case '&':
@@ -193,6 +209,26 @@ sw_xml_writer_text_element (SwXmlWriter *self,
 }
 
 /**
+ * sw_xml_writer_text:
+ * @text: UTF-8
+ *
+ * Writes text into the open element, whose end tag then follows on the same line. For elements of text that
+ * also have attributes; nothing but sw_xml_writer_close() may follow.
+ */
+void
+sw_xml_writer_text (SwXmlWriter *self,
+                    const char  *text)
+{
+  g_return_if_fail (self != NULL);
+  g_return_if_fail (self->tag_open);
+
+  g_string_append_c (self->text, '>');
+  append_escaped (self->text, text, FALSE);
+  self->tag_open = FALSE;
+  self->inside = TRUE;
+}
+
+/**
  * sw_xml_writer_raw:
  * @fragment: well-formed XML, written on a line of its own and otherwise as it is
  */
@@ -229,7 +265,9 @@ sw_xml_writer_close (SwXmlWriter *self)
       return;
     }
 
-  indent (self);
+  if (!self->inside)
+    indent (self);
+  self->inside = FALSE;
   g_string_append_printf (self->text, "</%s>\n", name);
 }
 

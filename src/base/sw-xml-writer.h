@@ -29,6 +29,8 @@ void sw_xml_writer_attribute_double (SwXmlWriter *self,
 void sw_xml_writer_text_element (SwXmlWriter *self,
                                  const char  *name,
                                  const char  *text);
+void sw_xml_writer_text (SwXmlWriter *self,
+                         const char  *text);
 void sw_xml_writer_raw (SwXmlWriter *self,
                         const char  *fragment);
 void sw_xml_writer_close (SwXmlWriter *self);

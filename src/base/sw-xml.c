@@ -12,7 +12,88 @@
 
 #include "sw-xml.h"
 
-G_DEFINE_QUARK (sw-xml-error-quark, sw_xml_error)
+/* What an error of ours knows beside its message. */
+typedef struct
+{
+  long line;
+  char *words;
+} SwXmlErrorPrivate;
+
+static void
+sw_xml_error_private_init (SwXmlErrorPrivate *private)
+{
+  private->line = 0;
+  private->words = NULL;
+}
+
+static void
+sw_xml_error_private_copy (const SwXmlErrorPrivate *from,
+                           SwXmlErrorPrivate       *to)
+{
+  to->line = from->line;
+  to->words = g_strdup (from->words);
+}
+
+static void
+sw_xml_error_private_clear (SwXmlErrorPrivate *private)
+{
+  g_free (private->words);
+}
+
+G_DEFINE_EXTENDED_ERROR (SwXmlError, sw_xml_error)
+
+/* Makes the error whose message is "FILE, line N: words", or "FILE: words" without a line. */
+static void
+set_error (GError     **error,
+           SwXmlError   code,
+           const char  *name,
+           long         line,
+           const char  *words)
+{
+  SwXmlErrorPrivate *private;
+
+  if (error == NULL)
+    return;
+
+  if (line > 0)
+    g_set_error (error, SW_XML_ERROR, code,
+                 /* Translators: a file, a line in it, what is wrong */
+                 _ ("%s, line %ld: %s"), name, line, words);
+  else
+    g_set_error (error, SW_XML_ERROR, code, "%s: %s", name, words);
+
+  private = sw_xml_error_get_private (*error);
+  private->line = line;
+  private->words = g_strdup (words);
+}
+
+/**
+ * sw_xml_error_get_line:
+ * @error: any error
+ *
+ * Returns: the line it is about, from 1, or 0 when it is about no line
+ */
+long
+sw_xml_error_get_line (const GError *error)
+{
+  SwXmlErrorPrivate *private = error->domain == SW_XML_ERROR ? sw_xml_error_get_private (error) : NULL;
+
+  return private != NULL ? private->line : 0;
+}
+
+/**
+ * sw_xml_error_get_words:
+ * @error: any error
+ *
+ * Returns: (transfer none): its message without file and line, where they are known apart; else all of it
+ */
+const char *
+sw_xml_error_get_words (const GError *error)
+{
+  SwXmlErrorPrivate *private = error->domain == SW_XML_ERROR ? sw_xml_error_get_private (error) : NULL;
+
+  return private != NULL && private->words != NULL ? private->words : error->message;
+}
 
 /* What the parser's callbacks keep; hangs on the context's _private. */
 typedef struct
@@ -44,11 +125,13 @@ stop (xmlParserCtxt *context,
 }
 
 static gboolean
-count_node (xmlParserCtxt *context)
+count_nodes (xmlParserCtxt *context,
+             int            n)
 {
   Watch *watch = context->_private;
 
-  if (++watch->n_nodes <= SW_XML_MAX_NODES)
+  watch->n_nodes += n;
+  if (watch->n_nodes <= SW_XML_MAX_NODES)
     return TRUE;
 
   stop (context, SW_XML_ERROR_TOO_LARGE,
@@ -70,7 +153,7 @@ start_element (void           *data,
   xmlParserCtxt *context = data;
   Watch *watch = context->_private;
 
-  if (!count_node (context))
+  if (!count_nodes (context, 1 + n_attributes + n_namespaces))
     return;
   if (++watch->depth > SW_XML_MAX_DEPTH)
     {
@@ -80,6 +163,10 @@ start_element (void           *data,
     }
 
   xmlSAX2StartElementNs (data, name, prefix, uri, n_namespaces, namespaces, n_attributes, n_defaulted, attributes);
+
+  /* An element's own field for the line ends at 65535. */
+  if (context->node != NULL)
+    context->node->_private = GSIZE_TO_POINTER ((gsize) xmlSAX2GetLineNumber (context));
 }
 
 static void
@@ -99,7 +186,7 @@ static void
 comment (void          *data,
          const xmlChar *text)
 {
-  if (count_node (data))
+  if (count_nodes (data, 1))
     xmlSAX2Comment (data, text);
 }
 
@@ -108,7 +195,7 @@ processing_instruction (void          *data,
                         const xmlChar *target,
                         const xmlChar *text)
 {
-  if (count_node (data))
+  if (count_nodes (data, 1))
     xmlSAX2ProcessingInstruction (data, target, text);
 }
 
@@ -154,37 +241,75 @@ line_of (const char *data,
   return line;
 }
 
+/* The parser compares each attribute of an element with all others before it tells of any: without a limit a
+ * file of few megabytes would keep it busy for hours. Between two "<" there is one start tag at most. */
+static const char *
+find_crowded_tag (const char *data,
+                  const char *end)
+{
+  int n_values = 0;
+
+  for (const char *c = data; c < end; c++)
+    {
+      if (*c == '<')
+        n_values = 0;
+      else if (*c == '=' && ++n_values > SW_XML_MAX_ATTRIBUTES)
+        return c;
+    }
+
+  return NULL;
+}
+
 static gboolean
 check_bytes (const char  *data,
              gsize        length,
              const char  *name,
              GError     **error)
 {
-  const char *end;
+  const char *place;
 
   if (length > SW_XML_MAX_BYTES)
     {
       g_autofree char *most = g_format_size (SW_XML_MAX_BYTES);
+      g_autofree char *words
+          = g_strdup_printf (_ ("the file is larger than %s. It is not one of ours, or it is damaged."), most);
 
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_TOO_LARGE,
-                   _ ("%s: the file is larger than %s. It is not one of ours, or it is damaged."), name, most);
+      set_error (error, SW_XML_ERROR_TOO_LARGE, name, 0, words);
       return FALSE;
     }
   if (length == 0)
     {
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_MALFORMED,
-                   _ ("%s: the file is empty. The version before it may still be there as “%s~”."), name, name);
+      g_autofree char *words
+          = g_strdup_printf (_ ("the file is empty. The version before it may still be there as “%s~”."), name);
+
+      set_error (error, SW_XML_ERROR_MALFORMED, name, 0, words);
       return FALSE;
     }
-  if (!g_utf8_validate_len (data, length, &end))
+  if (!g_utf8_validate_len (data, length, &place))
     {
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_MALFORMED,
-                   _ ("%s, line %ld: the text is not UTF-8. Save it in that encoding, or take the version before it."), name,
-                   line_of (data, end));
+      set_error (error, SW_XML_ERROR_MALFORMED, name, line_of (data, place),
+                 _ ("the text is not UTF-8. Save it in that encoding, or take the version before it."));
+      return FALSE;
+    }
+
+  place = find_crowded_tag (data, data + length);
+  if (place != NULL)
+    {
+      set_error (error, SW_XML_ERROR_TOO_LARGE, name, line_of (data, place),
+                 _ ("one element has more attributes than any of ours can need. It is not one of ours, or it is damaged."));
       return FALSE;
     }
 
   return TRUE;
+}
+
+/* Takes what the parser, short of memory, would print on the console. */
+static void
+ignore_error (void     *data,
+              xmlError *error)
+{
+  (void) data;
+  (void) error;
 }
 
 static xmlParserCtxt *
@@ -211,6 +336,33 @@ is_utf8_declared (const xmlDoc *doc)
   return doc->encoding == NULL || g_ascii_strcasecmp ((const char *) doc->encoding, "utf-8") == 0;
 }
 
+static xmlDoc *
+parse (const char *data,
+       int         length,
+       Watch      *watch)
+{
+  xmlParserCtxt *context;
+  xmlDoc *doc = NULL;
+  void *old_data;
+  xmlStructuredErrorFunc old_function;
+
+  xmlInitParser ();
+  old_data = xmlStructuredErrorContext;
+  old_function = xmlStructuredError;
+  xmlSetStructuredErrorFunc (NULL, ignore_error);
+
+  context = context_new (watch);
+  if (context != NULL)
+    {
+      doc = xmlCtxtReadMemory (context, data, length, NULL, NULL,
+                               XML_PARSE_NONET | XML_PARSE_NOCDATA | XML_PARSE_COMPACT | XML_PARSE_BIG_LINES);
+      xmlFreeParserCtxt (context);
+    }
+
+  xmlSetStructuredErrorFunc (old_data, old_function);
+  return doc;
+}
+
 /**
  * sw_xml_parse_bytes:
  * @bytes: the content of a file
@@ -229,7 +381,6 @@ sw_xml_parse_bytes (GBytes      *bytes,
   const char *data = g_bytes_get_data (bytes, &length);
   g_autoptr (xmlDoc) doc = NULL;
   g_autofree char *words = NULL;
-  xmlParserCtxt *context;
   Watch watch = { 0 };
 
   g_return_val_if_fail (name != NULL, NULL);
@@ -237,46 +388,57 @@ sw_xml_parse_bytes (GBytes      *bytes,
   if (!check_bytes (data, length, name, error))
     return NULL;
 
-  xmlInitParser ();
-  context = context_new (&watch);
-  if (context != NULL)
-    {
-      doc = xmlCtxtReadMemory (context, data, (int) length, NULL, NULL,
-                               XML_PARSE_NONET | XML_PARSE_NOCDATA | XML_PARSE_COMPACT | XML_PARSE_BIG_LINES);
-      xmlFreeParserCtxt (context);
-    }
-
+  doc = parse (data, (int) length, &watch);
   words = watch.words;
-  if (context == NULL || (doc == NULL && words == NULL) || (words != NULL && watch.code == SW_XML_ERROR_READ))
+  if ((doc == NULL && words == NULL) || (words != NULL && watch.code == SW_XML_ERROR_READ))
     {
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_READ,
-                   _ ("%s: there is not enough memory to read it. Close other programs and try again."), name);
+      set_error (error, SW_XML_ERROR_READ, name, 0,
+                 _ ("there is not enough memory to read it. Close other programs and try again."));
       return NULL;
     }
   if (watch.stopped)
     {
-      g_set_error (error, SW_XML_ERROR, watch.code, _ ("%s, line %ld: %s"), name, watch.line, words);
+      set_error (error, watch.code, name, watch.line, words);
       return NULL;
     }
   if (doc == NULL || words != NULL)
     {
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_MALFORMED,
-                   /* Translators: file, line, the parser's own words, file */
-                   _ ("%s, line %ld: the file is damaged or cut short (%s). The version before it may still be there as “%s~”."),
-                   name, watch.line, words, name);
+      g_autofree char *all
+          /* Translators: the parser's own words, then a file */
+          = g_strdup_printf (_ ("the file is damaged or cut short (%s). The version before it may still be there as “%s~”."),
+                             words, name);
+
+      set_error (error, SW_XML_ERROR_MALFORMED, name, watch.line, all);
       return NULL;
     }
   if (!is_utf8_declared (doc))
     {
-      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_MALFORMED,
-                   _ ("%s, line 1: the file calls itself “%s”. Documents of ours are UTF-8; save it in that encoding."), name,
-                   (const char *) doc->encoding);
+      g_autofree char *all
+          = g_strdup_printf (_ ("the file calls its encoding “%s”. Documents of ours are UTF-8; save it in that encoding."),
+                             (const char *) doc->encoding);
+
+      set_error (error, SW_XML_ERROR_MALFORMED, name, 1, all);
       return NULL;
     }
 
   xmlFree ((xmlChar *) doc->URL);
   doc->URL = xmlStrdup ((const xmlChar *) name);
   return g_steal_pointer (&doc);
+}
+
+/**
+ * sw_xml_get_line:
+ * @node: a node of a document from sw_xml_parse_bytes()
+ *
+ * Returns: its line, from 1; of an element the one its start tag ends on, however long the file is
+ */
+long
+sw_xml_get_line (const xmlNode *node)
+{
+  if (node->type == XML_ELEMENT_NODE && node->_private != NULL)
+    return (long) GPOINTER_TO_SIZE (node->_private);
+
+  return xmlGetLineNo (node);
 }
 
 /**
@@ -432,7 +594,6 @@ sw_xml_set_error (GError        **error,
   words = g_strdup_vprintf (format, args);
   va_end (args);
 
-  g_set_error (error, SW_XML_ERROR, code, _ ("%s, line %ld: %s"),
-               node->doc != NULL && node->doc->URL != NULL ? (const char *) node->doc->URL : "?", xmlGetLineNo (node),
-               words);
+  set_error (error, code, node->doc != NULL && node->doc->URL != NULL ? (const char *) node->doc->URL : "?",
+             sw_xml_get_line (node), words);
 }

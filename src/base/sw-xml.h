@@ -41,15 +41,19 @@ typedef enum
 } SwXmlError;
 
 GQuark sw_xml_error_quark (void);
+long sw_xml_error_get_line (const GError *error);
+const char *sw_xml_error_get_words (const GError *error);
 
 #define SW_XML_MAX_BYTES (16 * 1024 * 1024)
 #define SW_XML_MAX_DEPTH 32
-#define SW_XML_MAX_NODES 400000
+#define SW_XML_MAX_ATTRIBUTES 1000
+#define SW_XML_MAX_NODES 1000000
 
 xmlDoc *sw_xml_parse_bytes (GBytes      *bytes,
                             const char  *name,
                             GError     **error);
 
+long sw_xml_get_line (const xmlNode *node);
 gboolean sw_xml_is (const xmlNode *node,
                     const char    *ns,
                     const char    *name);

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "sw-programme.h"
+#include "sw-xml-writer.h"
+#include "sw-xml.h"
 
 G_BEGIN_DECLS
 
@@ -12,5 +14,11 @@ SwProgramme *sw_programme_from_bytes (GBytes      *bytes,
                                       const char  *name,
                                       GError     **error);
 GBytes *sw_programme_to_bytes (SwProgramme *programme);
+SwProgramme *sw_programme_read (xmlNode  *node,
+                                GError  **error);
+void sw_programme_write (SwProgramme *programme,
+                         SwXmlWriter *writer);
+long sw_programme_find_line (GBytes     *bytes,
+                             const char *item_id);
 
 G_END_DECLS

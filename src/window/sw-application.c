@@ -8,6 +8,7 @@
 #include "sw-application.h"
 #include "sw-catalogue-folder.h"
 #include "sw-data-dir.h"
+#include "sw-problem.h"
 #include "sw-shortcuts.h"
 #include "sw-window.h"
 
@@ -53,7 +54,11 @@ load_catalogue_in_thread (GTask        *task,
   (void) source;
   (void) data;
   for (guint i = 0; problems != NULL && i < problems->len; i++)
-    g_message ("%s", (const char *) g_ptr_array_index (problems, i));
+    {
+      g_autofree char *line = sw_problem_to_string (g_ptr_array_index (problems, i));
+
+      g_message ("%s", line);
+    }
 
   if (exercises != NULL)
     g_task_return_pointer (task, exercises, (GDestroyNotify) g_ptr_array_unref);

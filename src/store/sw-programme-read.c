@@ -1,0 +1,823 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Reads the programme document. Its shape is that of data/schema/programme.rng; messages here say more than a
+ * schema can. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+#include <string.h>
+
+#include "sw-dose-xml.h"
+#include "sw-exercise-xml.h"
+#include "sw-extras.h"
+#include "sw-programme-xml.h"
+#include "sw-xml-values.h"
+
+/* Beyond all that can be measured on a person, in any of the measures. */
+#define MAX_MEASURED 100000.0
+
+static const char *const none_known[] = { NULL };
+static const char *const root_known[] = { "version", "id", "title", NULL };
+static const char *const client_known[] = { "name",  "birth-year",  "dominant-side", "minutes",     "units",     "paper",
+                                            "text-points", "language", "precautions", "equipment", NULL };
+static const char *const clinic_known[] = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
+static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
+static const char *const session_known[] = { "title", "days", NULL };
+static const char *const section_known[] = { "kind", "title", NULL };
+static const char *const exercise_known[] = { "id", "exercise", NULL };
+static const char *const rest_known[] = { "id", "title", "seconds", NULL };
+static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", NULL };
+static const char *const check_known[] = { "id", "title", "measure", "side", NULL };
+static const char *const answer_known[] = { "finding", "date", "by", NULL };
+static const char *const issue_known[] = { "date", "way", "hash", NULL };
+
+/* What is gathered while a programme is read. */
+typedef struct
+{
+  SwProgramme *programme;
+  GPtrArray *extras;     /* the programme's own */
+  GHashTable *exercises; /* id -> SwExercise */
+  GHashTable *ids;       /* of the items read so far */
+} Reading;
+
+/* Reads one child element of a list. */
+typedef gboolean (*ReadFunc) (xmlNode  *node,
+                              Reading  *reading,
+                              GError  **error);
+
+static gboolean
+is (const xmlNode *node,
+    const char    *name)
+{
+  return sw_xml_is (node, SW_PROGRAMME_NS, name);
+}
+
+static char *
+dup_string (const xmlNode *node,
+            const char    *name)
+{
+  char *value = sw_xml_dup_attribute (node, name);
+
+  return value != NULL ? value : g_strdup ("");
+}
+
+static void
+set_strings (gpointer            object,
+             const xmlNode      *node,
+             const char * const *names)
+{
+  for (guint i = 0; names[i] != NULL; i++)
+    {
+      g_autofree char *value = dup_string (node, names[i]);
+
+      g_object_set (object, names[i], value, NULL);
+    }
+}
+
+/* A text element within an object; its attributes, which we do not know, stay with the object. */
+static char *
+read_leaf (xmlNode    *node,
+           const char *path,
+           GPtrArray  *extras)
+{
+  sw_extras_add_attributes (extras, path, node, none_known);
+  return sw_xml_dup_text (node);
+}
+
+/* One of the elements of which each is a line of a property. */
+static void
+read_line (xmlNode   *node,
+           GString  **lines,
+           guint     *n,
+           GPtrArray *extras)
+{
+  g_autofree char *path = g_strdup_printf ("%s %u", (const char *) node->name, ++*n);
+  g_autofree char *text = read_leaf (node, path, extras);
+
+  if (*lines == NULL)
+    *lines = g_string_new (NULL);
+  else
+    g_string_append_c (*lines, '\n');
+  g_string_append (*lines, g_strdelimit (text, "\n", ' '));
+}
+
+static gboolean
+read_birth_year (xmlNode   *node,
+                 SwClient  *client,
+                 GError   **error)
+{
+  int year;
+
+  if (!sw_xml_read_int (node, "birth-year", 1900, 2100, 0, &year, error))
+    return FALSE;
+
+  g_object_set (client, "birth-year", year, NULL);
+  return TRUE;
+}
+
+static gboolean
+read_client_attributes (xmlNode   *node,
+                        SwClient  *client,
+                        GError   **error)
+{
+  g_autofree char *language = NULL;
+  g_autofree char *name = dup_string (node, "name");
+  int side, units, paper, minutes;
+  double text_points;
+  SwSet precautions, equipment;
+
+  if (!read_birth_year (node, client, error)
+      || !sw_xml_read_term (node, "dominant-side", SW_TYPE_BODY_SIDE, SW_BODY_SIDE_NONE, &side, error)
+      || !sw_xml_read_int (node, "minutes", 0, 240, 0, &minutes, error)
+      || !sw_xml_read_term (node, "units", SW_TYPE_UNITS, SW_UNITS_KG, &units, error)
+      || !sw_xml_read_term (node, "paper", SW_TYPE_PAPER, SW_PAPER_A4, &paper, error)
+      || !sw_xml_read_double (node, "text-points", 12.0, 28.0, 14.0, &text_points, error)
+      || !sw_xml_read_set (node, "precautions", SW_TYPE_PRECAUTION, &precautions, error)
+      || !sw_xml_read_set (node, "equipment", SW_TYPE_EQUIPMENT, &equipment, error))
+    return FALSE;
+  if (xmlHasProp (node, (const xmlChar *) "language") != NULL
+      && !sw_xml_read_language (node, "language", &language, error))
+    return FALSE;
+
+  g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper", paper,
+                "text-points", text_points, "precautions", precautions, "equipment", equipment, "language",
+                language != NULL ? language : "en", NULL);
+  return TRUE;
+}
+
+static gboolean
+read_client (xmlNode  *node,
+             Reading  *reading,
+             GError  **error)
+{
+  SwClient *client = sw_programme_get_client (reading->programme);
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autoptr (GString) goals = NULL;
+  g_autoptr (GString) others = NULL;
+  guint n_goals = 0, n_others = 0;
+
+  if (!read_client_attributes (node, client, error))
+    return FALSE;
+
+  sw_extras_add_attributes (extras, NULL, node, client_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (is (child, "goal"))
+        read_line (child, &goals, &n_goals, extras);
+      else if (is (child, "other-precaution"))
+        read_line (child, &others, &n_others, extras);
+      else
+        sw_extras_add_node (extras, NULL, child);
+    }
+
+  g_object_set (client, "goals", goals != NULL ? goals->str : "", "other-precautions",
+                others != NULL ? others->str : "", "extras", sw_extras_end (extras), NULL);
+  return TRUE;
+}
+
+static gboolean
+read_clinic (xmlNode  *node,
+             Reading  *reading,
+             GError  **error)
+{
+  SwClinic *clinic = sw_programme_get_clinic (reading->programme);
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+
+  (void) error;
+  set_strings (clinic, node, clinic_known);
+  sw_extras_add_attributes (extras, NULL, node, clinic_known);
+  sw_extras_add_children (extras, NULL, node);
+  g_object_set (clinic, "extras", sw_extras_end (extras), NULL);
+  return TRUE;
+}
+
+static gboolean
+read_measurement (xmlNode  *node,
+                  Reading  *reading,
+                  GError  **error)
+{
+  static const char *const sides[] = { "left", "right", "both" };
+  g_autoptr (SwMeasurement) measurement = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *date = NULL;
+  g_autofree char *test = dup_string (node, "test");
+  int measure;
+
+  if (!sw_xml_read_date (node, "date", &date, error)
+      || !sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error))
+    return FALSE;
+
+  measurement = sw_measurement_new (date, test, (SwMeasure) measure);
+  for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
+    {
+      double value;
+
+      if (!sw_xml_read_double (node, sides[i], -MAX_MEASURED, MAX_MEASURED, NAN, &value, error))
+        return FALSE;
+      g_object_set (measurement, sides[i], value, NULL);
+    }
+
+  sw_extras_add_attributes (extras, NULL, node, measurement_known);
+  sw_extras_add_children (extras, NULL, node);
+  g_object_set (measurement, "extras", sw_extras_end (extras), NULL);
+  g_list_store_append (sw_programme_get_measurements (reading->programme), measurement);
+  return TRUE;
+}
+
+/* Makes an item whose id no other has. */
+static SwItem *
+new_item (xmlNode     *node,
+          SwItemKind   kind,
+          Reading     *reading,
+          GError     **error)
+{
+  g_autofree char *id = NULL;
+  SwItem *item;
+
+  if (!sw_xml_read_id (node, "id", SW_ID_ANY, &id, error))
+    return NULL;
+  if (g_hash_table_contains (reading->ids, id))
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("there is a second item with the id “%s”. Give one of them another id."), id);
+      return NULL;
+    }
+
+  item = sw_item_new (kind, id);
+  g_hash_table_add (reading->ids, g_steal_pointer (&id));
+  return item;
+}
+
+static gboolean
+set_exercise (xmlNode  *node,
+              SwItem   *item,
+              Reading  *reading,
+              GError  **error)
+{
+  g_autofree char *id = NULL;
+  SwExercise *exercise;
+
+  if (!sw_xml_read_id (node, "exercise", SW_ID_EXERCISE, &id, error))
+    return FALSE;
+
+  exercise = g_hash_table_lookup (reading->exercises, id);
+  if (exercise == NULL)
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("this item asks for the exercise “%s”, which is not in the file. Take the version before it, or "
+                           "remove the item."),
+                        id);
+      return FALSE;
+    }
+
+  g_object_set (item, "exercise", exercise, NULL);
+  return TRUE;
+}
+
+static gboolean
+read_dose (xmlNode    *node,
+           SwItem     *item,
+           GPtrArray  *extras,
+           GError    **error)
+{
+  SwDose dose;
+
+  if (!sw_dose_read (node, &dose, extras, error))
+    return FALSE;
+
+  g_object_set (item, "dose", &dose, NULL);
+  return TRUE;
+}
+
+static gboolean
+read_exercise_item (xmlNode  *node,
+                    SwItem   *item,
+                    Reading  *reading,
+                    GError  **error)
+{
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  gboolean has_dose = FALSE;
+
+  if (!set_exercise (node, item, reading, error))
+    return FALSE;
+
+  sw_extras_add_attributes (extras, NULL, node, exercise_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (is (child, "dose") && !has_dose)
+        {
+          if (!read_dose (child, item, extras, error))
+            return FALSE;
+          has_dose = TRUE;
+        }
+      else if (is (child, "note"))
+        {
+          g_autofree char *note = read_leaf (child, "note", extras);
+
+          g_object_set (item, "note", note, NULL);
+        }
+      else
+        {
+          sw_extras_add_node (extras, NULL, child);
+        }
+    }
+
+  if (!has_dose)
+    return sw_xml_set_missing (error, node, "dose");
+
+  g_object_set (item, "extras", sw_extras_end (extras), NULL);
+  return TRUE;
+}
+
+/* What rest, circuit and self-check have alike: title and note. */
+static void
+read_common (xmlNode            *node,
+             SwItem             *item,
+             const char * const *known,
+             GPtrArray          *extras)
+{
+  g_autofree char *title = dup_string (node, "title");
+
+  g_object_set (item, "title", title, NULL);
+  sw_extras_add_attributes (extras, NULL, node, known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    if (is (child, "note"))
+      {
+        g_autofree char *note = read_leaf (child, "note", extras);
+
+        g_object_set (item, "note", note, NULL);
+      }
+}
+
+static gboolean
+is_note (const xmlNode *node)
+{
+  return is (node, "note");
+}
+
+/* Keeps what read_common() passed over, except what @is_known knows. */
+static void
+end_common (xmlNode    *node,
+            SwItem     *item,
+            gboolean    (*is_known) (const xmlNode *),
+            GPtrArray  *extras)
+{
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    if (!is_known (child))
+      sw_extras_add_node (extras, NULL, child);
+
+  g_object_set (item, "extras", sw_extras_end (extras), NULL);
+}
+
+static gboolean
+read_rest (xmlNode  *node,
+           SwItem   *item,
+           GError  **error)
+{
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  int seconds;
+
+  if (!sw_xml_read_int (node, "seconds", 0, 900, 0, &seconds, error))
+    return FALSE;
+
+  g_object_set (item, "rest-seconds", seconds, NULL);
+  read_common (node, item, rest_known, extras);
+  end_common (node, item, is_note, extras);
+  return TRUE;
+}
+
+static gboolean
+read_self_check (xmlNode  *node,
+                 SwItem   *item,
+                 GError  **error)
+{
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  SwDose dose;
+  int measure, side;
+
+  if (!sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error)
+      || !sw_xml_read_term (node, "side", SW_TYPE_SIDE, SW_SIDE_BOTH, &side, error))
+    return FALSE;
+
+  sw_dose_init (&dose);
+  dose.side = (SwSide) side;
+  g_object_set (item, "measure", measure, "dose", &dose, NULL);
+  read_common (node, item, check_known, extras);
+  end_common (node, item, is_note, extras);
+  return TRUE;
+}
+
+static gboolean read_item (xmlNode     *node,
+                           GListStore  *items,
+                           gboolean     in_circuit,
+                           Reading     *reading,
+                           gboolean    *known,
+                           GError     **error);
+
+static gboolean
+is_circuit_child (const xmlNode *node)
+{
+  return is (node, "note") || is (node, "item") || is (node, "rest") || is (node, "self-check");
+}
+
+static gboolean
+read_circuit (xmlNode  *node,
+              SwItem   *item,
+              Reading  *reading,
+              GError  **error)
+{
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  int rounds, rest_s;
+
+  if (!sw_xml_read_int (node, "rounds", 1, 20, 1, &rounds, error)
+      || !sw_xml_read_int (node, "rest-seconds", 0, 900, 0, &rest_s, error))
+    return FALSE;
+
+  g_object_set (item, "rounds", rounds, "rest-seconds", rest_s, NULL);
+  read_common (node, item, circuit_known, extras);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      gboolean known;
+
+      if (!read_item (child, sw_item_get_items (item), TRUE, reading, &known, error))
+        return FALSE;
+    }
+
+  end_common (node, item, is_circuit_child, extras);
+  return TRUE;
+}
+
+/* Reads @node when it is an item of any kind; @known tells whether it was. */
+static gboolean
+read_item (xmlNode     *node,
+           GListStore  *items,
+           gboolean     in_circuit,
+           Reading     *reading,
+           gboolean    *known,
+           GError     **error)
+{
+  static const char *const names[] = { "item", "rest", "circuit", "self-check" }; /* in the order of SwItemKind */
+  g_autoptr (SwItem) item = NULL;
+  guint kind = 0;
+  gboolean good;
+
+  while (kind < G_N_ELEMENTS (names) && !is (node, names[kind]))
+    kind++;
+
+  *known = kind < G_N_ELEMENTS (names);
+  if (!*known)
+    return TRUE;
+  if (kind == SW_ITEM_CIRCUIT && in_circuit)
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("a circuit stands within a circuit. Move its items out of the inner one."));
+      return FALSE;
+    }
+
+  item = new_item (node, (SwItemKind) kind, reading, error);
+  if (item == NULL)
+    return FALSE;
+
+  if (kind == SW_ITEM_EXERCISE)
+    good = read_exercise_item (node, item, reading, error);
+  else if (kind == SW_ITEM_REST)
+    good = read_rest (node, item, error);
+  else if (kind == SW_ITEM_CIRCUIT)
+    good = read_circuit (node, item, reading, error);
+  else
+    good = read_self_check (node, item, error);
+
+  if (good)
+    g_list_store_append (items, item);
+  return good;
+}
+
+static gboolean
+read_section (xmlNode    *node,
+              SwSession  *session,
+              Reading    *reading,
+              GError    **error)
+{
+  g_autoptr (SwSection) section = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *title = dup_string (node, "title");
+  int kind;
+
+  if (!sw_xml_read_term (node, "kind", SW_TYPE_SECTION_KIND, SW_NO_FALLBACK, &kind, error))
+    return FALSE;
+
+  section = sw_section_new ((SwSectionKind) kind, title);
+  sw_extras_add_attributes (extras, NULL, node, section_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      gboolean known;
+
+      if (!read_item (child, sw_section_get_items (section), FALSE, reading, &known, error))
+        return FALSE;
+      if (!known)
+        sw_extras_add_node (extras, NULL, child);
+    }
+
+  g_object_set (section, "extras", sw_extras_end (extras), NULL);
+  g_list_store_append (sw_session_get_sections (session), section);
+  return TRUE;
+}
+
+static gboolean
+read_session (xmlNode  *node,
+              Reading  *reading,
+              GError  **error)
+{
+  g_autoptr (SwSession) session = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *title = dup_string (node, "title");
+  SwSet days;
+
+  if (!sw_xml_read_set (node, "days", SW_TYPE_DAY, &days, error))
+    return FALSE;
+
+  session = sw_session_new (title, days);
+  sw_extras_add_attributes (extras, NULL, node, session_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (!is (child, "section"))
+        sw_extras_add_node (extras, NULL, child);
+      else if (!read_section (child, session, reading, error))
+        return FALSE;
+    }
+
+  g_object_set (session, "extras", sw_extras_end (extras), NULL);
+  g_list_store_append (sw_programme_get_sessions (reading->programme), session);
+  return TRUE;
+}
+
+static gboolean
+read_answer (xmlNode  *node,
+             Reading  *reading,
+             GError  **error)
+{
+  g_autoptr (SwAnswer) answer = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *finding = dup_string (node, "finding");
+  g_autofree char *by = dup_string (node, "by");
+  g_autofree char *date = NULL;
+  g_autofree char *reason = NULL;
+
+  if (*finding == '\0')
+    return sw_xml_set_missing (error, node, "finding");
+  if (!sw_xml_read_date (node, "date", &date, error))
+    return FALSE;
+
+  sw_extras_add_attributes (extras, NULL, node, answer_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (is (child, "reason") && reason == NULL)
+        reason = read_leaf (child, "reason", extras);
+      else
+        sw_extras_add_node (extras, NULL, child);
+    }
+
+  answer = sw_answer_new (finding, reason != NULL ? reason : "", date, by, sw_extras_end (extras));
+  g_list_store_append (sw_programme_get_answers (reading->programme), answer);
+  return TRUE;
+}
+
+static gboolean
+read_issue (xmlNode  *node,
+            Reading  *reading,
+            GError  **error)
+{
+  g_autoptr (SwIssue) issue = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autoptr (GString) doses = NULL;
+  g_autofree char *way = dup_string (node, "way");
+  g_autofree char *hash = dup_string (node, "hash");
+  g_autofree char *date = NULL;
+  guint n_doses = 0;
+
+  if (!sw_xml_read_date (node, "date", &date, error))
+    return FALSE;
+
+  sw_extras_add_attributes (extras, NULL, node, issue_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (is (child, "dose-line"))
+        read_line (child, &doses, &n_doses, extras);
+      else
+        sw_extras_add_node (extras, NULL, child);
+    }
+
+  issue = sw_issue_new (date, way, hash, doses != NULL ? doses->str : "", sw_extras_end (extras));
+  g_list_store_append (sw_programme_get_issues (reading->programme), issue);
+  return TRUE;
+}
+
+static gboolean
+read_exercise (xmlNode  *node,
+               Reading  *reading,
+               GError  **error)
+{
+  g_autoptr (SwExercise) exercise = sw_exercise_read (node, error);
+
+  if (exercise == NULL)
+    return FALSE;
+  if (g_hash_table_contains (reading->exercises, sw_exercise_get_id (exercise)))
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("the exercise “%s” is in the file twice. Leave only one of them."), sw_exercise_get_id (exercise));
+      return FALSE;
+    }
+
+  g_hash_table_insert (reading->exercises, (gpointer) sw_exercise_get_id (exercise), exercise);
+  g_steal_pointer (&exercise);
+  return TRUE;
+}
+
+/* The parts of a programme. The exercises are read first, wherever they stand: the items look for them. */
+static const struct
+{
+  const char *name;
+  const char *child_ns;
+  const char *child; /* NULL: no list, but one element */
+  ReadFunc read;
+} parts[] = {
+  { "exercises", SW_EXERCISE_NS, "exercise", read_exercise },
+  { "client", NULL, NULL, read_client },
+  { "clinic", NULL, NULL, read_clinic },
+  { "measurements", SW_PROGRAMME_NS, "measurement", read_measurement },
+  { "sessions", SW_PROGRAMME_NS, "session", read_session },
+  { "answers", SW_PROGRAMME_NS, "answer", read_answer },
+  { "issues", SW_PROGRAMME_NS, "issue", read_issue },
+};
+
+static gboolean
+read_list (xmlNode  *node,
+           guint     part,
+           Reading  *reading,
+           GError  **error)
+{
+  sw_extras_add_attributes (reading->extras, parts[part].name, node, none_known);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (!sw_xml_is (child, parts[part].child_ns, parts[part].child))
+        sw_extras_add_node (reading->extras, parts[part].name, child);
+      else if (!parts[part].read (child, reading, error))
+        return FALSE;
+    }
+
+  return TRUE;
+}
+
+static gboolean
+read_part (xmlNode  *root,
+           guint     part,
+           Reading  *reading,
+           GError  **error)
+{
+  gboolean found = FALSE;
+
+  for (xmlNode *child = root->children; child != NULL; child = child->next)
+    {
+      gboolean good;
+
+      if (!is (child, parts[part].name))
+        continue;
+      if (found)
+        {
+          sw_xml_set_error (error, child, SW_XML_ERROR_INVALID, _ ("there is a second “%s”. Leave only one of them."),
+                            parts[part].name);
+          return FALSE;
+        }
+
+      found = TRUE;
+      good = parts[part].child != NULL ? read_list (child, part, reading, error)
+                                       : parts[part].read (child, reading, error);
+      if (!good)
+        return FALSE;
+    }
+
+  return TRUE;
+}
+
+static gboolean
+is_part (const xmlNode *node)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (is (node, parts[i].name))
+      return TRUE;
+
+  return FALSE;
+}
+
+static gboolean
+read_all (xmlNode  *root,
+          Reading  *reading,
+          GError  **error)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (!read_part (root, i, reading, error))
+      return FALSE;
+
+  sw_extras_add_outside (reading->extras, root);
+  for (xmlNode *child = root->children; child != NULL; child = child->next)
+    if (!is_part (child))
+      sw_extras_add_node (reading->extras, NULL, child);
+
+  g_object_set (reading->programme, "extras", sw_extras_end (reading->extras), NULL);
+  return TRUE;
+}
+
+/**
+ * sw_programme_read:
+ * @node: an element
+ * @error: return location for a #SwXmlError with file, line and what to do
+ *
+ * Returns: (transfer full): the programme, or NULL: nothing is ever half read
+ */
+SwProgramme *
+sw_programme_read (xmlNode  *node,
+                   GError  **error)
+{
+  g_autoptr (SwProgramme) programme = NULL;
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autoptr (GHashTable) exercises = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_object_unref);
+  g_autoptr (GHashTable) ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autofree char *id = NULL;
+  Reading reading;
+
+  if (!is (node, "programme"))
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("this is no programme. Choose a file whose name ends in “.setwright”."));
+      return NULL;
+    }
+  if (!sw_xml_read_version (node, SW_PROGRAMME_VERSION, extras, error)
+      || !sw_xml_read_id (node, "id", SW_ID_ANY, &id, error))
+    return NULL;
+
+  programme = sw_programme_new (id);
+  set_strings (programme, node, (const char *const[]){ "title", NULL });
+  sw_extras_add_attributes (extras, NULL, node, root_known);
+
+  reading = (Reading) { .programme = programme, .extras = extras, .exercises = exercises, .ids = ids };
+  return read_all (node, &reading, error) ? g_steal_pointer (&programme) : NULL;
+}
+
+/**
+ * sw_programme_from_bytes:
+ * @bytes: the content of a file
+ * @name: what messages call the file
+ * @error: return location for a #SwXmlError
+ *
+ * Returns: (transfer full): the programme, or NULL
+ */
+SwProgramme *
+sw_programme_from_bytes (GBytes      *bytes,
+                         const char  *name,
+                         GError     **error)
+{
+  g_autoptr (xmlDoc) doc = sw_xml_parse_bytes (bytes, name, error);
+
+  return doc != NULL ? sw_programme_read (xmlDocGetRootElement (doc), error) : NULL;
+}
+
+static long
+find_line_below (const xmlNode *node,
+                 const char    *item_id)
+{
+  for (const xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      g_autofree char *id = NULL;
+      long line;
+
+      if (child->type != XML_ELEMENT_NODE || child->ns == NULL
+          || strcmp ((const char *) child->ns->href, SW_PROGRAMME_NS) != 0)
+        continue;
+
+      id = sw_xml_dup_attribute (child, "id");
+      if (g_strcmp0 (id, item_id) == 0)
+        return sw_xml_get_line (child);
+      line = find_line_below (child, item_id);
+      if (line > 0)
+        return line;
+    }
+
+  return 0;
+}
+
+/**
+ * sw_programme_find_line:
+ * @bytes: the content of a programme's file
+ * @item_id: the id of an item
+ *
+ * Returns: the line the item stands on, from 1, or 0 when it is not there
+ */
+long
+sw_programme_find_line (GBytes     *bytes,
+                        const char *item_id)
+{
+  g_autoptr (xmlDoc) doc = sw_xml_parse_bytes (bytes, "", NULL);
+
+  return doc != NULL ? find_line_below (xmlDocGetRootElement (doc), item_id) : 0;
+}
