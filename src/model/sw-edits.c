@@ -171,22 +171,6 @@ dup_contents_without (GListStore *list,
   return contents;
 }
 
-/* The snapshot the programme has of an exercise already, so that one id means one text in a document. */
-static SwExercise *
-own_snapshot (SwProgramme *programme,
-              SwExercise  *exercise)
-{
-  g_autoptr (GPtrArray) exercises = sw_programme_dup_exercises (programme);
-
-  for (guint i = 0; i < exercises->len; i++)
-    {
-      if (g_str_equal (sw_exercise_get_id (exercises->pdata[i]), sw_exercise_get_id (exercise)))
-        return g_object_ref (exercises->pdata[i]);
-    }
-
-  return g_object_ref (exercise);
-}
-
 /* The section of @session that fits @kind: the last of that kind, else of the main work, else the last. */
 static SwSection *
 fitting_section (SwSession     *session,
@@ -231,9 +215,9 @@ sw_edit_add_exercise (SwHistory   *history,
                       SwExercise  *exercise,
                       const char  *label)
 {
-  g_autoptr (SwExercise) snapshot = NULL;
   g_autoptr (SwSection) section = NULL;
   g_autoptr (SwItem) item = NULL;
+  SwExercise *snapshot;
   SwSectionKind kind;
   gpointer addition;
 
@@ -242,7 +226,7 @@ sw_edit_add_exercise (SwHistory   *history,
   g_return_val_if_fail (SW_IS_SESSION (session), NULL);
   g_return_val_if_fail (SW_IS_EXERCISE (exercise), NULL);
 
-  snapshot = own_snapshot (programme, exercise);
+  snapshot = sw_programme_own_snapshot (programme, exercise);
   item = sw_item_new_for_exercise (snapshot, NULL);
   kind = sw_exercise_get_facts (snapshot)->section;
 

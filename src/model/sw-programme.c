@@ -340,6 +340,34 @@ sw_programme_dup_exercises (SwProgramme *self)
   return exercises;
 }
 
+/**
+ * sw_programme_own_snapshot:
+ * @self: a programme
+ * @exercise: an exercise, for instance of the catalogue
+ *
+ * What a new item should hold so that one id means one text in a document.
+ *
+ * Returns: (transfer none): the snapshot the programme has of the exercise already, else @exercise itself
+ */
+SwExercise *
+sw_programme_own_snapshot (SwProgramme *self,
+                           SwExercise  *exercise)
+{
+  g_autoptr (GPtrArray) exercises = NULL;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), exercise);
+  g_return_val_if_fail (SW_IS_EXERCISE (exercise), NULL);
+
+  exercises = sw_programme_dup_exercises (self);
+  for (guint i = 0; i < exercises->len; i++)
+    {
+      if (g_str_equal (sw_exercise_get_id (exercises->pdata[i]), sw_exercise_get_id (exercise)))
+        return exercises->pdata[i];
+    }
+
+  return exercise;
+}
+
 /* Looks in @list, in the lists of its objects and so on. */
 static GListStore *
 find_below (GListStore *list,

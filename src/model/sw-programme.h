@@ -36,6 +36,8 @@ const char * const *sw_programme_get_extras (SwProgramme *self);
 
 GPtrArray *sw_programme_dup_exercises (SwProgramme *self);
 GPtrArray *sw_programme_dup_items (SwProgramme *self);
+SwExercise *sw_programme_own_snapshot (SwProgramme *self,
+                                       SwExercise  *exercise);
 GListStore *sw_programme_find_list (SwProgramme *self,
                                     gpointer     object,
                                     guint       *position);
