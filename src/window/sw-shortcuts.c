@@ -28,12 +28,25 @@ static const Shortcut shortcuts[] = {
   { "win.print", { "<Control>p" }, N_ ("Handout"), N_ ("Print the handout"), SW_SHORTCUT_EVERYWHERE },
   { "win.save-pdf", { "<Control>e" }, N_ ("Handout"), N_ ("Save the handout as PDF"), SW_SHORTCUT_EVERYWHERE },
   { "win.preview", { "F9" }, N_ ("Handout"), N_ ("Pages or catalogue on the left"), SW_SHORTCUT_EVERYWHERE },
+  { "preview.zoom-in", { "<Control>plus", "<Control>equal" }, N_ ("Handout"), N_ ("Larger pages"),
+    SW_SHORTCUT_PREVIEW },
+  { "preview.zoom-out", { "<Control>minus", "<Control>KP_Subtract" }, N_ ("Handout"), N_ ("Smaller pages"),
+    SW_SHORTCUT_PREVIEW },
+  { "preview.zoom-fit", { "<Control>0", "<Control>KP_0" }, N_ ("Handout"), N_ ("Pages as wide as the pane"),
+    SW_SHORTCUT_PREVIEW },
   { "win.copy-record", { "<Control><Shift>c" }, N_ ("Handout"), N_ ("Copy the entry for the clinic's record"),
     SW_SHORTCUT_EVERYWHERE },
 
   { "win.search", { "<Control>f" }, N_ ("Catalogue"), N_ ("Search the catalogue"), SW_SHORTCUT_EVERYWHERE },
   { "win.show-motion", { "F8" }, N_ ("Catalogue"), N_ ("Show the motion large, for the client to see"),
     SW_SHORTCUT_EVERYWHERE },
+  { "catalogue.add", { "Return", "KP_Enter" }, N_ ("Catalogue"), N_ ("Add the chosen exercise to the session"),
+    SW_SHORTCUT_CARDS },
+  { "catalogue.play", { "space" }, N_ ("Catalogue"), N_ ("Play the motion on the card, or stop it"),
+    SW_SHORTCUT_CARDS },
+  { "catalogue.details", { "F4" }, N_ ("Catalogue"), N_ ("Details of the chosen exercise"), SW_SHORTCUT_CATALOGUE },
+  { "catalogue.menu", { "Menu", "<Shift>F10" }, N_ ("Catalogue"), N_ ("Menu of the chosen exercise"),
+    SW_SHORTCUT_CARDS },
 
   { "edit.undo", { "<Control>z" }, N_ ("Editing"), N_ ("Undo"), SW_SHORTCUT_EVERYWHERE },
   { "edit.redo", { "<Control><Shift>z", "<Control>y" }, N_ ("Editing"), N_ ("Redo"), SW_SHORTCUT_EVERYWHERE },
@@ -92,6 +105,9 @@ sw_shortcuts_add_to_widget (GtkWidget       *widget,
                                             gtk_shortcut_new (gtk_shortcut_trigger_parse_string (shortcuts[i].keys[k]),
                                                               gtk_named_action_new (shortcuts[i].action)));
 
+  /* A card would take the space bar and Enter for itself. */
+  if (scope == SW_SHORTCUT_CARDS)
+    gtk_event_controller_set_propagation_phase (controller, GTK_PHASE_CAPTURE);
   gtk_widget_add_controller (widget, controller);
 }
 

@@ -9,11 +9,17 @@ G_BEGIN_DECLS
  * SwShortcutScope:
  * @SW_SHORTCUT_EVERYWHERE: works wherever the focus is
  * @SW_SHORTCUT_CANVAS: works on the session canvas; elsewhere the key edits text
+ * @SW_SHORTCUT_CATALOGUE: works in the catalogue pane
+ * @SW_SHORTCUT_CARDS: works on the catalogue's cards
+ * @SW_SHORTCUT_PREVIEW: works on the handout's pages
  */
 typedef enum
 {
   SW_SHORTCUT_EVERYWHERE,
   SW_SHORTCUT_CANVAS,
+  SW_SHORTCUT_CATALOGUE,
+  SW_SHORTCUT_CARDS,
+  SW_SHORTCUT_PREVIEW,
 } SwShortcutScope;
 
 void sw_shortcuts_add_to_application (GtkApplication *application);

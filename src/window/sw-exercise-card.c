@@ -1,0 +1,383 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What a therapist sees of an exercise while choosing: enough to decide, nothing to read twice. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-exercise-card.h"
+#include "sw-labels.h"
+#include "sw-precautions.h"
+
+struct _SwExerciseCard
+{
+  GtkWidget parent_instance;
+
+  SwFigureView *figure;
+  GtkLabel *name;
+  GtkLabel *dose;
+  GtkLabel *place;
+  GtkBox *warning;
+  GtkImage *warning_icon;
+  GtkLabel *warning_words;
+
+  SwExercise *exercise;
+  SwSet precautions;
+};
+
+G_DEFINE_FINAL_TYPE (SwExerciseCard, sw_exercise_card, GTK_TYPE_WIDGET)
+
+enum
+{
+  MENU_WANTED,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
+static char *
+dup_place (SwExercise *exercise)
+{
+  const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
+  const char *position = sw_label (SW_TYPE_POSITION, facts->position);
+  g_autofree char *equipment = NULL;
+
+  if (facts->equipment == 0)
+    return g_strdup (position);
+
+  equipment = sw_label_set (SW_TYPE_EQUIPMENT, facts->equipment);
+  /* Translators: the start position and the equipment, for example "Sitting · Chair, Band" */
+  return g_strdup_printf (_("%s · %s"), position, equipment);
+}
+
+/* How severe it is that a client with @precaution does @exercise; -1 when nothing speaks against it. */
+static int
+level_against (const SwExerciseFacts *facts,
+               SwPrecaution           precaution)
+{
+  int level = -1;
+
+  for (int caution = 0; caution < sw_term_get_n_values (SW_TYPE_CAUTION); caution++)
+    {
+      const SwPrecautionRule *rule;
+
+      if ((facts->cautions & SW_SET (caution)) == 0)
+        continue;
+      rule = sw_precautions_find_rule (precaution, (SwCaution) caution);
+      if (rule != NULL)
+        level = MAX (level, (int) rule->level);
+    }
+
+  if (facts->dose.load.unit != SW_LOAD_NONE)
+    {
+      const SwLoadRule *rule = sw_precautions_find_load_rule (precaution, facts->region);
+
+      if (rule != NULL)
+        level = MAX (level, (int) rule->level);
+    }
+
+  return level;
+}
+
+static void
+update_warning (SwExerciseCard *self)
+{
+  g_autofree char *words = NULL;
+  gboolean stop = FALSE;
+
+  if (self->exercise != NULL)
+    words = sw_exercise_card_dup_warning (self->exercise, self->precautions, &stop);
+
+  gtk_widget_set_visible (GTK_WIDGET (self->warning), words != NULL);
+  if (words == NULL)
+    return;
+
+  gtk_label_set_label (self->warning_words, words);
+  gtk_image_set_from_icon_name (self->warning_icon,
+                                stop ? "dialog-error-symbolic" : "dialog-warning-symbolic");
+  if (stop)
+    {
+      gtk_widget_add_css_class (GTK_WIDGET (self->warning), "stop");
+      gtk_widget_remove_css_class (GTK_WIDGET (self->warning), "ask");
+    }
+  else
+    {
+      gtk_widget_add_css_class (GTK_WIDGET (self->warning), "ask");
+      gtk_widget_remove_css_class (GTK_WIDGET (self->warning), "stop");
+    }
+}
+
+static GdkContentProvider *
+drag_prepared_cb (SwExerciseCard *self,
+                  double          x,
+                  double          y,
+                  GtkDragSource  *source)
+{
+  (void) x;
+  (void) y;
+  (void) source;
+  if (self->exercise == NULL)
+    return NULL;
+
+  return gdk_content_provider_new_typed (SW_TYPE_EXERCISE, self->exercise);
+}
+
+/* The card may be bound anew while its exercise is under way, so the icon is a still of the figure. */
+static void
+drag_begun_cb (SwExerciseCard *self,
+               GdkDrag        *drag,
+               GtkDragSource  *source)
+{
+  g_autoptr (GdkPaintable) view = NULL;
+  g_autoptr (GdkPaintable) still = NULL;
+
+  (void) drag;
+  sw_figure_view_set_playing (self->figure, FALSE);
+  view = gtk_widget_paintable_new (GTK_WIDGET (self->figure));
+  still = gdk_paintable_get_current_image (view);
+  gtk_drag_source_set_icon (source, still, gdk_paintable_get_intrinsic_width (still) / 2,
+                            gdk_paintable_get_intrinsic_height (still) / 2);
+}
+
+static void
+secondary_pressed_cb (SwExerciseCard *self,
+                      int             n_presses,
+                      double          x,
+                      double          y,
+                      GtkGesture     *gesture)
+{
+  (void) n_presses;
+  gtk_gesture_set_state (gesture, GTK_EVENT_SEQUENCE_CLAIMED);
+  g_signal_emit (self, signals[MENU_WANTED], 0, x, y);
+}
+
+static void
+sw_exercise_card_dispose (GObject *object)
+{
+  SwExerciseCard *self = SW_EXERCISE_CARD (object);
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child);
+  g_clear_object (&self->exercise);
+
+  G_OBJECT_CLASS (sw_exercise_card_parent_class)->dispose (object);
+}
+
+static void
+sw_exercise_card_class_init (SwExerciseCardClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = sw_exercise_card_dispose;
+
+  signals[MENU_WANTED] = g_signal_new ("menu-wanted", SW_TYPE_EXERCISE_CARD, G_SIGNAL_RUN_LAST, 0, NULL,
+                                       NULL, NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_DOUBLE);
+
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "exercisecard");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_PRESENTATION);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/setwright/Setwright/ui/sw-exercise-card.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, figure);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, name);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, dose);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, place);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning_icon);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning_words);
+  gtk_widget_class_bind_template_callback (widget_class, drag_prepared_cb);
+  gtk_widget_class_bind_template_callback (widget_class, drag_begun_cb);
+  gtk_widget_class_bind_template_callback (widget_class, secondary_pressed_cb);
+}
+
+static void
+sw_exercise_card_init (SwExerciseCard *self)
+{
+  GtkLayoutManager *layout;
+
+  gtk_widget_init_template (GTK_WIDGET (self));
+
+  layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
+  sw_figure_view_set_play_on_hover (self->figure, TRUE);
+}
+
+/**
+ * sw_exercise_card_new:
+ * @pictures: (nullable): where pictures come from; may be set later
+ *
+ * Returns: (transfer floating): an empty card
+ */
+GtkWidget *
+sw_exercise_card_new (SwPictures *pictures)
+{
+  SwExerciseCard *self = g_object_new (SW_TYPE_EXERCISE_CARD, NULL);
+
+  if (pictures != NULL)
+    sw_exercise_card_set_pictures (self, pictures);
+
+  return GTK_WIDGET (self);
+}
+
+/**
+ * sw_exercise_card_set_pictures:
+ * @pictures: where pictures come from
+ */
+void
+sw_exercise_card_set_pictures (SwExerciseCard *self,
+                               SwPictures     *pictures)
+{
+  g_return_if_fail (SW_IS_EXERCISE_CARD (self));
+
+  sw_figure_view_set_pictures (self->figure, pictures);
+}
+
+/**
+ * sw_exercise_card_set_exercise:
+ * @exercise: (nullable): what to show
+ */
+void
+sw_exercise_card_set_exercise (SwExerciseCard *self,
+                               SwExercise     *exercise)
+{
+  g_autofree char *dose = NULL;
+  g_autofree char *place = NULL;
+
+  g_return_if_fail (SW_IS_EXERCISE_CARD (self));
+
+  if (!g_set_object (&self->exercise, exercise))
+    return;
+
+  sw_figure_view_set_playing (self->figure, FALSE);
+  sw_figure_view_set_exercise (self->figure, exercise, FALSE);
+  if (exercise == NULL)
+    return;
+
+  dose = sw_dose_to_line (&sw_exercise_get_facts (exercise)->dose);
+  place = dup_place (exercise);
+  gtk_label_set_label (self->name, sw_exercise_card_text_of (exercise)->name);
+  gtk_label_set_label (self->dose, dose);
+  gtk_label_set_label (self->place, place);
+  update_warning (self);
+}
+
+/**
+ * sw_exercise_card_get_exercise:
+ *
+ * Returns: (transfer none) (nullable): what the card shows
+ */
+SwExercise *
+sw_exercise_card_get_exercise (SwExerciseCard *self)
+{
+  g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
+
+  return self->exercise;
+}
+
+/**
+ * sw_exercise_card_set_precautions:
+ * @precautions: set of #SwPrecaution of the client
+ */
+void
+sw_exercise_card_set_precautions (SwExerciseCard *self,
+                                  SwSet           precautions)
+{
+  g_return_if_fail (SW_IS_EXERCISE_CARD (self));
+
+  if (self->precautions == precautions)
+    return;
+
+  self->precautions = precautions;
+  update_warning (self);
+}
+
+/**
+ * sw_exercise_card_toggle_motion:
+ *
+ * Plays the motion, or stops it.
+ */
+void
+sw_exercise_card_toggle_motion (SwExerciseCard *self)
+{
+  g_return_if_fail (SW_IS_EXERCISE_CARD (self));
+
+  sw_figure_view_set_playing (self->figure, !sw_figure_view_get_playing (self->figure));
+}
+
+/**
+ * sw_exercise_card_dup_label:
+ *
+ * Returns: (transfer full): all the card says, for assistive tools
+ */
+char *
+sw_exercise_card_dup_label (SwExerciseCard *self)
+{
+  g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
+
+  if (!gtk_widget_get_visible (GTK_WIDGET (self->warning)))
+    return g_strdup (gtk_label_get_label (self->name));
+
+  /* Translators: the name of an exercise, and what speaks against it */
+  return g_strdup_printf (_("%s, %s"), gtk_label_get_label (self->name),
+                          gtk_label_get_label (self->warning_words));
+}
+
+/**
+ * sw_exercise_card_text_of:
+ * @exercise: an exercise
+ *
+ * Returns: (transfer none): its words in the language of the window
+ */
+const SwExerciseText *
+sw_exercise_card_text_of (SwExercise *exercise)
+{
+  return sw_exercise_get_text (exercise, pango_language_to_string (gtk_get_default_language ()));
+}
+
+/**
+ * sw_exercise_card_dup_warning:
+ * @exercise: an exercise
+ * @precautions: set of #SwPrecaution of the client
+ * @stop: (out): whether one of them asks for an answer before a handout goes out; set only with a result
+ *
+ * Precautions that are merely worth knowing here are left out: the findings tell of them.
+ *
+ * Returns: (transfer full) (nullable): the precautions that speak against it, in words; NULL when there are none
+ */
+char *
+sw_exercise_card_dup_warning (SwExercise *exercise,
+                              SwSet       precautions,
+                              gboolean   *stop)
+{
+  const SwExerciseFacts *facts;
+  g_autofree char *names = NULL;
+  SwSet against = 0;
+  int worst = -1;
+
+  g_return_val_if_fail (SW_IS_EXERCISE (exercise), NULL);
+
+  facts = sw_exercise_get_facts (exercise);
+  for (int precaution = 0; precaution < sw_term_get_n_values (SW_TYPE_PRECAUTION); precaution++)
+    {
+      int level;
+
+      if ((precautions & SW_SET (precaution)) == 0)
+        continue;
+      level = level_against (facts, (SwPrecaution) precaution);
+      if (level >= (int) SW_FINDING_ASK)
+        against |= SW_SET (precaution);
+      worst = MAX (worst, level);
+    }
+  if (against == 0)
+    return NULL;
+
+  names = sw_label_set (SW_TYPE_PRECAUTION, against);
+  *stop = worst == (int) SW_FINDING_STOP;
+  if (*stop)
+    /* Translators: %s is one or more precautions, for example "Against: Osteoporosis" */
+    return g_strdup_printf (_("Against: %s"), names);
+
+  /* Translators: %s is one or more precautions, for example "Take care: Fall risk" */
+  return g_strdup_printf (_("Take care: %s"), names);
+}
