@@ -27,7 +27,8 @@ typedef enum
 /* How well a word fits; these and the ranks make up the score, see score(). */
 typedef enum
 {
-  FIT_TYPING_ERROR,
+  FIT_BEGINNING_WITH_ERRORS,
+  FIT_WHOLE_WITH_ERRORS,
   FIT_BEGINNING,
   FIT_WHOLE,
 } Fit;
@@ -341,7 +342,8 @@ dup_by_name (SwCatalogue *catalogue,
       folded = g_utf8_casefold (sw_exercise_get_text (named[i].exercise, language)->name, -1);
       named[i].key = g_utf8_collate_key (folded, -1);
     }
-  qsort (named, n, sizeof *named, compare_names);
+  if (n > 1)
+    qsort (named, n, sizeof *named, compare_names);
   for (guint i = 0; i < n; i++)
     {
       g_ptr_array_add (exercises, named[i].exercise);
@@ -402,12 +404,13 @@ sw_search_free (SwSearch *self)
   g_free (self);
 }
 
-/* Fit comes first only where one of the two is a typing error; then where the word stands; then the fit. */
+/* Words without typing errors come first; then it counts where a word stands; then whether it is whole. */
 static guint8
 score (Fit  fit,
        Rank rank)
 {
-  return (guint8) ((fit == FIT_TYPING_ERROR ? 0 : 12) + (int) rank * 2 + (fit == FIT_WHOLE));
+  return (guint8) ((fit >= FIT_BEGINNING ? 12 : 0) + (int) rank * 2
+                   + (fit == FIT_WHOLE || fit == FIT_WHOLE_WITH_ERRORS));
 }
 
 static void
@@ -570,8 +573,10 @@ credit_tolerantly (SwSearch   *self,
           || count_bits (typed->signature & ~word->signature) > limit
           || (!as_beginning && count_bits (word->signature & ~typed->signature) > limit))
         continue;
-      if (is_within (typed, word, limit, as_beginning))
-        credit (self, i, FIT_TYPING_ERROR, best);
+      if (is_within (typed, word, limit, FALSE))
+        credit (self, i, FIT_WHOLE_WITH_ERRORS, best);
+      else if (as_beginning && is_within (typed, word, limit, TRUE))
+        credit (self, i, FIT_BEGINNING_WITH_ERRORS, best);
     }
 }
 
@@ -595,6 +600,7 @@ static gboolean
 rate (SwSearch   *self,
       const Word *typed,
       guint       n_typed,
+      gboolean    unfinished,
       gboolean    tolerant,
       guint16    *totals)
 {
@@ -604,10 +610,12 @@ rate (SwSearch   *self,
 
   for (guint i = 0; i < n_typed; i++)
     {
+      gboolean as_beginning = unfinished && i == n_typed - 1;
+
       memset (best, 0, n);
-      credit_literally (self, &typed[i], i == n_typed - 1, best);
+      credit_literally (self, &typed[i], as_beginning, best);
       if (tolerant)
-        credit_tolerantly (self, &typed[i], i == n_typed - 1, best);
+        credit_tolerantly (self, &typed[i], as_beginning, best);
 
       any = FALSE;
       for (guint j = 0; j < n; j++)
@@ -666,7 +674,8 @@ pick (SwSearch             *self,
 /**
  * sw_search_find:
  * @self: an index
- * @query: words in any order; the last may be unfinished. What is left after twelve words is not looked at
+ * @query: words in any order; the last may be unfinished unless something stands behind it, such as a
+ *   space. What is left after twelve words is not looked at
  * @filter: (nullable): what to let through
  *
  * Finds the exercises in which every word occurs: in the name, a synonym, the terms (region, position,
@@ -683,22 +692,31 @@ sw_search_find (SwSearch             *self,
 {
   Word typed[MAX_QUERY_WORDS];
   guint n_typed = 0;
+  gboolean unfinished = TRUE;
+  g_autofree char *valid = NULL;
   g_autofree guint16 *totals = NULL;
 
   g_return_val_if_fail (self != NULL, NULL);
   g_return_val_if_fail (query != NULL, NULL);
 
-  while (n_typed < MAX_QUERY_WORDS && take_word (&query, &typed[n_typed]))
-    n_typed++;
+  if (self->exercises->len == 0)
+    return g_ptr_array_new_with_free_func (g_object_unref);
 
-  totals = g_new0 (guint16, MAX (self->exercises->len, 1));
+  query = valid = g_utf8_make_valid (query, -1);
+  while (n_typed < MAX_QUERY_WORDS && take_word (&query, &typed[n_typed]))
+    {
+      unfinished = *query == '\0';
+      n_typed++;
+    }
+
+  totals = g_new0 (guint16, self->exercises->len);
   if (n_typed == 0)
     {
       for (guint i = 0; i < self->exercises->len; i++)
         totals[i] = 1;
     }
-  else if (!rate (self, typed, n_typed, FALSE, totals)
-           && !rate (self, typed, n_typed, TRUE, totals))
+  else if (!rate (self, typed, n_typed, unfinished, FALSE, totals)
+           && !rate (self, typed, n_typed, unfinished, TRUE, totals))
     return g_ptr_array_new_with_free_func (g_object_unref);
 
   return pick (self, totals, filter);
