@@ -559,7 +559,7 @@ sw_xml_read_double (const xmlNode  *node,
     }
 
   value = g_ascii_strtod (text, &end);
-  if (end == text || *end != '\0' || !(value >= low && value <= high))
+  if (end == text || *end != '\0' || strspn (text, "-.0123456789") != strlen (text) || !(value >= low && value <= high))
     {
       sw_xml_set_error (error, node, SW_XML_ERROR_RANGE,
                         _ ("“%s” must be a number from %g to %g, not “%s”. Correct it and open the file again."), name, low,

@@ -136,7 +136,7 @@ parse_load (const char *text,
   char *end;
   double value = g_ascii_strtod (text, &end);
 
-  if (end == text || *end != ' ' || !g_ascii_isdigit (*text))
+  if (end == text || *end != ' ' || strspn (text, "0123456789.") != (gsize) (end - text))
     return FALSE;
 
   for (int unit = SW_LOAD_KG; unit <= SW_LOAD_NEWTON; unit++)
