@@ -9,6 +9,7 @@
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
+#include "sw-figure-xml.h"
 #include "sw-xml-values.h"
 
 static const char *const root_known[] = { "version", "id", "revision", NULL };
@@ -47,6 +48,7 @@ typedef struct
   GPtrArray *easier;
   GPtrArray *harder;
   GPtrArray *extras;
+  SwFigureSpec *figure;
   gboolean has_about;
   gboolean has_dose;
   gboolean has_limit;
@@ -60,6 +62,7 @@ reading_clear (Reading *reading)
   g_clear_pointer (&reading->easier, g_ptr_array_unref);
   g_clear_pointer (&reading->harder, g_ptr_array_unref);
   g_clear_pointer (&reading->extras, g_ptr_array_unref);
+  g_clear_pointer (&reading->figure, sw_figure_spec_unref);
 }
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Reading, reading_clear)
@@ -316,6 +319,13 @@ read_child (xmlNode  *node,
     return read_link (node, reading->harder, reading->extras, error);
   if (sw_xml_is (node, SW_EXERCISE_NS, "text"))
     return read_text (node, reading, error);
+  if (sw_xml_is (node, SW_EXERCISE_NS, "figure"))
+    {
+      if (reading->figure != NULL)
+        return set_twice (error, node);
+      reading->figure = sw_figure_xml_read (node, error);
+      return reading->figure != NULL;
+    }
 
   sw_extras_add_node (reading->extras, NULL, node);
   return TRUE;
@@ -370,7 +380,7 @@ sw_exercise_read (xmlNode  *node,
 
   reading.facts.easier = (char **) sw_extras_end (reading.easier);
   reading.facts.harder = (char **) sw_extras_end (reading.harder);
-  return sw_exercise_new (&reading.facts, reading.texts, NULL, sw_extras_end (reading.extras));
+  return sw_exercise_new (&reading.facts, reading.texts, reading.figure, sw_extras_end (reading.extras));
 }
 
 /**
@@ -506,6 +516,8 @@ sw_exercise_write (SwExercise  *exercise,
   write_links (facts->harder, "harder", extras, writer);
   for (guint i = 0; i < sw_exercise_get_n_texts (exercise); i++)
     write_text (sw_exercise_get_nth_text (exercise, i), extras, writer);
+  if (sw_exercise_get_figure (exercise) != NULL)
+    sw_figure_xml_write (sw_exercise_get_figure (exercise), writer);
 
   sw_extras_write_nodes (extras, NULL, writer);
   sw_xml_writer_close (writer);
