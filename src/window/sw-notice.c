@@ -11,7 +11,7 @@ struct _SwNotice
 {
   GtkWidget parent_instance;
 
-  GtkRevealer *revealer;
+  GtkWidget *revealer;
   GtkLabel *words;
   GtkBox *buttons;
 };
@@ -29,7 +29,7 @@ sw_notice_dispose (GObject *object)
 {
   SwNotice *self = SW_NOTICE (object);
 
-  g_clear_pointer ((GtkWidget **) &self->revealer, gtk_widget_unparent);
+  g_clear_pointer (&self->revealer, gtk_widget_unparent);
   G_OBJECT_CLASS (sw_notice_parent_class)->dispose (object);
 }
 
@@ -87,7 +87,7 @@ sw_notice_show (SwNotice             *self,
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, words, -1);
   gtk_widget_set_visible (GTK_WIDGET (self), TRUE);
-  gtk_revealer_set_reveal_child (self->revealer, TRUE);
+  gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), TRUE);
 }
 
 /**
@@ -98,7 +98,7 @@ sw_notice_hide (SwNotice *self)
 {
   g_return_if_fail (SW_IS_NOTICE (self));
 
-  gtk_revealer_set_reveal_child (self->revealer, FALSE);
+  gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), FALSE);
 }
 
 /**
@@ -111,5 +111,5 @@ sw_notice_get_shown (SwNotice *self)
 {
   g_return_val_if_fail (SW_IS_NOTICE (self), FALSE);
 
-  return gtk_revealer_get_reveal_child (self->revealer);
+  return gtk_revealer_get_reveal_child (GTK_REVEALER (self->revealer));
 }
