@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <pango/pango.h>
+
+#include "sw-break.h"
+#include "sw-figure.h"
+#include "sw-symbol.h"
+#include "sw-tag.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwPieceKind:
+ * @SW_PIECE_TEXT: some lines of a layout
+ * @SW_PIECE_FIGURE: an exercise's picture
+ * @SW_PIECE_SYMBOL: a small sign; decoration
+ * @SW_PIECE_BOX: a filled rectangle, also every rule; decoration
+ * @SW_PIECE_EMPTY: nothing to see, but an element of the structure: an empty table cell
+ */
+typedef enum
+{
+  SW_PIECE_TEXT,
+  SW_PIECE_FIGURE,
+  SW_PIECE_SYMBOL,
+  SW_PIECE_BOX,
+  SW_PIECE_EMPTY,
+} SwPieceKind;
+
+/**
+ * SwPiece:
+ * @kind: what is drawn
+ * @tag: (nullable): the element whose content this is; %NULL for decoration
+ * @x_pt: left edge, from the left edge of the page
+ * @y_pt: top edge, from the top of the block; once placed, of the page
+ * @width_pt: width
+ * @height_pt: height
+ * @grey: 0 black .. 1 white
+ * @radius_pt: of a box's corners
+ * @reaches_up: whether it also covers the white space before its block, as the side of a frame does
+ * @layout: (nullable): of a text
+ * @first_line: first line of @layout that belongs to this piece
+ * @n_lines: how many lines do
+ * @symbol: of a symbol
+ * @figure: (nullable): of a figure
+ *
+ * Something drawn. Pieces stand in reading order.
+ */
+typedef struct
+{
+  SwPieceKind kind;
+  SwTag *tag;
+  double x_pt;
+  double y_pt;
+  double width_pt;
+  double height_pt;
+  double grey;
+  double radius_pt;
+  gboolean reaches_up;
+  PangoLayout *layout;
+  int first_line;
+  int n_lines;
+  SwSymbol symbol;
+  SwFigure *figure;
+} SwPiece;
+
+/**
+ * SwBlock:
+ * @pieces: (element-type SwPiece)
+ * @strip: its height, the space before it, whether a page may end after it
+ * @item_id: (nullable): the programme's item it shows
+ * @outline: (nullable): its entry in the PDF's outline
+ * @outline_level: 1 for a session, 2 for an exercise
+ *
+ * A horizontal strip of the handout, the full width of the content, that is never divided.
+ */
+typedef struct
+{
+  GArray *pieces;
+  SwStrip strip;
+  char *item_id;
+  char *outline;
+  int outline_level;
+} SwBlock;
+
+SwBlock *sw_block_new (void);
+void sw_block_free (SwBlock *block);
+SwPiece *sw_block_add (SwBlock    *block,
+                       SwPieceKind kind,
+                       SwTag      *tag,
+                       double      x_pt,
+                       double      y_pt,
+                       double      width_pt,
+                       double      height_pt);
+
+G_END_DECLS

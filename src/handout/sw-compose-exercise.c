@@ -1,0 +1,486 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One exercise: what it is called and what for, the picture, how much, how, what to mind. With room for two columns
+ * the steps stand beside the picture they explain; else everything follows in one column. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-care.h"
+#include "sw-compose.h"
+#include "sw-dose-words.h"
+
+#define NOTE_FRAME_PT 0.8
+#define TALLEST_FIGURE 1.25
+
+typedef struct
+{
+  SwComposer *composer;
+  SwItem *item;
+  SwClient *client;
+  const SwExerciseText *text;
+  SwFigure *figure;
+} Exercise;
+
+static gboolean
+is_set (const char *text)
+{
+  return text != NULL && *text != '\0';
+}
+
+/* A small bold label that says what follows. */
+static void
+add_label (SwFlow     *flow,
+           const char *key,
+           double      space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  sw_flow_space (flow, space_pt);
+  sw_flow_text_in (flow, SW_TEXT_LABEL, "P", sw_phrases_get (self->phrases, key));
+}
+
+/* The number in a black square, as on the tick sheet, then the name. */
+static void
+compose_heading (Exercise   *exercise,
+                 const char *heading)
+{
+  SwComposer *self = exercise->composer;
+  double name_pt = sw_style_get_size_pt (&self->style, SW_TEXT_NAME);
+  double square_pt = 1.45 * name_pt;
+  double indent_pt = square_pt + 0.55 * name_pt;
+  g_autofree char *number = g_strdup_printf ("%d", ++self->n_exercises);
+  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, SW_TEXT_SECTION, -1.0, NULL, number);
+  SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
+  SwFlow flow = sw_composer_begin (self);
+  SwFlow digits = flow;
+  int width;
+  int height;
+
+  pango_layout_get_size (layout, &width, &height);
+  square_pt = MAX (square_pt, (double) width / PANGO_SCALE + 0.5 * name_pt);
+  indent_pt = MAX (indent_pt, square_pt + 0.4 * name_pt);
+  sw_flow_box (&flow, flow.left_pt, 0.0, square_pt, 1.45 * name_pt, SW_GREY_TEXT);
+  g_array_index (flow.block->pieces, SwPiece, flow.block->pieces->len - 1).radius_pt = 0.2 * name_pt;
+  digits.left_pt += (square_pt - (double) width / PANGO_SCALE) / 2.0;
+  digits.y_pt = (1.45 * name_pt - (double) height / PANGO_SCALE) / 2.0;
+  digits.width_pt = square_pt;
+  sw_flow_text (&digits, SW_TEXT_SECTION, sw_tags_add (&self->tags, tag, "Span"), NULL, number);
+  g_array_index (flow.block->pieces, SwPiece, flow.block->pieces->len - 1).grey = 1.0;
+
+  flow.left_pt += indent_pt;
+  flow.width_pt -= indent_pt;
+  sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, exercise->text->name);
+  if (is_set (exercise->text->purpose))
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", exercise->text->purpose);
+  flow.y_pt = MAX (flow.y_pt, 1.45 * name_pt);
+
+  flow.block->item_id = g_strdup (sw_item_get_id (exercise->item));
+  flow.block->outline = g_strdup_printf ("%s  %s", number, exercise->text->name);
+  flow.block->outline_level = 2;
+  sw_composer_end (&flow, 1.5 * self->style.body_pt, SW_KEEP_ALWAYS);
+}
+
+static void
+add_figure (SwFlow   *flow,
+            Exercise *exercise)
+{
+  SwComposer *self = flow->composer;
+  double width_pt = MIN (flow->width_pt, self->style.columns ? self->style.figure_width_pt
+                                                            : 1.4 * self->style.figure_width_pt);
+  double height_pt = 0.0;
+  SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
+  SwPiece *piece;
+
+  sw_figure_measure (exercise->figure, width_pt, &height_pt);
+  height_pt = MIN (height_pt, TALLEST_FIGURE * width_pt);
+  tag->alt = sw_figure_dup_text (exercise->figure, self->language);
+  piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
+  piece->figure = g_object_ref (exercise->figure);
+  flow->y_pt += height_pt;
+}
+
+static void
+add_sentences (SwFlow  *flow,
+               char   **first,
+               char   **second)
+{
+  g_autofree char *one = g_strjoinv (" ", first);
+  g_autofree char *two = g_strjoinv (" ", second);
+  g_autofree char *text = g_strjoin (is_set (one) && is_set (two) ? " " : "", one, two, NULL);
+
+  if (is_set (text))
+    sw_flow_text_in (flow, SW_TEXT_BODY, "P", text);
+}
+
+/* How much: the one thing to find again at a glance, on a pale panel. */
+static void
+add_dose (SwFlow   *flow,
+          Exercise *exercise)
+{
+  static char *nothing[] = { NULL };
+  SwComposer *self = flow->composer;
+  double pad_pt = 0.6 * self->style.body_pt;
+  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (exercise->item),
+                                                     sw_client_get_units (exercise->client));
+  guint panel_index = flow->block->pieces->len;
+  SwFlow inner = *flow;
+  SwPiece *panel;
+
+  sw_flow_box (flow, flow->left_pt, flow->y_pt, flow->width_pt, 0.0, SW_GREY_PANEL);
+  inner.left_pt += pad_pt;
+  inner.width_pt -= 2.0 * pad_pt;
+  inner.y_pt += 0.7 * pad_pt;
+  sw_flow_text_in (&inner, SW_TEXT_AMOUNT, "P", words->amount);
+  add_sentences (&inner, words->how, words->when);
+  add_sentences (&inner, words->limits, nothing);
+  inner.y_pt += 0.7 * pad_pt;
+
+  panel = &g_array_index (flow->block->pieces, SwPiece, panel_index);
+  panel->height_pt = inner.y_pt - flow->y_pt;
+  panel->radius_pt = 3.0;
+  flow->y_pt = inner.y_pt;
+}
+
+static void
+add_set_up (SwFlow   *flow,
+            Exercise *exercise)
+{
+  SwComposer *self = flow->composer;
+  g_auto (GStrv) names
+      = sw_compose_equipment (self->phrases, sw_exercise_get_facts (sw_item_get_exercise (exercise->item))->equipment);
+  g_autofree char *list = sw_phrases_list (self->phrases, (const char *const *) names);
+  g_autofree char *need = sw_phrases_format (self->phrases, "exercise.need", "equipment", list, NULL);
+  const char *set_up = exercise->text->set_up;
+  g_autofree char *text = NULL;
+
+  if (!is_set (list) && !is_set (set_up))
+    return;
+
+  text = is_set (list) ? g_strjoin (is_set (set_up) ? " " : "", need, is_set (set_up) ? set_up : "", NULL)
+                       : g_strdup (set_up);
+  sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, "exercise.set-up"), text);
+}
+
+static void
+add_steps (SwFlow   *flow,
+           Exercise *exercise)
+{
+  SwComposer *self = flow->composer;
+  char **steps = exercise->text->steps;
+  SwTag *list;
+
+  if (steps[0] == NULL)
+    return;
+
+  list = sw_tags_add (&self->tags, self->parent, "L");
+  list->numbering = "Decimal";
+  for (guint i = 0; steps[i] != NULL; i++)
+    {
+      if (i > 0)
+        sw_flow_space (flow, 0.18 * self->style.body_pt);
+      sw_flow_numbered_item (flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
+    }
+}
+
+static void
+add_list (SwFlow             *flow,
+          const char         *key,
+          SwSymbol            symbol,
+          const char * const *texts,
+          double              space_pt)
+{
+  if (texts[0] == NULL)
+    return;
+  add_label (flow, key, space_pt);
+  sw_flow_list (flow, SW_TEXT_SMALL, symbol, texts);
+}
+
+static void
+add_labelled (SwFlow     *flow,
+              const char *key,
+              const char *text,
+              double      space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  if (!is_set (text))
+    return;
+  sw_flow_space (flow, space_pt);
+  sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, key), text);
+}
+
+static void
+add_form (SwFlow   *flow,
+          Exercise *exercise,
+          double    space_pt)
+{
+  add_list (flow, "exercise.form", SW_SYMBOL_TICK, (const char *const *) exercise->text->form_points, space_pt);
+}
+
+static void
+add_errors (SwFlow   *flow,
+            Exercise *exercise,
+            double    space_pt)
+{
+  add_list (flow, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) exercise->text->errors, space_pt);
+}
+
+static void
+add_ways (SwFlow   *flow,
+          Exercise *exercise,
+          double    space_pt)
+{
+  add_labelled (flow, "exercise.easier", exercise->text->easier, space_pt);
+  add_labelled (flow, "exercise.harder", exercise->text->harder, space_pt);
+}
+
+/* Picture and what to check at the left, how much and what to do at the right. Reading order: picture, dose,
+ * steps, then what to check. */
+static SwFlow
+begin_grid (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  double gap_pt = 0.55 * self->style.body_pt;
+  SwFlow flow = sw_composer_begin (self);
+  SwFlow right = flow;
+
+  flow.width_pt = self->style.figure_width_pt;
+  right.left_pt += flow.width_pt + self->style.column_gap_pt;
+  right.width_pt -= flow.width_pt + self->style.column_gap_pt;
+
+  if (exercise->figure != NULL)
+    add_figure (&flow, exercise);
+  add_dose (&right, exercise);
+  sw_flow_space (&right, gap_pt);
+  add_set_up (&right, exercise);
+  sw_flow_space (&right, gap_pt);
+  add_steps (&right, exercise);
+  add_labelled (&flow, "exercise.feel", exercise->text->feel, gap_pt);
+  add_form (&flow, exercise, gap_pt);
+
+  flow.y_pt = MAX (flow.y_pt, right.y_pt);
+  return flow;
+}
+
+static void
+compose_columns (Exercise *exercise,
+                 SwFlow   *grid)
+{
+  SwComposer *self = exercise->composer;
+  double space_pt = 0.5 * self->style.body_pt;
+  SwFlow left;
+  SwFlow right;
+
+  sw_composer_end (grid, space_pt, SW_KEEP_TOGETHER);
+
+  left = right = sw_composer_begin (self);
+  left.width_pt = right.width_pt = (left.width_pt - self->style.column_gap_pt) / 2.0;
+  right.left_pt += right.width_pt + self->style.column_gap_pt;
+  add_errors (&left, exercise, 0.0);
+  if (left.y_pt <= 0.0)
+    {
+      right.left_pt = left.left_pt;
+      right.width_pt = self->width_pt;
+    }
+  add_ways (&right, exercise, 0.0);
+  left.y_pt = MAX (left.y_pt, right.y_pt);
+  if (left.y_pt > 0.0)
+    sw_composer_end (&left, space_pt, SW_KEEP_TOGETHER);
+  else
+    sw_block_free (left.block);
+}
+
+static void
+end_part (SwFlow *flow,
+          double  space_pt)
+{
+  if (flow->y_pt > 0.0)
+    sw_composer_end (flow, space_pt, SW_KEEP_TOGETHER);
+  else
+    sw_block_free (flow->block);
+}
+
+/* A block for each step, so that large print can turn the page between two of them. */
+static void
+compose_steps (Exercise *exercise,
+               double    space_pt)
+{
+  SwComposer *self = exercise->composer;
+  char **steps = exercise->text->steps;
+  SwTag *list;
+
+  if (steps[0] == NULL)
+    return;
+
+  list = sw_tags_add (&self->tags, self->parent, "L");
+  list->numbering = "Decimal";
+  for (guint i = 0; steps[i] != NULL; i++)
+    {
+      SwFlow flow = sw_composer_begin (self);
+
+      sw_flow_numbered_item (&flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
+      end_part (&flow, i == 0 ? space_pt : 0.18 * self->style.body_pt);
+    }
+}
+
+static void
+compose_single_column (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  double space_pt = 0.5 * self->style.body_pt;
+  SwFlow flow;
+
+  if (exercise->figure != NULL)
+    {
+      flow = sw_composer_begin (self);
+      add_figure (&flow, exercise);
+      end_part (&flow, space_pt);
+    }
+
+  flow = sw_composer_begin (self);
+  add_dose (&flow, exercise);
+  end_part (&flow, space_pt);
+
+  flow = sw_composer_begin (self);
+  add_set_up (&flow, exercise);
+  end_part (&flow, space_pt);
+
+  compose_steps (exercise, space_pt);
+
+  flow = sw_composer_begin (self);
+  add_labelled (&flow, "exercise.feel", exercise->text->feel, 0.0);
+  end_part (&flow, space_pt);
+
+  flow = sw_composer_begin (self);
+  add_form (&flow, exercise, 0.0);
+  end_part (&flow, space_pt);
+
+  flow = sw_composer_begin (self);
+  add_errors (&flow, exercise, 0.0);
+  end_part (&flow, space_pt);
+
+  flow = sw_composer_begin (self);
+  add_ways (&flow, exercise, 0.0);
+  end_part (&flow, space_pt);
+}
+
+static void
+compose_care (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  g_auto (GStrv) words = sw_care_words (self->phrases, sw_client_get_precautions (exercise->client),
+                                        sw_exercise_get_facts (sw_item_get_exercise (exercise->item))->cautions);
+
+  if (words[0] != NULL)
+    sw_compose_care_box (self, sw_phrases_get (self->phrases, "care.heading"), (const char *const *) words,
+                         0.5 * self->style.body_pt);
+}
+
+static void
+compose_note (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  double body_pt = self->style.body_pt;
+  const char *note = sw_item_get_note (exercise->item);
+  g_auto (GStrv) lines = g_strsplit (note, "\n", -1);
+  SwFlow flow;
+
+  if (!is_set (note))
+    return;
+
+  sw_composer_open_frame (self, NOTE_FRAME_PT);
+  flow = sw_composer_begin (self);
+  sw_flow_symbol (&flow, SW_SYMBOL_NOTE, flow.left_pt, flow.y_pt + 0.2 * body_pt, 1.15 * body_pt, SW_GREY_TEXT);
+  flow.left_pt += 1.8 * body_pt;
+  flow.width_pt -= 1.8 * body_pt;
+  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", sw_phrases_get (self->phrases, "exercise.note"));
+  sw_composer_end (&flow, 0.6 * body_pt, SW_KEEP_ALWAYS);
+  for (guint i = 0; lines[i] != NULL; i++)
+    if (is_set (lines[i]))
+      sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, lines[i], 0.0, SW_KEEP_TOGETHER);
+  sw_composer_close_frame (self);
+}
+
+/* The picture is drawn for the right side; a client who works the left alone sees the left. */
+static gboolean
+load_figure (Exercise *exercise,
+             GError  **error)
+{
+  SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (exercise->item));
+  g_autoptr (GError) cause = NULL;
+
+  if (spec == NULL)
+    return TRUE;
+
+  exercise->figure = sw_figure_new (spec, sw_item_get_dose (exercise->item)->side == SW_SIDE_LEFT, &cause);
+  if (exercise->figure != NULL)
+    return TRUE;
+
+  g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_FIGURE,
+               _("The picture of “%s” cannot be drawn: %s Take the exercise out, or mend its picture in the "
+                 "catalogue."),
+               exercise->text->name, cause->message);
+  return FALSE;
+}
+
+/**
+ * sw_compose_exercise:
+ * @item: an item of the kind exercise
+ * @client: whose precautions and units count
+ * @heading: structure type of the heading, "H4" or "H5"
+ * @error: return location for %SW_HANDOUT_ERROR_FIGURE
+ *
+ * Composes one exercise; a page may end after it, not within.
+ *
+ * Returns: whether its picture could be drawn
+ */
+gboolean
+sw_compose_exercise (SwComposer  *self,
+                     SwItem      *item,
+                     SwClient    *client,
+                     const char  *heading,
+                     GError     **error)
+{
+  Exercise exercise = {
+    .composer = self,
+    .item = item,
+    .client = client,
+    .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
+  };
+  g_autoptr (SwFigure) figure = NULL;
+  guint n_tags;
+  gboolean columns = self->style.columns;
+
+  if (!load_figure (&exercise, error))
+    return FALSE;
+  figure = exercise.figure;
+
+  sw_composer_open (self, "Sect");
+  compose_heading (&exercise, heading);
+  compose_care (&exercise);
+
+  n_tags = self->tags.all->len;
+  if (columns)
+    {
+      SwFlow grid = begin_grid (&exercise);
+
+      columns = grid.y_pt <= 0.75 * self->style.page_height_pt;
+      if (columns)
+        compose_columns (&exercise, &grid);
+      else
+        {
+          sw_block_free (grid.block);
+          g_ptr_array_set_size (self->tags.all, (int) n_tags);
+        }
+    }
+  if (!columns)
+    compose_single_column (&exercise);
+
+  compose_note (&exercise);
+  sw_composer_close (self);
+  sw_composer_set_last_keep (self, SW_KEEP_FREE);
+  return TRUE;
+}

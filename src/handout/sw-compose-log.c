@@ -1,0 +1,297 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The last pages: a tick sheet for the week, one a session, and whom to ask. The sheet starts a page of its own so
+ * that it can hang on a door. */
+#include "config.h"
+
+#include "sw-compose.h"
+
+#define N_DAYS 7
+#define MOST_ROWS 40
+
+typedef struct
+{
+  double name_pt;
+  double day_pt;
+  double rating_pt;
+} Columns;
+
+static void
+collect_exercises (GListModel *items,
+                   GPtrArray  *into)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+
+      if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
+        collect_exercises (G_LIST_MODEL (sw_item_get_items (item)), into);
+      else if (sw_item_get_kind (item) == SW_ITEM_EXERCISE)
+        g_ptr_array_add (into, g_object_ref (item));
+    }
+}
+
+static GPtrArray *
+collect_session (SwSession *session)
+{
+  GPtrArray *items = g_ptr_array_new_with_free_func (g_object_unref);
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+
+      collect_exercises (G_LIST_MODEL (sw_section_get_items (section)), items);
+    }
+
+  return items;
+}
+
+static Columns
+choose_columns (SwComposer *self)
+{
+  double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
+  Columns columns;
+
+  columns.day_pt = MIN (2.55 * small_pt, 0.078 * self->width_pt);
+  columns.rating_pt = MIN (3.9 * small_pt, 0.11 * self->width_pt);
+  columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
+  return columns;
+}
+
+static void
+add_head_cell (SwFlow     *flow,
+               SwTag      *row,
+               double      left_pt,
+               double      width_pt,
+               const char *text,
+               double     *bottom_pt)
+{
+  SwComposer *self = flow->composer;
+  SwTag *tag = sw_tags_add (&self->tags, row, "TH");
+  SwFlow cell = *flow;
+
+  tag->scope = "Column";
+  cell.left_pt = left_pt;
+  cell.width_pt = width_pt;
+  sw_flow_text (&cell, SW_TEXT_SMALL_STRONG, tag, NULL, text);
+  *bottom_pt = MAX (*bottom_pt, cell.y_pt);
+}
+
+static void
+compose_head (SwComposer    *self,
+              SwTag         *table,
+              const Columns *columns)
+{
+  SwFlow flow = sw_composer_begin (self);
+  SwTag *row = sw_tags_add (&self->tags, table, "TR");
+  double x_pt = flow.left_pt;
+  double bottom_pt = 0.0;
+  g_autofree char *effort = g_strconcat (sw_phrases_get (self->phrases, "log.effort"), "\n",
+                                         sw_phrases_get (self->phrases, "log.scale"), NULL);
+  g_autofree char *pain = g_strconcat (sw_phrases_get (self->phrases, "log.pain"), "\n",
+                                       sw_phrases_get (self->phrases, "log.scale"), NULL);
+
+  add_head_cell (&flow, row, x_pt, columns->name_pt, sw_phrases_get (self->phrases, "log.exercise"), &bottom_pt);
+  x_pt += columns->name_pt;
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
+    add_head_cell (&flow, row, x_pt, columns->day_pt,
+                   sw_phrases_get (self->phrases, sw_compose_day_key ("day-short", day)), &bottom_pt);
+  add_head_cell (&flow, row, x_pt, columns->rating_pt, effort, &bottom_pt);
+  add_head_cell (&flow, row, x_pt + columns->rating_pt, columns->rating_pt, pain, &bottom_pt);
+
+  flow.y_pt = bottom_pt + 0.2 * self->style.body_pt;
+  sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 1.6, SW_GREY_TEXT);
+  sw_flow_space (&flow, 1.6);
+  sw_composer_end (&flow, 0.8 * self->style.body_pt, SW_KEEP_ALWAYS);
+}
+
+/* One box a time of the day on the session's days; a dash on the others. */
+static void
+add_day (SwFlow *flow,
+         SwTag  *row,
+         double  left_pt,
+         double  box_pt,
+         double  row_pt,
+         int     boxes)
+{
+  SwComposer *self = flow->composer;
+  double gap_pt = 0.15 * box_pt;
+  double y_pt = flow->y_pt + (row_pt - boxes * box_pt - (boxes - 1) * gap_pt) / 2.0;
+
+  if (boxes == 0)
+    sw_flow_symbol (flow, SW_SYMBOL_BOX_OFF, left_pt, flow->y_pt + (row_pt - box_pt) / 2.0, box_pt, SW_GREY_RULE);
+  for (int i = 0; i < boxes; i++)
+    sw_flow_symbol (flow, SW_SYMBOL_BOX, left_pt, y_pt + i * (box_pt + gap_pt), box_pt, SW_GREY_TEXT);
+  sw_block_add (flow->block, SW_PIECE_EMPTY, sw_tags_add (&self->tags, row, "TD"), left_pt, flow->y_pt, box_pt,
+                row_pt);
+}
+
+static void
+add_rating (SwFlow *flow,
+            SwTag  *row,
+            double  left_pt,
+            double  width_pt,
+            double  row_pt)
+{
+  SwComposer *self = flow->composer;
+
+  sw_flow_box (flow, left_pt, flow->y_pt + 0.78 * row_pt, 0.75 * width_pt, 0.8, SW_GREY_TEXT);
+  sw_block_add (flow->block, SW_PIECE_EMPTY, sw_tags_add (&self->tags, row, "TD"), left_pt, flow->y_pt, width_pt,
+                row_pt);
+}
+
+static void
+compose_row (SwComposer    *self,
+             SwTag         *table,
+             const Columns *columns,
+             SwItem        *item,
+             SwSet          days,
+             int            number)
+{
+  double body_pt = self->style.body_pt;
+  double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL), 0.7 * columns->day_pt);
+  int times = CLAMP (sw_item_get_dose (item)->times_a_day, 1, 10);
+  const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), self->language);
+  g_autofree char *name = g_strdup_printf ("%d  %s", number, text->name);
+  SwFlow flow = sw_composer_begin (self);
+  SwTag *row = sw_tags_add (&self->tags, table, "TR");
+  SwTag *head = sw_tags_add (&self->tags, row, "TH");
+  SwFlow cell = flow;
+  double pad_pt = 0.35 * body_pt;
+  double x_pt = flow.left_pt + columns->name_pt;
+  double row_pt;
+
+  head->scope = "Row";
+  cell.width_pt = columns->name_pt - 0.8 * body_pt;
+  cell.y_pt = pad_pt;
+  sw_flow_text (&cell, SW_TEXT_SMALL, head, NULL, name);
+  row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
+
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
+    add_day (&flow, row, x_pt, box_pt, row_pt, days == 0 || (days & SW_SET (day)) != 0 ? times : 0);
+  add_rating (&flow, row, x_pt, columns->rating_pt, row_pt);
+  add_rating (&flow, row, x_pt + columns->rating_pt, columns->rating_pt, row_pt);
+
+  flow.y_pt = row_pt;
+  sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.6, SW_GREY_RULE);
+  sw_flow_space (&flow, 0.6);
+  sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
+}
+
+/* Long lists become several tables, each with its own head, so that no page of boxes lacks its days. */
+static void
+compose_tables (SwComposer *self,
+                GPtrArray  *items,
+                SwSet       days,
+                int        *number)
+{
+  Columns columns = choose_columns (self);
+  double row_pt = 2.6 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
+  guint a_table = CLAMP ((guint) (0.62 * self->style.page_height_pt / row_pt), 4, MOST_ROWS);
+  SwTag *table = NULL;
+
+  for (guint i = 0; i < items->len; i++)
+    {
+      if (i % a_table == 0)
+        {
+          sw_composer_set_last_keep (self, i == 0 ? SW_KEEP_ALWAYS : SW_KEEP_FREE);
+          table = sw_tags_add (&self->tags, self->parent, "Table");
+          compose_head (self, table, &columns);
+        }
+      compose_row (self, table, &columns, g_ptr_array_index (items, i), days, ++*number);
+    }
+}
+
+static void
+compose_session_log (SwComposer *self,
+                     SwSession  *session,
+                     gboolean    only,
+                     int        *number)
+{
+  double body_pt = self->style.body_pt;
+  const char *title = sw_session_get_title (session);
+  g_autoptr (GPtrArray) items = collect_session (session);
+  g_autofree char *heading = NULL;
+  SwFlow flow;
+
+  if (items->len == 0)
+    return;
+
+  heading = only || *title == '\0'
+                ? g_strdup (sw_phrases_get (self->phrases, "log.heading"))
+                : sw_phrases_format (self->phrases, "log.heading-session", "session", title, NULL);
+  sw_composer_set_last_keep (self, SW_KEEP_NEVER);
+  sw_composer_open (self, "Sect");
+  flow = sw_composer_begin (self);
+  sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
+  sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
+  sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", heading);
+  sw_flow_space (&flow, 0.2 * body_pt);
+  sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "log.intro"));
+  sw_flow_space (&flow, 0.7 * body_pt);
+  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", sw_phrases_get (self->phrases, "log.week-from"));
+  sw_flow_box (&flow, flow.left_pt + 9.5 * body_pt, flow.y_pt - 2.0, 12.0 * body_pt, 0.8, SW_GREY_TEXT);
+  flow.block->outline = g_strdup (heading);
+  flow.block->outline_level = 1;
+  sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
+
+  compose_tables (self, items, sw_session_get_days (session), number);
+  sw_composer_close (self);
+  sw_composer_set_last_keep (self, SW_KEEP_FREE);
+}
+
+
+static void
+compose_contact (SwComposer *self,
+                 SwClinic   *clinic)
+{
+  double body_pt = self->style.body_pt;
+  g_autoptr (GPtrArray) lines = g_ptr_array_new_with_free_func (g_free);
+  g_autofree char *from = sw_compose_clinic (self->phrases, clinic);
+
+  if (*from != '\0')
+    g_ptr_array_add (lines, g_strdup (from));
+  if (*sw_clinic_get_phone (clinic) != '\0')
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", sw_clinic_get_phone (clinic),
+                            NULL));
+  if (*sw_clinic_get_email (clinic) != '\0')
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", sw_clinic_get_email (clinic),
+                            NULL));
+  if (*sw_clinic_get_address (clinic) != '\0')
+    g_ptr_array_add (lines, g_strdup (sw_clinic_get_address (clinic)));
+
+  sw_composer_open (self, "Sect");
+  if (lines->len > 0)
+    sw_composer_paragraph (self, SW_TEXT_SECTION, "H2", NULL, sw_phrases_get (self->phrases, "contact.heading"),
+                           1.6 * body_pt, SW_KEEP_ALWAYS);
+  for (guint i = 0; i < lines->len; i++)
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, g_ptr_array_index (lines, i), 0.1 * body_pt,
+                           SW_KEEP_TOGETHER);
+  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_phrases_get (self->phrases, "contact.supports"),
+                         0.6 * body_pt, SW_KEEP_FREE);
+  sw_composer_close (self);
+}
+
+/**
+ * sw_compose_log:
+ *
+ * Composes the tick sheets and the contact.
+ */
+void
+sw_compose_log (SwComposer  *self,
+                SwProgramme *programme)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  guint n_sessions = g_list_model_get_n_items (sessions);
+  int number = 0;
+
+  for (guint i = 0; i < n_sessions; i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+
+      compose_session_log (self, session, n_sessions == 1, &number);
+    }
+
+  compose_contact (self, sw_programme_get_clinic (programme));
+}

@@ -1,0 +1,244 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Sessions and sections with their headings, and the small items between the exercises: rests and circuits. */
+#include "config.h"
+
+#include "sw-compose.h"
+
+#define CIRCUIT_INDENT_PT 12.0
+
+static gboolean
+is_set (const char *text)
+{
+  return text != NULL && *text != '\0';
+}
+
+static void
+compose_session_heading (SwComposer *self,
+                         SwSession  *session)
+{
+  double body_pt = self->style.body_pt;
+  const char *title = sw_session_get_title (session);
+  g_autofree char *when = sw_compose_when (self->phrases, session);
+  SwFlow flow = sw_composer_begin (self);
+
+  sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
+  sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
+  if (is_set (title))
+    sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", title);
+  else
+    sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", sw_phrases_get (self->phrases, "front.title"));
+  sw_flow_text_in (&flow, SW_TEXT_BODY, "P", when);
+  flow.block->outline = g_strdup (title);
+  flow.block->outline_level = 1;
+  sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
+}
+
+static void
+compose_section_heading (SwComposer *self,
+                         SwSection  *section)
+{
+  static const char *const keys[] = {
+    [SW_SECTION_WARM_UP] = "section.warm-up",
+    [SW_SECTION_MAIN] = "section.main",
+    [SW_SECTION_COOL_DOWN] = "section.cool-down",
+    [SW_SECTION_OWN] = "section.own",
+  };
+  double body_pt = self->style.body_pt;
+  const char *title = sw_section_get_title (section);
+  SwFlow flow = sw_composer_begin (self);
+
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3",
+                   is_set (title) ? title : sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]));
+  sw_flow_space (&flow, 0.15 * body_pt);
+  sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.7, SW_GREY_RULE);
+  sw_flow_space (&flow, 0.7);
+  sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_ALWAYS);
+}
+
+static void
+compose_rest (SwComposer *self,
+              SwItem     *item)
+{
+  double body_pt = self->style.body_pt;
+  const char *title = sw_item_get_title (item);
+  g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
+  g_autofree char *line
+      = sw_phrases_format (self->phrases, "rest.line", "title",
+                           is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title"), "time", time, NULL);
+  SwFlow flow = sw_composer_begin (self);
+
+  flow.block->item_id = g_strdup (sw_item_get_id (item));
+  sw_flow_symbol (&flow, SW_SYMBOL_REST, flow.left_pt, flow.y_pt + 0.1 * body_pt, 1.2 * body_pt, SW_GREY_TEXT);
+  flow.left_pt += 1.8 * body_pt;
+  flow.width_pt -= 1.8 * body_pt;
+  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", line);
+  if (is_set (sw_item_get_note (item)))
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (item));
+  sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_FREE);
+}
+
+static gboolean compose_items (SwComposer  *self,
+                               GListModel  *items,
+                               SwClient    *client,
+                               const char  *heading,
+                               GError     **error);
+
+static int
+count_exercises (GListModel *items)
+{
+  int n = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+
+      n += sw_item_get_kind (item) == SW_ITEM_EXERCISE;
+    }
+
+  return n;
+}
+
+static void
+compose_circuit_heading (SwComposer *self,
+                         SwItem     *circuit,
+                         const char *heading)
+{
+  double body_pt = self->style.body_pt;
+  const char *title = sw_item_get_title (circuit);
+  g_autofree char *rounds = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (circuit), NULL);
+  g_autofree char *what = sw_phrases_count (
+      self->phrases, "circuit.do", count_exercises (G_LIST_MODEL (sw_item_get_items (circuit))), "rounds", rounds, NULL);
+  SwFlow flow = sw_composer_begin (self);
+
+  flow.block->item_id = g_strdup (sw_item_get_id (circuit));
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, heading,
+                   is_set (title) ? title : sw_phrases_get (self->phrases, "circuit.title"));
+  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", what);
+  if (sw_item_get_rest_s (circuit) > 0 && sw_item_get_rounds (circuit) > 1)
+    {
+      g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (circuit));
+      g_autofree char *rest = sw_phrases_format (self->phrases, "circuit.rest", "time", time, NULL);
+
+      sw_flow_text_in (&flow, SW_TEXT_BODY, "P", rest);
+    }
+  if (is_set (sw_item_get_note (circuit)))
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (circuit));
+  sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
+}
+
+/* A rail down the left side shows what belongs to the circuit, over pages too. */
+static gboolean
+compose_circuit (SwComposer *self,
+                 SwItem     *circuit,
+                 SwClient   *client,
+                 GError    **error)
+{
+  gboolean fine;
+
+  sw_composer_open (self, "Sect");
+  self->left_pt += CIRCUIT_INDENT_PT;
+  self->width_pt -= CIRCUIT_INDENT_PT;
+  self->rail = TRUE;
+  compose_circuit_heading (self, circuit, "H4");
+  fine = compose_items (self, G_LIST_MODEL (sw_item_get_items (circuit)), client, "H5", error);
+  self->rail = FALSE;
+  self->left_pt -= CIRCUIT_INDENT_PT;
+  self->width_pt += CIRCUIT_INDENT_PT;
+  sw_composer_close (self);
+  sw_composer_set_last_keep (self, SW_KEEP_FREE);
+  return fine;
+}
+
+static gboolean
+compose_items (SwComposer  *self,
+               GListModel  *items,
+               SwClient    *client,
+               const char  *heading,
+               GError     **error)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+
+      switch (sw_item_get_kind (item))
+        {
+        case SW_ITEM_EXERCISE:
+          if (!sw_compose_exercise (self, item, client, heading, error))
+            return FALSE;
+          break;
+        case SW_ITEM_REST:
+          compose_rest (self, item);
+          break;
+        case SW_ITEM_CIRCUIT:
+          if (!compose_circuit (self, item, client, error))
+            return FALSE;
+          break;
+        case SW_ITEM_SELF_CHECK:
+          sw_compose_check (self, item, heading);
+          break;
+        default:
+          g_assert_not_reached ();
+        }
+    }
+
+  return TRUE;
+}
+
+static gboolean
+compose_session (SwComposer *self,
+                 SwSession  *session,
+                 SwClient   *client,
+                 GError    **error)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+  compose_session_heading (self, session);
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+      gboolean fine;
+
+      if (g_list_model_get_n_items (items) == 0)
+        continue;
+
+      sw_composer_open (self, "Sect");
+      compose_section_heading (self, section);
+      fine = compose_items (self, items, client, "H4", error);
+      sw_composer_close (self);
+      if (!fine)
+        return FALSE;
+    }
+  sw_composer_set_last_keep (self, SW_KEEP_FREE);
+  return TRUE;
+}
+
+/**
+ * sw_compose_sessions:
+ * @programme: whose sessions to tell
+ * @error: return location for an error of %SW_HANDOUT_ERROR
+ *
+ * Returns: whether every exercise could be composed
+ */
+gboolean
+sw_compose_sessions (SwComposer   *self,
+                     SwProgramme  *programme,
+                     GError      **error)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+      gboolean fine;
+
+      sw_composer_open (self, "Sect");
+      fine = compose_session (self, session, sw_programme_get_client (programme), error);
+      sw_composer_close (self);
+      if (!fine)
+        return FALSE;
+    }
+
+  return TRUE;
+}

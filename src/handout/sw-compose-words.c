@@ -1,0 +1,210 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Words and boxes that several parts of the handout tell alike. */
+#include "config.h"
+
+#include <math.h>
+
+#include "sw-compose.h"
+#include "sw-time.h"
+
+#define CARE_FRAME_PT 2.2
+
+/**
+ * sw_compose_day_key:
+ * @group: "day" or "day-short"
+ *
+ * Returns: (transfer none): the phrase that names the day
+ */
+const char *
+sw_compose_day_key (const char *group,
+                    SwDay       day)
+{
+  static const char *const full[]
+      = { "day.monday", "day.tuesday", "day.wednesday", "day.thursday", "day.friday", "day.saturday", "day.sunday" };
+  static const char *const brief[] = { "day-short.monday",   "day-short.tuesday", "day-short.wednesday",
+                                       "day-short.thursday", "day-short.friday",  "day-short.saturday",
+                                       "day-short.sunday" };
+
+  return g_str_equal (group, "day") ? full[day] : brief[day];
+}
+
+/**
+ * sw_compose_days:
+ * @days: set of #SwDay
+ *
+ * Returns: (transfer full): "Monday, Wednesday and Friday"
+ */
+char *
+sw_compose_days (SwPhrases *phrases,
+                 SwSet      days)
+{
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) names = NULL;
+  guint n = 0;
+
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    if ((days & SW_SET (day)) != 0)
+      {
+        g_strv_builder_add (builder, sw_phrases_get (phrases, sw_compose_day_key ("day", day)));
+        n++;
+      }
+
+  if (n == 0)
+    return g_strdup (sw_phrases_get (phrases, "front.days-not-set"));
+  if (n == 7)
+    return g_strdup (sw_phrases_get (phrases, "day.every"));
+
+  names = g_strv_builder_end (builder);
+  return sw_phrases_list (phrases, (const char *const *) names);
+}
+
+/* How often a day all exercises of the session are done; 1 when they differ. */
+static int
+common_times_a_day (SwSession *session)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+  int common = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+
+      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
+        {
+          g_autoptr (SwItem) item = g_list_model_get_item (items, j);
+          int times;
+
+          if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
+            continue;
+          times = sw_item_get_dose (item)->times_a_day;
+          if (common != 0 && times != common)
+            return 1;
+          common = times;
+        }
+    }
+
+  return MAX (common, 1);
+}
+
+/**
+ * sw_compose_when:
+ *
+ * Returns: (transfer full): "Monday, Wednesday and Friday. About 18 to 21 minutes."
+ */
+char *
+sw_compose_when (SwPhrases *phrases,
+                 SwSession *session)
+{
+  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autofree char *days = sw_compose_days (phrases, sw_session_get_days (session));
+  g_autofree char *minutes = NULL;
+  g_autofree char *time = NULL;
+  g_autofree char *often = NULL;
+  int high = (int) ceil (clock->total.high_s / 60.0);
+  int low = MAX (1, (int) floor (clock->total.low_s / 60.0));
+  int times = common_times_a_day (session);
+
+  if (high <= 0)
+    return sw_phrases_format (phrases, "front.week-line-no-time", "days", days, NULL);
+
+  minutes = sw_phrases_range (phrases, MIN (low, high), high);
+  time = sw_phrases_count (phrases, "front.minutes", high, "n", minutes, NULL);
+  if (times < 2)
+    return sw_phrases_format (phrases, "front.week-line", "days", days, "time", time, NULL);
+
+  often = sw_phrases_count (phrases, "front.times-a-day", times, NULL);
+  return sw_phrases_format (phrases, "front.week-line-often", "days", days, "often", often, "time", time, NULL);
+}
+
+/**
+ * sw_compose_equipment:
+ * @equipment: set of #SwEquipment
+ *
+ * Returns: (transfer full) (array zero-terminated=1): what the client calls each
+ */
+char **
+sw_compose_equipment (SwPhrases *phrases,
+                      SwSet      equipment)
+{
+  static const struct
+  {
+    SwEquipment equipment;
+    const char *key;
+  } names[] = {
+    { SW_EQUIPMENT_CHAIR, "equipment.chair" },
+    { SW_EQUIPMENT_WALL, "equipment.wall" },
+    { SW_EQUIPMENT_COUNTER, "equipment.counter" },
+    { SW_EQUIPMENT_STEP, "equipment.step" },
+    { SW_EQUIPMENT_MAT, "equipment.mat" },
+    { SW_EQUIPMENT_BED, "equipment.bed" },
+    { SW_EQUIPMENT_TOWEL, "equipment.towel" },
+    { SW_EQUIPMENT_PILLOW, "equipment.pillow" },
+    { SW_EQUIPMENT_BAND, "equipment.band" },
+    { SW_EQUIPMENT_DUMBBELL, "equipment.dumbbell" },
+    { SW_EQUIPMENT_ANKLE_WEIGHT, "equipment.ankle-weight" },
+    { SW_EQUIPMENT_BALL, "equipment.ball" },
+    { SW_EQUIPMENT_STICK, "equipment.stick" },
+    { SW_EQUIPMENT_FOAM_ROLLER, "equipment.foam-roller" },
+  };
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    if ((equipment & SW_SET (names[i].equipment)) != 0)
+      g_strv_builder_add (builder, sw_phrases_get (phrases, names[i].key));
+
+  return g_strv_builder_end (builder);
+}
+
+/**
+ * sw_compose_clinic:
+ *
+ * Returns: (transfer full): therapist and clinic, whichever are stated; "" for neither
+ */
+char *
+sw_compose_clinic (SwPhrases *phrases,
+                   SwClinic  *clinic)
+{
+  const char *name = sw_clinic_get_name (clinic);
+  const char *therapist = sw_clinic_get_therapist (clinic);
+
+  if (*name != '\0' && *therapist != '\0')
+    return sw_phrases_format (phrases, "front.from", "therapist", therapist, "clinic", name, NULL);
+  return g_strdup (*name != '\0' ? name : therapist);
+}
+
+/**
+ * sw_compose_care_box:
+ * @heading: what stands beside the sign
+ * @words: (array zero-terminated=1): what to take care of, at least one
+ * @space_pt: white space before the box
+ *
+ * A caution: heavy frame, sign and heading word, so that it needs no colour.
+ */
+void
+sw_compose_care_box (SwComposer         *self,
+                     const char         *heading,
+                     const char * const *words,
+                     double              space_pt)
+{
+  double body_pt = self->style.body_pt;
+  double sign_pt = 2.0 * body_pt;
+  double indent_pt = sign_pt + 0.7 * body_pt;
+  SwFlow flow;
+
+  sw_composer_open (self, "Sect");
+  sw_composer_open_frame (self, CARE_FRAME_PT);
+  flow = sw_composer_begin (self);
+  sw_flow_symbol (&flow, SW_SYMBOL_TAKE_CARE, flow.left_pt, flow.y_pt + 0.15 * body_pt, sign_pt, SW_GREY_TEXT);
+  flow.left_pt += indent_pt;
+  flow.width_pt -= indent_pt;
+  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", heading);
+  if (words[1] == NULL)
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", words[0]);
+  else
+    sw_flow_list (&flow, SW_TEXT_BODY, SW_SYMBOL_BULLET, words);
+  sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
+  sw_composer_close_frame (self);
+  sw_composer_close (self);
+}

@@ -1,0 +1,42 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-composer.h"
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+/* The parts of the handout, each in a file of its own, in the order of the pages. */
+void sw_compose_front (SwComposer  *composer,
+                       SwProgramme *programme);
+gboolean sw_compose_sessions (SwComposer   *composer,
+                              SwProgramme  *programme,
+                              GError      **error);
+gboolean sw_compose_exercise (SwComposer  *composer,
+                              SwItem      *item,
+                              SwClient    *client,
+                              const char  *heading,
+                              GError     **error);
+void sw_compose_check (SwComposer *composer,
+                       SwItem     *item,
+                       const char *heading);
+void sw_compose_log (SwComposer  *composer,
+                     SwProgramme *programme);
+
+/* Told alike at several places. */
+char *sw_compose_days (SwPhrases *phrases,
+                       SwSet      days);
+char *sw_compose_when (SwPhrases *phrases,
+                       SwSession *session);
+char **sw_compose_equipment (SwPhrases *phrases,
+                             SwSet      equipment);
+void sw_compose_care_box (SwComposer         *composer,
+                          const char         *heading,
+                          const char * const *words,
+                          double              space_pt);
+char *sw_compose_clinic (SwPhrases *phrases,
+                         SwClinic  *clinic);
+const char *sw_compose_day_key (const char *group,
+                                SwDay       day);
+
+G_END_DECLS

@@ -1,0 +1,499 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Measures paragraphs, lists and boxes and sets them down as blocks. Here alone Pango is asked, and here alone its
+ * units become points. */
+#include "config.h"
+
+#include <math.h>
+#include <string.h>
+
+#include <pango/pangocairo.h>
+
+#include "sw-composer.h"
+
+/* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.36 em apart. */
+#define LINE_FACTOR 1.0
+#define RAIL_PT 3.0
+
+static PangoContext *
+new_context (PangoFontMap *fonts,
+             const char   *language)
+{
+  PangoContext *context = pango_font_map_create_context (fonts);
+  cairo_font_options_t *options = cairo_font_options_create ();
+
+  /* Screen and paper must break lines alike, so nothing may be rounded to the pixels of either. */
+  cairo_font_options_set_hint_metrics (options, CAIRO_HINT_METRICS_OFF);
+  cairo_font_options_set_hint_style (options, CAIRO_HINT_STYLE_NONE);
+  cairo_font_options_set_antialias (options, CAIRO_ANTIALIAS_GRAY);
+  pango_cairo_context_set_font_options (context, options);
+  cairo_font_options_destroy (options);
+  pango_cairo_context_set_resolution (context, 72.0);
+  pango_context_set_round_glyph_positions (context, FALSE);
+  pango_context_set_language (context, pango_language_from_string (language));
+  return context;
+}
+
+/**
+ * sw_composer_init:
+ * @fonts: a font map no other thread uses meanwhile
+ * @phrases: words of the client's language
+ * @paper: page size
+ * @text_points: body size, 12..28 pt
+ * @language: BCP 47 tag
+ * @date: day of the handout, ISO 8601
+ */
+void
+sw_composer_init (SwComposer   *self,
+                  PangoFontMap *fonts,
+                  SwPhrases    *phrases,
+                  SwPaper       paper,
+                  double        text_points,
+                  const char   *language,
+                  const char   *date)
+{
+  *self = (SwComposer){ .phrases = sw_phrases_ref (phrases) };
+  sw_style_init (&self->style, paper, text_points);
+  self->language = g_strdup (language);
+  self->date = g_strdup (date);
+  self->context = new_context (fonts, language);
+  self->blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_block_free);
+  sw_tags_init (&self->tags);
+  self->parent = sw_tags_add (&self->tags, NULL, "Document");
+  self->left_pt = self->style.left_pt;
+  self->width_pt = self->style.width_pt;
+}
+
+void
+sw_composer_clear (SwComposer *self)
+{
+  g_clear_pointer (&self->phrases, sw_phrases_unref);
+  g_clear_pointer (&self->language, g_free);
+  g_clear_pointer (&self->date, g_free);
+  g_clear_pointer (&self->blocks, g_ptr_array_unref);
+  g_clear_object (&self->context);
+  sw_tags_clear (&self->tags);
+}
+
+/**
+ * sw_composer_open:
+ * @name: structure type of an element that holds others
+ *
+ * Everything composed until the matching sw_composer_close() goes into it.
+ */
+SwTag *
+sw_composer_open (SwComposer *self,
+                  const char *name)
+{
+  self->parent = sw_tags_add (&self->tags, self->parent, name);
+  return self->parent;
+}
+
+void
+sw_composer_close (SwComposer *self)
+{
+  self->parent = self->parent->parent;
+}
+
+/**
+ * sw_composer_new_layout:
+ * @role: decides size and weight
+ * @width_pt: room for a line; below 0 for unlimited
+ * @strong: (nullable): words in bold that stand before the text on the same line
+ * @text: the text, of any origin
+ *
+ * Returns: (transfer full): the measured text
+ */
+PangoLayout *
+sw_composer_new_layout (SwComposer *self,
+                        SwTextRole  role,
+                        double      width_pt,
+                        const char *strong,
+                        const char *text)
+{
+  PangoLayout *layout = pango_layout_new (self->context);
+  g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
+  g_autofree char *valid = g_utf8_make_valid (text, -1);
+
+  pango_layout_set_font_description (layout, font);
+  pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
+  pango_layout_set_line_spacing (layout, (float) (role <= SW_TEXT_NAME ? 0.9 : LINE_FACTOR));
+  pango_layout_set_width (layout, width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE));
+
+  if (strong != NULL)
+    {
+      g_autofree char *whole = g_strconcat (strong, "  ", valid, NULL);
+      g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
+      PangoAttribute *bold = pango_attr_weight_new (PANGO_WEIGHT_BOLD);
+
+      bold->end_index = (guint) strlen (strong);
+      pango_attr_list_insert (attributes, bold);
+      pango_layout_set_text (layout, whole, -1);
+      pango_layout_set_attributes (layout, attributes);
+    }
+  else
+    pango_layout_set_text (layout, valid, -1);
+
+  return layout;
+}
+
+/**
+ * sw_composer_begin:
+ *
+ * Begins a block the width of what is composed now.
+ *
+ * Returns: its column; finish with sw_composer_end()
+ */
+SwFlow
+sw_composer_begin (SwComposer *self)
+{
+  SwFlow flow = {
+    .composer = self,
+    .block = sw_block_new (),
+    .left_pt = self->left_pt,
+    .width_pt = self->width_pt,
+    .y_pt = self->frame_pt > 0.0 && self->frame_starts ? 0.6 * self->style.body_pt : 0.0,
+  };
+
+  return flow;
+}
+
+static void
+add_frame (SwFlow *flow,
+           double  line_pt)
+{
+  SwComposer *self = flow->composer;
+  double sides[] = { self->frame_left_pt, self->frame_left_pt + self->frame_width_pt - line_pt };
+
+  for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
+    {
+      SwPiece *side = sw_block_add (flow->block, SW_PIECE_BOX, NULL, sides[i], 0.0, line_pt, flow->y_pt);
+
+      side->reaches_up = !self->frame_starts;
+    }
+
+  if (self->frame_starts)
+    sw_flow_box (flow, self->frame_left_pt, 0.0, self->frame_width_pt, line_pt, SW_GREY_TEXT);
+  self->frame_starts = FALSE;
+}
+
+/**
+ * sw_composer_end:
+ * @flow: the column whose end is the end of the block
+ * @space_pt: white space before the block, unless it starts a page
+ * @keep: whether a page may end after it
+ */
+void
+sw_composer_end (SwFlow *flow,
+                 double  space_pt,
+                 SwKeep  keep)
+{
+  SwComposer *self = flow->composer;
+
+  if (self->frame_pt > 0.0)
+    add_frame (flow, self->frame_pt);
+  if (self->rail)
+    {
+      SwPiece *rail
+          = sw_block_add (flow->block, SW_PIECE_BOX, NULL, self->style.left_pt, 0.0, RAIL_PT, flow->y_pt);
+
+      rail->reaches_up = TRUE;
+      rail->grey = SW_GREY_RULE;
+    }
+
+  flow->block->strip = (SwStrip){ .height_pt = flow->y_pt, .space_pt = space_pt, .keep = keep };
+  g_ptr_array_add (self->blocks, g_steal_pointer (&flow->block));
+}
+
+/**
+ * sw_composer_set_last_keep:
+ * @keep: whether a page may end after the last block composed
+ */
+void
+sw_composer_set_last_keep (SwComposer *self,
+                           SwKeep      keep)
+{
+  if (self->blocks->len > 0)
+    {
+      SwBlock *last = g_ptr_array_index (self->blocks, self->blocks->len - 1);
+
+      last->strip.keep = keep;
+    }
+}
+
+/**
+ * sw_composer_open_frame:
+ * @line_pt: width of its line
+ *
+ * What is composed until sw_composer_close_frame() stands in a frame, which may go on over pages.
+ */
+void
+sw_composer_open_frame (SwComposer *self,
+                        double      line_pt)
+{
+  double pad_pt = 0.9 * self->style.body_pt;
+
+  self->frame_pt = line_pt;
+  self->frame_starts = TRUE;
+  self->frame_left_pt = self->left_pt;
+  self->frame_width_pt = self->width_pt;
+  self->left_pt += pad_pt;
+  self->width_pt -= 2.0 * pad_pt;
+}
+
+void
+sw_composer_close_frame (SwComposer *self)
+{
+  SwBlock *last = g_ptr_array_index (self->blocks, self->blocks->len - 1);
+  double more_pt = 0.6 * self->style.body_pt;
+
+  for (guint i = 0; i < last->pieces->len; i++)
+    {
+      SwPiece *piece = &g_array_index (last->pieces, SwPiece, i);
+
+      if (piece->kind == SW_PIECE_BOX && piece->tag == NULL && piece->height_pt == last->strip.height_pt)
+        piece->height_pt += more_pt;
+    }
+  last->strip.height_pt += more_pt;
+  sw_block_add (last, SW_PIECE_BOX, NULL, self->frame_left_pt, last->strip.height_pt - self->frame_pt,
+                self->frame_width_pt, self->frame_pt);
+
+  self->left_pt = self->frame_left_pt;
+  self->width_pt = self->frame_width_pt;
+  self->frame_pt = 0.0;
+}
+
+static double
+get_lines_height (PangoLayout *layout,
+                  int          first,
+                  int          n,
+                  double      *top_pt)
+{
+  PangoLayoutIter *iter = pango_layout_get_iter (layout);
+  int index = 0;
+  int top = 0;
+  int bottom = 0;
+
+  do
+    {
+      int line_top;
+      int line_bottom;
+
+      pango_layout_iter_get_line_yrange (iter, &line_top, &line_bottom);
+      if (index == first)
+        top = line_top;
+      if (index == first + n - 1)
+        bottom = line_bottom;
+      index++;
+    }
+  while (index < first + n && pango_layout_iter_next_line (iter));
+  pango_layout_iter_free (iter);
+
+  if (top_pt != NULL)
+    *top_pt = (double) top / PANGO_SCALE;
+  return (double) (bottom - top) / PANGO_SCALE;
+}
+
+static SwPiece *
+add_lines (SwFlow      *flow,
+           SwTextRole   role,
+           SwTag       *tag,
+           PangoLayout *layout,
+           int          first,
+           int          n)
+{
+  double height_pt = get_lines_height (layout, first, n, NULL);
+  SwPiece *piece
+      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, flow->y_pt, flow->width_pt, height_pt);
+
+  piece->layout = g_object_ref (layout);
+  piece->first_line = first;
+  piece->n_lines = n;
+  piece->grey = sw_text_role_get_grey (role);
+  flow->y_pt += height_pt;
+  return piece;
+}
+
+/**
+ * sw_composer_paragraph:
+ * @role: decides size and weight
+ * @tag_name: structure type, "P" or a heading
+ * @strong: (nullable): words in bold before the text
+ * @text: the text, of any length
+ * @space_pt: white space before it
+ * @keep: whether a page may end after it
+ *
+ * Sets a paragraph as a block of its own. One that would take more than half a page is divided between lines, so
+ * that no text of any length can run off the paper.
+ */
+void
+sw_composer_paragraph (SwComposer *self,
+                       SwTextRole  role,
+                       const char *tag_name,
+                       const char *strong,
+                       const char *text,
+                       double      space_pt,
+                       SwKeep      keep)
+{
+  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, role, self->width_pt, strong, text);
+  int n_lines = pango_layout_get_line_count (layout);
+  double line_pt = get_lines_height (layout, 0, n_lines, NULL) / n_lines;
+  int most = MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
+  SwTag *tag = sw_tags_add (&self->tags, self->parent, tag_name);
+
+  for (int first = 0; first < n_lines; first += most)
+    {
+      int n = MIN (most, n_lines - first);
+      SwFlow flow = sw_composer_begin (self);
+
+      add_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout, first, n);
+      sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
+    }
+}
+
+void
+sw_flow_space (SwFlow *flow,
+               double  points)
+{
+  flow->y_pt += points;
+}
+
+/**
+ * sw_flow_text:
+ * @tag: (nullable): the element whose content this is
+ * @strong: (nullable): words in bold before the text
+ */
+void
+sw_flow_text (SwFlow     *flow,
+              SwTextRole  role,
+              SwTag      *tag,
+              const char *strong,
+              const char *text)
+{
+  g_autoptr (PangoLayout) layout
+      = sw_composer_new_layout (flow->composer, role, flow->width_pt, strong, text);
+
+  add_lines (flow, role, tag, layout, 0, pango_layout_get_line_count (layout));
+}
+
+/**
+ * sw_flow_text_in:
+ * @tag_name: structure type of a new element for the text
+ */
+void
+sw_flow_text_in (SwFlow     *flow,
+                 SwTextRole  role,
+                 const char *tag_name,
+                 const char *text)
+{
+  SwComposer *self = flow->composer;
+
+  sw_flow_text (flow, role, sw_tags_add (&self->tags, self->parent, tag_name), NULL, text);
+}
+
+/**
+ * sw_flow_item:
+ * @list: an element of type L
+ * @symbol: the sign before the text
+ *
+ * An item of a list without numbers.
+ */
+void
+sw_flow_item (SwFlow     *flow,
+              SwTextRole  role,
+              SwTag      *list,
+              SwSymbol    symbol,
+              const char *text)
+{
+  SwComposer *self = flow->composer;
+  double size_pt = sw_style_get_size_pt (&self->style, role);
+  double indent_pt = 1.35 * size_pt;
+  SwFlow column = *flow;
+  SwTag *item = sw_tags_add (&self->tags, list, "LI");
+  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
+
+  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.27 * size_pt, 0.88 * size_pt, SW_GREY_TEXT);
+  column.left_pt += indent_pt;
+  column.width_pt -= indent_pt;
+  sw_flow_text (&column, role, body, NULL, text);
+  flow->y_pt = column.y_pt;
+}
+
+/**
+ * sw_flow_numbered_item:
+ * @list: an element of type L
+ * @number: from 1
+ */
+void
+sw_flow_numbered_item (SwFlow     *flow,
+                       SwTextRole  role,
+                       SwTag      *list,
+                       int         number,
+                       const char *text)
+{
+  SwComposer *self = flow->composer;
+  double indent_pt = (number < 10 ? 1.35 : 1.9) * sw_style_get_size_pt (&self->style, role);
+  g_autofree char *label = g_strdup_printf ("%d.", number);
+  SwFlow column = *flow;
+  SwFlow label_column = *flow;
+  SwTag *item = sw_tags_add (&self->tags, list, "LI");
+  SwTag *label_tag = sw_tags_add (&self->tags, item, "Lbl");
+  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
+
+  label_column.width_pt = 2.0 * indent_pt;
+  sw_flow_text (&label_column, role == SW_TEXT_SMALL ? SW_TEXT_SMALL_STRONG : SW_TEXT_STRONG, label_tag, NULL, label);
+  column.left_pt += indent_pt;
+  column.width_pt -= indent_pt;
+  sw_flow_text (&column, role, body, NULL, text);
+  flow->y_pt = column.y_pt;
+}
+
+/**
+ * sw_flow_list:
+ * @symbol: the sign before each text
+ * @texts: (array zero-terminated=1): the items, at least one
+ */
+void
+sw_flow_list (SwFlow             *flow,
+              SwTextRole          role,
+              SwSymbol            symbol,
+              const char * const *texts)
+{
+  SwComposer *self = flow->composer;
+  SwTag *list = sw_tags_add (&self->tags, self->parent, "L");
+
+  list->numbering = "Disc";
+  for (guint i = 0; texts[i] != NULL; i++)
+    {
+      if (i > 0)
+        sw_flow_space (flow, 0.15 * self->style.body_pt);
+      sw_flow_item (flow, role, list, symbol, texts[i]);
+    }
+}
+
+void
+sw_flow_symbol (SwFlow  *flow,
+                SwSymbol symbol,
+                double   x_pt,
+                double   y_pt,
+                double   size_pt,
+                double   grey)
+{
+  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_SYMBOL, NULL, x_pt, y_pt, size_pt, size_pt);
+
+  piece->symbol = symbol;
+  piece->grey = grey;
+}
+
+void
+sw_flow_box (SwFlow *flow,
+             double  x_pt,
+             double  y_pt,
+             double  width_pt,
+             double  height_pt,
+             double  grey)
+{
+  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_BOX, NULL, x_pt, y_pt, width_pt, height_pt);
+
+  piece->grey = grey;
+}

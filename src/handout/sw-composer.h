@@ -1,0 +1,141 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-block.h"
+#include "sw-phrases.h"
+#include "sw-style.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwComposer:
+ * @style: measures of the pages
+ * @phrases: words of the client's language
+ * @language: BCP 47 tag of the exercises' texts
+ * @date: day of the handout, ISO 8601
+ * @context: where Pango measures
+ * @blocks: (element-type SwBlock): what has been composed so far
+ * @tags: the structure so far
+ * @parent: the element that new ones go into
+ * @left_pt: left edge of what is composed now
+ * @width_pt: its width
+ * @frame_pt: line width of the frame around what is composed now; 0 for none
+ * @frame_starts: whether the frame's top has still to be drawn
+ * @frame_left_pt: left edge of the frame
+ * @frame_width_pt: width of the frame
+ * @rail: whether a rail at the left holds together what is composed now
+ * @n_exercises: exercises numbered so far
+ *
+ * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
+ */
+typedef struct
+{
+  SwStyle style;
+  SwPhrases *phrases;
+  char *language;
+  char *date;
+  PangoContext *context;
+  GPtrArray *blocks;
+  SwTags tags;
+  SwTag *parent;
+  double left_pt;
+  double width_pt;
+  double frame_pt;
+  gboolean frame_starts;
+  double frame_left_pt;
+  double frame_width_pt;
+  gboolean rail;
+  int n_exercises;
+} SwComposer;
+
+/**
+ * SwFlow:
+ * @composer: the composer
+ * @block: the block being filled
+ * @left_pt: left edge of the column
+ * @width_pt: its width
+ * @y_pt: where the next thing goes, from the top of the block
+ *
+ * A column within a block that fills downwards. A plain value: a copy is another column.
+ */
+typedef struct
+{
+  SwComposer *composer;
+  SwBlock *block;
+  double left_pt;
+  double width_pt;
+  double y_pt;
+} SwFlow;
+
+void sw_composer_init (SwComposer   *self,
+                       PangoFontMap *fonts,
+                       SwPhrases    *phrases,
+                       SwPaper       paper,
+                       double        text_points,
+                       const char   *language,
+                       const char   *date);
+void sw_composer_clear (SwComposer *self);
+SwTag *sw_composer_open (SwComposer *self,
+                         const char *name);
+void sw_composer_close (SwComposer *self);
+PangoLayout *sw_composer_new_layout (SwComposer *self,
+                                     SwTextRole  role,
+                                     double      width_pt,
+                                     const char *strong,
+                                     const char *text);
+SwFlow sw_composer_begin (SwComposer *self);
+void sw_composer_end (SwFlow *flow,
+                      double  space_pt,
+                      SwKeep  keep);
+void sw_composer_set_last_keep (SwComposer *self,
+                                SwKeep      keep);
+void sw_composer_open_frame (SwComposer *self,
+                             double      line_pt);
+void sw_composer_close_frame (SwComposer *self);
+void sw_composer_paragraph (SwComposer *self,
+                            SwTextRole  role,
+                            const char *tag_name,
+                            const char *strong,
+                            const char *text,
+                            double      space_pt,
+                            SwKeep      keep);
+
+void sw_flow_space (SwFlow *flow,
+                    double  points);
+void sw_flow_text (SwFlow     *flow,
+                   SwTextRole  role,
+                   SwTag      *tag,
+                   const char *strong,
+                   const char *text);
+void sw_flow_text_in (SwFlow     *flow,
+                      SwTextRole  role,
+                      const char *tag_name,
+                      const char *text);
+void sw_flow_item (SwFlow     *flow,
+                   SwTextRole  role,
+                   SwTag      *list,
+                   SwSymbol    symbol,
+                   const char *text);
+void sw_flow_numbered_item (SwFlow     *flow,
+                            SwTextRole  role,
+                            SwTag      *list,
+                            int         number,
+                            const char *text);
+void sw_flow_list (SwFlow             *flow,
+                   SwTextRole          role,
+                   SwSymbol            symbol,
+                   const char * const *texts);
+void sw_flow_symbol (SwFlow  *flow,
+                     SwSymbol symbol,
+                     double   x_pt,
+                     double   y_pt,
+                     double   size_pt,
+                     double   grey);
+void sw_flow_box (SwFlow *flow,
+                  double  x_pt,
+                  double  y_pt,
+                  double  width_pt,
+                  double  height_pt,
+                  double  grey);
+
+G_END_DECLS

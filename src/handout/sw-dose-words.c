@@ -1,0 +1,342 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Tells a dose in sentences that leave the client nothing to work out: totals a side are spelled out, loads
+ * come in the unit the client knows. */
+#include "config.h"
+
+#include "sw-dose-words.h"
+#include "sw-units.h"
+
+static char *
+capitalise (const char *text)
+{
+  gunichar first = g_utf8_get_char_validated (text, -1);
+  GString *out;
+
+  if (*text == '\0' || first == (gunichar) -1 || first == (gunichar) -2)
+    return g_strdup (text);
+
+  out = g_string_new (NULL);
+  g_string_append_unichar (out, g_unichar_toupper (first));
+  g_string_append (out, g_utf8_next_char (text));
+  return g_string_free (out, FALSE);
+}
+
+/* "3 sets of 12", "12 times", "hold for 30 seconds, 3 times": begins in lower case, no full stop. */
+static char *
+tell_amount (SwPhrases    *phrases,
+             const SwDose *dose,
+             int           sets)
+{
+  g_autofree char *reps = NULL;
+  g_autofree char *hold = NULL;
+
+  if (dose->reps_high == 0)
+    {
+      hold = sw_phrases_time (phrases, dose->hold_s);
+      if (sets == 1)
+        return sw_phrases_format (phrases, "dose.amount-hold", "time", hold, NULL);
+      return sw_phrases_count (phrases, "dose.amount-holds", sets, "time", hold, NULL);
+    }
+
+  reps = sw_phrases_range (phrases, dose->reps_low, dose->reps_high);
+  if (sets == 1)
+    return sw_phrases_count (phrases, "dose.amount-times", dose->reps_high, "n", reps, NULL);
+  return sw_phrases_count (phrases, "dose.amount-sets", sets, "repetitions", reps, NULL);
+}
+
+static char *
+tell_ways (SwPhrases    *phrases,
+           const SwDose *dose)
+{
+  if (dose->directions < 2)
+    return g_strdup ("");
+  if (dose->directions == 2)
+    return g_strdup (sw_phrases_get (phrases, "dose.ways-two"));
+  return sw_phrases_count (phrases, "dose.ways-more", dose->directions, NULL);
+}
+
+static const char *
+tell_side (SwPhrases *phrases,
+           SwSide     side)
+{
+  switch (side)
+    {
+    case SW_SIDE_EACH:
+      return sw_phrases_get (phrases, "dose.side-each");
+    case SW_SIDE_RIGHT:
+      return sw_phrases_get (phrases, "dose.side-right");
+    case SW_SIDE_LEFT:
+      return sw_phrases_get (phrases, "dose.side-left");
+    case SW_SIDE_ALTERNATING:
+      return sw_phrases_get (phrases, "dose.side-alternating");
+    case SW_SIDE_BOTH:
+    default:
+      return "";
+    }
+}
+
+/* One sentence a side, the side with more sets first, so that nobody has to add up. */
+static char *
+tell_sides_apart (SwPhrases    *phrases,
+                  const SwDose *dose)
+{
+  int right = sw_dose_get_sets_for (dose, SW_BODY_SIDE_RIGHT);
+  int left = sw_dose_get_sets_for (dose, SW_BODY_SIDE_LEFT);
+  g_autofree char *ways = tell_ways (phrases, dose);
+  g_autofree char *right_text = NULL;
+  g_autofree char *left_text = NULL;
+
+  if (right > 0)
+    {
+      g_autofree char *amount = tell_amount (phrases, dose, right);
+
+      right_text = sw_phrases_format (phrases, "dose.right-amount", "amount", amount, "ways", ways, NULL);
+    }
+  if (left > 0)
+    {
+      g_autofree char *amount = tell_amount (phrases, dose, left);
+
+      left_text = sw_phrases_format (phrases, "dose.left-amount", "amount", amount, "ways", ways, NULL);
+    }
+
+  if (right_text == NULL || left_text == NULL)
+    return g_strdup (right_text != NULL ? right_text : left_text);
+  return right >= left ? g_strjoin (" ", right_text, left_text, NULL) : g_strjoin (" ", left_text, right_text, NULL);
+}
+
+static char *
+tell_extra (SwPhrases    *phrases,
+            const SwDose *dose)
+{
+  if (dose->extra_side == SW_BODY_SIDE_LEFT)
+    return sw_phrases_count (phrases, "dose.then-left", dose->extra_sets, NULL);
+  return sw_phrases_count (phrases, "dose.then-right", dose->extra_sets, NULL);
+}
+
+static char *
+tell_whole_amount (SwPhrases    *phrases,
+                   const SwDose *dose)
+{
+  gboolean extra = dose->extra_sets > 0 && dose->extra_side != SW_BODY_SIDE_NONE;
+  g_autofree char *amount = NULL;
+  g_autofree char *ways = NULL;
+  g_autofree char *sentence = NULL;
+  g_autofree char *begun = NULL;
+  g_autofree char *more = NULL;
+
+  if (extra && (dose->side == SW_SIDE_EACH || dose->side == SW_SIDE_RIGHT || dose->side == SW_SIDE_LEFT))
+    return tell_sides_apart (phrases, dose);
+
+  amount = tell_amount (phrases, dose, dose->sets);
+  ways = tell_ways (phrases, dose);
+  begun = capitalise (amount);
+  sentence = sw_phrases_format (phrases, "dose.amount", "amount", begun, "ways", ways, "side",
+                                tell_side (phrases, dose->side), NULL);
+  if (!extra)
+    return g_steal_pointer (&sentence);
+
+  more = tell_extra (phrases, dose);
+  return g_strjoin (" ", sentence, more, NULL);
+}
+
+static char *
+tell_tempo (SwPhrases     *phrases,
+            const SwTempo *tempo)
+{
+  g_autoptr (GStrvBuilder) parts = g_strv_builder_new ();
+  g_auto (GStrv) list = NULL;
+  g_autofree char *text = NULL;
+  const struct
+  {
+    const char *key;
+    int seconds;
+  } phases[] = {
+    { "dose.pace-down", tempo->lower_s },
+    { "dose.pace-pause", tempo->low_pause_s },
+    { "dose.pace-up", tempo->lift_s },
+    { "dose.pace-pause", tempo->top_pause_s },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (phases); i++)
+    {
+      g_autofree char *time = NULL;
+      g_autofree char *part = NULL;
+
+      if (phases[i].seconds < 0)
+        g_strv_builder_add (parts, sw_phrases_get (phrases, "dose.pace-up-fast"));
+      if (phases[i].seconds <= 0)
+        continue;
+
+      time = sw_phrases_time (phrases, phases[i].seconds);
+      part = sw_phrases_format (phrases, phases[i].key, "time", time, NULL);
+      g_strv_builder_add (parts, part);
+    }
+
+  list = g_strv_builder_end (parts);
+  if (list[0] == NULL)
+    return NULL;
+
+  text = g_strjoinv (", ", list);
+  return sw_phrases_format (phrases, "dose.pace", "pace", text, NULL);
+}
+
+/**
+ * sw_load_words:
+ * @phrases: the client's language
+ * @load: a load, unit not none
+ * @units: what the client reads loads in
+ *
+ * A load in the client's unit. The unit it was prescribed in stands first when the client reads both, and
+ * follows in brackets when the client reads the other, since it may be what is printed on the weight.
+ *
+ * Returns: (transfer full): "2.5 kg", "2.5 kg (5.5 lb)"
+ */
+char *
+sw_load_words (SwPhrases *phrases,
+               SwLoad     load,
+               SwUnits    units)
+{
+  gboolean in_kg = load.unit == SW_LOAD_KG;
+  g_autofree char *kg_number = NULL;
+  g_autofree char *lb_number = NULL;
+  g_autofree char *kg = NULL;
+  g_autofree char *lb = NULL;
+
+  if (load.unit == SW_LOAD_NEWTON)
+    {
+      g_autofree char *newtons = sw_phrases_number (phrases, load.value, 1);
+
+      return sw_phrases_format (phrases, "number.newtons", "n", newtons, NULL);
+    }
+
+  kg_number = sw_phrases_number (phrases, in_kg ? load.value : sw_kg_from_lb (load.value), in_kg ? 3 : 1);
+  lb_number = sw_phrases_number (phrases, in_kg ? sw_lb_from_kg (load.value) : load.value, in_kg ? 1 : 3);
+  kg = sw_phrases_format (phrases, "number.kilograms", "n", kg_number, NULL);
+  lb = sw_phrases_format (phrases, "number.pounds", "n", lb_number, NULL);
+
+  if (units == SW_UNITS_KG && in_kg)
+    return g_steal_pointer (&kg);
+  if (units == SW_UNITS_LB && !in_kg)
+    return g_steal_pointer (&lb);
+  if (units == SW_UNITS_KG || (units == SW_UNITS_BOTH && in_kg))
+    return sw_phrases_format (phrases, "number.two-units", "first", kg, "second", lb, NULL);
+  return sw_phrases_format (phrases, "number.two-units", "first", lb, "second", kg, NULL);
+}
+
+static void
+take (GStrvBuilder *builder,
+      char         *text)
+{
+  if (text != NULL)
+    g_strv_builder_add (builder, text);
+  g_free (text);
+}
+
+static char **
+tell_how (SwPhrases    *phrases,
+          const SwDose *dose,
+          SwUnits       units)
+{
+  g_autoptr (GStrvBuilder) how = g_strv_builder_new ();
+  g_autofree char *hold = sw_phrases_time (phrases, dose->hold_s);
+  g_autofree char *rest = sw_phrases_time (phrases, dose->rest_s);
+
+  if (dose->hold_s > 0 && dose->reps_high > 0)
+    take (how, sw_phrases_format (phrases, "dose.hold-each", "time", hold, NULL));
+  if (dose->tempo.set)
+    take (how, tell_tempo (phrases, &dose->tempo));
+  if (dose->load.unit != SW_LOAD_NONE)
+    {
+      g_autofree char *load = sw_load_words (phrases, dose->load, units);
+
+      take (how, sw_phrases_format (phrases, "dose.load", "load", load, NULL));
+    }
+  if (dose->rest_s > 0 && dose->sets + dose->extra_sets > 1)
+    take (how, sw_phrases_format (phrases, dose->reps_high > 0 ? "dose.rest-sets" : "dose.rest-holds", "time", rest,
+                                  NULL));
+
+  return g_strv_builder_end (how);
+}
+
+static char **
+tell_limits (SwPhrases    *phrases,
+             const SwDose *dose)
+{
+  g_autoptr (GStrvBuilder) limits = g_strv_builder_new ();
+  g_autofree char *effort = g_strdup_printf ("%d", dose->effort_limit);
+  g_autofree char *pain = g_strdup_printf ("%d", dose->pain_limit);
+
+  if (dose->effort_limit > 0)
+    take (limits, sw_phrases_format (phrases, "dose.effort", "n", effort, NULL));
+  if (dose->pain_limit == 0)
+    g_strv_builder_add (limits, sw_phrases_get (phrases, "dose.no-pain"));
+  if (dose->pain_limit > 0)
+    take (limits, sw_phrases_format (phrases, "dose.pain", "n", pain, NULL));
+
+  return g_strv_builder_end (limits);
+}
+
+static char **
+tell_when (SwPhrases    *phrases,
+           const SwDose *dose)
+{
+  g_autoptr (GStrvBuilder) when = g_strv_builder_new ();
+
+  if (dose->times_a_day > 1)
+    take (when, sw_phrases_count (phrases, "dose.times-a-day", dose->times_a_day, NULL));
+  if (dose->days_a_week > 0)
+    take (when, sw_phrases_count (phrases, "dose.days-a-week", dose->days_a_week, NULL));
+
+  return g_strv_builder_end (when);
+}
+
+/**
+ * sw_dose_words_new:
+ * @phrases: the client's language
+ * @dose: a dose that passes sw_dose_check()
+ * @units: what the client reads loads in
+ *
+ * Returns: (transfer full): the dose in sentences
+ */
+SwDoseWords *
+sw_dose_words_new (SwPhrases    *phrases,
+                   const SwDose *dose,
+                   SwUnits       units)
+{
+  SwDoseWords *words = g_new0 (SwDoseWords, 1);
+
+  words->amount = tell_whole_amount (phrases, dose);
+  words->how = tell_how (phrases, dose, units);
+  words->limits = tell_limits (phrases, dose);
+  words->when = tell_when (phrases, dose);
+  return words;
+}
+
+void
+sw_dose_words_free (SwDoseWords *words)
+{
+  g_free (words->amount);
+  g_strfreev (words->how);
+  g_strfreev (words->limits);
+  g_strfreev (words->when);
+  g_free (words);
+}
+
+/**
+ * sw_dose_words_join:
+ *
+ * Returns: (transfer full): all sentences in one line
+ */
+char *
+sw_dose_words_join (SwDoseWords *words)
+{
+  GString *text = g_string_new (words->amount);
+  char **const lists[] = { words->how, words->when, words->limits };
+
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    for (guint j = 0; lists[i][j] != NULL; j++)
+      g_string_append_printf (text, " %s", lists[i][j]);
+
+  return g_string_free (text, FALSE);
+}

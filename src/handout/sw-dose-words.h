@@ -1,0 +1,37 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-dose.h"
+#include "sw-phrases.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwDoseWords:
+ * @amount: how much to do; the one thing to read ("3 sets of 12, each side.")
+ * @how: (array zero-terminated=1): how to do it: hold, pace, load, rest, one sentence each
+ * @limits: (array zero-terminated=1): how hard and how painful it may get, one sentence each
+ * @when: (array zero-terminated=1): how often, where it differs from the session's days
+ *
+ * A dose in words a client reads.
+ */
+typedef struct
+{
+  char *amount;
+  char **how;
+  char **limits;
+  char **when;
+} SwDoseWords;
+
+SwDoseWords *sw_dose_words_new (SwPhrases    *phrases,
+                                const SwDose *dose,
+                                SwUnits       units);
+void sw_dose_words_free (SwDoseWords *words);
+char *sw_dose_words_join (SwDoseWords *words);
+char *sw_load_words (SwPhrases *phrases,
+                     SwLoad     load,
+                     SwUnits    units);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwDoseWords, sw_dose_words_free)
+
+G_END_DECLS

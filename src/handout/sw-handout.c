@@ -1,0 +1,241 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The handout as a whole: from a programme to pages that anything can draw. */
+#include "config.h"
+
+#include <pango/pangocairo.h>
+
+#include "sw-compose.h"
+#include "sw-handout.h"
+#include "sw-pdf.h"
+
+#define CODE_LENGTH 8
+
+struct _SwHandout
+{
+  GObject parent_instance;
+
+  SwComposer composer;
+  SwPages pages;
+  SwFurniture furniture;
+  char *title;
+  char *author;
+};
+
+G_DEFINE_FINAL_TYPE (SwHandout, sw_handout, G_TYPE_OBJECT)
+G_DEFINE_QUARK (sw-handout-error-quark, sw_handout_error)
+
+static void
+sw_handout_finalize (GObject *object)
+{
+  SwHandout *self = SW_HANDOUT (object);
+
+  sw_pages_clear (&self->pages);
+  sw_furniture_clear (&self->furniture);
+  sw_composer_clear (&self->composer);
+  g_free (self->title);
+  g_free (self->author);
+
+  G_OBJECT_CLASS (sw_handout_parent_class)->finalize (object);
+}
+
+static void
+sw_handout_class_init (SwHandoutClass *klass)
+{
+  G_OBJECT_CLASS (klass)->finalize = sw_handout_finalize;
+}
+
+static void
+sw_handout_init (SwHandout *self)
+{
+  (void) self;
+}
+
+static char *
+make_running_head (SwPhrases   *phrases,
+                   SwProgramme *programme)
+{
+  const char *title = sw_programme_get_title (programme);
+  const char *name = sw_client_get_name (sw_programme_get_client (programme));
+  const char *shown = *title != '\0' ? title : sw_phrases_get (phrases, "front.title");
+  g_autofree char *client = NULL;
+
+  if (*name == '\0')
+    return g_strdup (shown);
+  client = sw_phrases_format (phrases, "front.for", "name", name, NULL);
+  return g_strjoin (" · ", shown, client, NULL);
+}
+
+static void
+make_furniture (SwHandout   *self,
+                SwProgramme *programme)
+{
+  SwPhrases *phrases = self->composer.phrases;
+  const char *phone = sw_clinic_get_phone (sw_programme_get_clinic (programme));
+  g_autofree char *code = g_strndup (sw_programme_get_id (programme), CODE_LENGTH);
+  g_autofree char *code_text = sw_phrases_format (phrases, "page.code", "code", code, NULL);
+  g_autofree char *day = sw_phrases_date (phrases, self->composer.date);
+
+  self->furniture.running = make_running_head (phrases, programme);
+  self->furniture.code = g_strjoin (" · ", code_text, day, NULL);
+  self->furniture.phone
+      = *phone != '\0' ? sw_phrases_format (phrases, "page.phone", "phone", phone, NULL) : g_strdup ("");
+  self->title = sw_phrases_format (phrases, "document.title", "code", code, NULL);
+  self->author = g_strdup (sw_clinic_get_name (sw_programme_get_clinic (programme)));
+}
+
+/**
+ * sw_handout_options_init:
+ * @options: (out): options as the client needs them; @options keeps no copy of the strings
+ * @programme: the programme
+ * @date: day of the handout, ISO 8601
+ */
+void
+sw_handout_options_init (SwHandoutOptions *options,
+                         SwProgramme      *programme,
+                         const char       *date)
+{
+  SwClient *client = sw_programme_get_client (programme);
+
+  options->paper = sw_client_get_paper (client);
+  options->text_points = sw_client_get_text_points (client);
+  options->language = sw_client_get_language (client);
+  options->date = date;
+}
+
+/**
+ * sw_handout_new:
+ * @programme: what to tell the client; nobody may change it until this returns
+ * @options: page size, text size, language, date
+ * @error: return location for an error of the domain %SW_HANDOUT_ERROR
+ *
+ * Composes, measures and breaks. May run in any thread; the handout may then be drawn from any one thread at a time.
+ *
+ * Returns: (transfer full) (nullable): the handout
+ */
+SwHandout *
+sw_handout_new (SwProgramme             *programme,
+                const SwHandoutOptions  *options,
+                GError                 **error)
+{
+  g_autoptr (SwHandout) self = NULL;
+  g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
+  g_autoptr (PangoFontMap) fonts = NULL;
+
+  if (phrases == NULL)
+    return NULL;
+
+  self = g_object_new (SW_TYPE_HANDOUT, NULL);
+  fonts = pango_cairo_font_map_new ();
+  sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
+                    options->date);
+  make_furniture (self, programme);
+
+  sw_compose_front (&self->composer, programme);
+  if (!sw_compose_sessions (&self->composer, programme, error))
+    return NULL;
+  sw_compose_log (&self->composer, programme);
+
+  sw_pages_init (&self->pages, &self->composer);
+  return g_steal_pointer (&self);
+}
+
+int
+sw_handout_get_n_pages (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), 0);
+
+  return self->pages.n_pages;
+}
+
+double
+sw_handout_get_page_width_pt (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), 0.0);
+
+  return self->composer.style.page_width_pt;
+}
+
+double
+sw_handout_get_page_height_pt (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), 0.0);
+
+  return self->composer.style.page_height_pt;
+}
+
+/**
+ * sw_handout_find_page_of_item:
+ * @item_id: id of an item of the programme
+ *
+ * Returns: the page the item starts on, from 0; -1 when it is on none
+ */
+int
+sw_handout_find_page_of_item (SwHandout  *self,
+                              const char *item_id)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), -1);
+
+  for (guint i = 0; i < self->pages.places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (self->pages.places, SwPlace, i);
+
+      if (g_strcmp0 (place->block->item_id, item_id) == 0 && item_id != NULL)
+        return place->page;
+    }
+
+  return -1;
+}
+
+/**
+ * sw_handout_draw_page:
+ * @page: from 0
+ * @cr: one unit is one point; the origin is the top left corner of the paper. The paper itself is not painted.
+ */
+void
+sw_handout_draw_page (SwHandout *self,
+                      int        page,
+                      cairo_t   *cr)
+{
+  g_return_if_fail (SW_IS_HANDOUT (self));
+  g_return_if_fail (page >= 0 && page < self->pages.n_pages);
+
+  sw_pages_paint (&self->pages, &self->composer, &self->furniture, page, cr, NULL);
+}
+
+/**
+ * sw_handout_dump:
+ *
+ * Returns: (transfer full): everything on the pages and where it is, as text to compare
+ */
+char *
+sw_handout_dump (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  return sw_pages_dump (&self->pages, &self->composer);
+}
+
+/**
+ * sw_handout_to_pdf:
+ * @error: return location for %SW_HANDOUT_ERROR_PDF
+ *
+ * Returns: (transfer full) (nullable): the handout as a tagged PDF; the same handout gives the same bytes
+ */
+GBytes *
+sw_handout_to_pdf (SwHandout  *self,
+                   GError    **error)
+{
+  SwPdfFacts facts;
+
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  facts = (SwPdfFacts){
+    .title = self->title,
+    .author = self->author,
+    .subject = sw_phrases_get (self->composer.phrases, "document.subject"),
+    .language = self->composer.language,
+    .date = self->composer.date,
+  };
+  return sw_pdf_new (&self->pages, &self->composer, &self->furniture, &facts, error);
+}

@@ -1,0 +1,406 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Blocks in their places on pages, and the one way of painting them: for the screen, the printer and the PDF. */
+#include "config.h"
+
+#include <pango/pangocairo.h>
+
+#include "sw-pages.h"
+
+static double
+page_top (const SwStyle *style,
+          int            page)
+{
+  return page == 0 ? style->top_pt : style->later_top_pt;
+}
+
+static double
+page_room (const SwStyle *style,
+           int            page)
+{
+  return style->page_height_pt - style->bottom_pt - page_top (style, page);
+}
+
+static GArray *
+break_blocks (SwComposer *composer)
+{
+  g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (SwStrip));
+
+  for (guint i = 0; i < composer->blocks->len; i++)
+    g_array_append_val (strips, ((SwBlock *) g_ptr_array_index (composer->blocks, i))->strip);
+
+  return sw_break_pages ((const SwStrip *) (void *) strips->data, strips->len, page_room (&composer->style, 0),
+                         page_room (&composer->style, 1));
+}
+
+/**
+ * sw_pages_init:
+ * @composer: with all its blocks; has to outlive @pages
+ */
+void
+sw_pages_init (SwPages    *pages,
+               SwComposer *composer)
+{
+  g_autoptr (GArray) starts = break_blocks (composer);
+  double y_pt = 0.0;
+  int page = -1;
+
+  pages->places = g_array_new (FALSE, FALSE, sizeof (SwPlace));
+  for (guint i = 0; i < composer->blocks->len; i++)
+    {
+      SwBlock *block = g_ptr_array_index (composer->blocks, i);
+      gboolean first = page + 1 < (int) starts->len && g_array_index (starts, guint, page + 1) == i;
+      SwPlace place = { .block = block, .scale = 1.0 };
+
+      if (first)
+        y_pt = page_top (&composer->style, ++page);
+      place.gap_pt = first ? 0.0 : block->strip.space_pt;
+      place.page = page;
+      place.y_pt = y_pt + place.gap_pt;
+      if (block->strip.height_pt > page_room (&composer->style, page))
+        place.scale = page_room (&composer->style, page) / block->strip.height_pt;
+      y_pt = place.y_pt + place.scale * block->strip.height_pt;
+      g_array_append_val (pages->places, place);
+    }
+
+  pages->n_pages = MAX (page + 1, 1);
+}
+
+void
+sw_pages_clear (SwPages *pages)
+{
+  g_clear_pointer (&pages->places, g_array_unref);
+}
+
+void
+sw_furniture_clear (SwFurniture *furniture)
+{
+  g_clear_pointer (&furniture->running, g_free);
+  g_clear_pointer (&furniture->code, g_free);
+  g_clear_pointer (&furniture->phone, g_free);
+}
+
+static int
+compare_runs (gconstpointer a,
+              gconstpointer b)
+{
+  const PangoGlyphItem *first = *(PangoGlyphItem *const *) a;
+  const PangoGlyphItem *second = *(PangoGlyphItem *const *) b;
+
+  return first->item->offset - second->item->offset;
+}
+
+/* Shows the runs of a line in the order they are read, each where it is seen: a reader of the PDF gets numbers and
+ * their neighbours in a right-to-left line in the right order only this way. */
+static void
+show_line_in_reading_order (cairo_t         *cr,
+                            PangoLayoutLine *line,
+                            double           x_pt,
+                            double           y_pt)
+{
+  g_autoptr (GPtrArray) runs = g_ptr_array_new ();
+  g_autoptr (GHashTable) places = g_hash_table_new (NULL, NULL);
+  int x = 0;
+
+  for (GSList *link = line->runs; link != NULL; link = link->next)
+    {
+      PangoGlyphItem *run = link->data;
+
+      g_ptr_array_add (runs, run);
+      g_hash_table_insert (places, run, GINT_TO_POINTER (x));
+      x += pango_glyph_string_get_width (run->glyphs);
+    }
+
+  g_ptr_array_sort (runs, compare_runs);
+  for (guint i = 0; i < runs->len; i++)
+    {
+      PangoGlyphItem *run = g_ptr_array_index (runs, i);
+
+      cairo_move_to (cr, x_pt + (double) GPOINTER_TO_INT (g_hash_table_lookup (places, run)) / PANGO_SCALE, y_pt);
+      pango_cairo_show_glyph_item (cr, pango_layout_get_text (line->layout), run);
+    }
+}
+
+static gboolean
+has_right_to_left (PangoLayoutLine *line)
+{
+  for (GSList *link = line->runs; link != NULL; link = link->next)
+    if (((PangoGlyphItem *) link->data)->item->analysis.level % 2 != 0)
+      return TRUE;
+
+  return FALSE;
+}
+
+static void
+paint_text (const SwPiece *piece,
+            cairo_t       *cr)
+{
+  PangoLayoutIter *iter = pango_layout_get_iter (piece->layout);
+  int index = 0;
+  int top = 0;
+
+  do
+    {
+      PangoLayoutLine *line = pango_layout_iter_get_line_readonly (iter);
+      PangoRectangle extents;
+      double x_pt;
+      double y_pt;
+
+      if (index == piece->first_line)
+        pango_layout_iter_get_line_yrange (iter, &top, NULL);
+      if (index++ < piece->first_line)
+        continue;
+
+      pango_layout_iter_get_line_extents (iter, NULL, &extents);
+      x_pt = piece->x_pt + (double) extents.x / PANGO_SCALE;
+      y_pt = piece->y_pt + (double) (pango_layout_iter_get_baseline (iter) - top) / PANGO_SCALE;
+      if (has_right_to_left (line))
+        show_line_in_reading_order (cr, line, x_pt, y_pt);
+      else
+        {
+          cairo_move_to (cr, x_pt, y_pt);
+          pango_cairo_show_layout_line (cr, line);
+        }
+    }
+  while (index < piece->first_line + piece->n_lines && pango_layout_iter_next_line (iter));
+
+  pango_layout_iter_free (iter);
+}
+
+static void
+paint_box (const SwPiece *piece,
+           cairo_t       *cr)
+{
+  double radius_pt = MIN (piece->radius_pt, MIN (piece->width_pt, piece->height_pt) / 2.0);
+  double right_pt = piece->x_pt + piece->width_pt;
+  double bottom_pt = piece->y_pt + piece->height_pt;
+
+  if (radius_pt <= 0.0)
+    cairo_rectangle (cr, piece->x_pt, piece->y_pt, piece->width_pt, piece->height_pt);
+  else
+    {
+      cairo_new_sub_path (cr);
+      cairo_arc (cr, right_pt - radius_pt, piece->y_pt + radius_pt, radius_pt, -G_PI_2, 0.0);
+      cairo_arc (cr, right_pt - radius_pt, bottom_pt - radius_pt, radius_pt, 0.0, G_PI_2);
+      cairo_arc (cr, piece->x_pt + radius_pt, bottom_pt - radius_pt, radius_pt, G_PI_2, G_PI);
+      cairo_arc (cr, piece->x_pt + radius_pt, piece->y_pt + radius_pt, radius_pt, G_PI, 1.5 * G_PI);
+      cairo_close_path (cr);
+    }
+  cairo_fill (cr);
+}
+
+static void
+paint_piece (const SwPiece *piece,
+             cairo_t       *cr)
+{
+  cairo_set_source_rgb (cr, piece->grey, piece->grey, piece->grey);
+  switch (piece->kind)
+    {
+    case SW_PIECE_TEXT:
+      paint_text (piece, cr);
+      break;
+    case SW_PIECE_BOX:
+      paint_box (piece, cr);
+      break;
+    case SW_PIECE_SYMBOL:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_symbol_draw (piece->symbol, cr, piece->width_pt);
+      cairo_restore (cr);
+      break;
+    case SW_PIECE_FIGURE:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_figure_draw (piece->figure, cr, piece->width_pt, piece->height_pt);
+      cairo_restore (cr);
+      break;
+    case SW_PIECE_EMPTY:
+      break;
+    default:
+      g_assert_not_reached ();
+    }
+}
+
+/* The piece in page coordinates, before any scaling. */
+static SwPiece
+place_piece (const SwPiece *piece,
+             const SwPlace *place)
+{
+  SwPiece placed = *piece;
+
+  placed.y_pt += place->y_pt;
+  if (piece->reaches_up)
+    {
+      placed.y_pt -= place->gap_pt;
+      placed.height_pt += place->gap_pt;
+    }
+  return placed;
+}
+
+static void
+paint_place (const SwPlace   *place,
+             const SwStyle   *style,
+             cairo_t         *cr,
+             const SwTagSink *sink)
+{
+  cairo_save (cr);
+  if (place->scale < 1.0)
+    {
+      cairo_translate (cr, style->left_pt, place->y_pt);
+      cairo_scale (cr, place->scale, place->scale);
+      cairo_translate (cr, -style->left_pt, -place->y_pt);
+    }
+
+  for (guint i = 0; i < place->block->pieces->len; i++)
+    {
+      SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, i), place);
+
+      if (sink != NULL && piece.tag != NULL)
+        sink->begin (sink->data, piece.tag, &piece);
+      paint_piece (&piece, cr);
+      if (sink != NULL && piece.tag != NULL)
+        sink->end (sink->data, piece.tag);
+    }
+  cairo_restore (cr);
+}
+
+/* @at: 0 left, 0.5 middle, 1 right */
+static void
+paint_furniture_text (SwComposer *composer,
+                      const char *text,
+                      double      at,
+                      double      y_pt,
+                      cairo_t    *cr)
+{
+  const SwStyle *style = &composer->style;
+  g_autoptr (PangoLayout) layout = sw_composer_new_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text);
+  SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
+  double most_pt = style->width_pt * (at == 0.5 ? 0.3 : 0.6);
+  int width;
+
+  pango_layout_get_size (layout, &width, NULL);
+  if (width > most_pt * PANGO_SCALE)
+    {
+      width = (int) (most_pt * PANGO_SCALE);
+      pango_layout_set_width (layout, width);
+      pango_layout_set_height (layout, -1);
+      pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
+    }
+  piece.x_pt = style->left_pt + at * (style->width_pt - (double) width / PANGO_SCALE);
+  paint_piece (&piece, cr);
+}
+
+static void
+paint_furniture (const SwPages     *pages,
+                 SwComposer        *composer,
+                 const SwFurniture *furniture,
+                 int                page,
+                 cairo_t           *cr)
+{
+  const SwStyle *style = &composer->style;
+  double size_pt = sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  double foot_pt = style->page_height_pt - style->bottom_pt + 1.0 * size_pt;
+  SwPiece rule = { .kind = SW_PIECE_BOX, .x_pt = style->left_pt, .width_pt = style->width_pt, .height_pt = 0.6,
+                   .grey = SW_GREY_RULE };
+  g_autofree char *page_text = g_strdup_printf ("%d", page + 1);
+  g_autofree char *pages_text = g_strdup_printf ("%d", pages->n_pages);
+  g_autofree char *number
+      = sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
+
+  if (page > 0)
+    {
+      paint_furniture_text (composer, furniture->running, 0.0, style->later_top_pt - 2.1 * size_pt, cr);
+      rule.y_pt = style->later_top_pt - 0.6 * size_pt;
+      paint_piece (&rule, cr);
+    }
+
+  paint_furniture_text (composer, furniture->code, 0.0, foot_pt, cr);
+  paint_furniture_text (composer, furniture->phone, 0.5, foot_pt, cr);
+  paint_furniture_text (composer, number, 1.0, foot_pt, cr);
+}
+
+/**
+ * sw_pages_paint:
+ * @page: from 0
+ * @cr: one unit is one point; the origin is the top left corner of the paper
+ * @sink: (nullable): who is told about the structure
+ */
+void
+sw_pages_paint (const SwPages     *pages,
+                SwComposer        *composer,
+                const SwFurniture *furniture,
+                int                page,
+                cairo_t           *cr,
+                const SwTagSink   *sink)
+{
+  for (guint i = 0; i < pages->places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (pages->places, SwPlace, i);
+
+      if (place->page == page)
+        paint_place (place, &composer->style, cr, sink);
+    }
+
+  paint_furniture (pages, composer, furniture, page, cr);
+}
+
+static char *
+dup_piece_text (const SwPiece *piece)
+{
+  const char *text;
+  PangoLayoutLine *first;
+  PangoLayoutLine *last;
+
+  if (piece->kind == SW_PIECE_SYMBOL)
+    return g_strdup (sw_symbol_get_name (piece->symbol));
+  if (piece->kind == SW_PIECE_FIGURE)
+    return g_strdup (piece->tag->alt);
+  if (piece->kind != SW_PIECE_TEXT)
+    return g_strdup (piece->tag != NULL ? piece->tag->name : "");
+
+  text = pango_layout_get_text (piece->layout);
+  first = pango_layout_get_line_readonly (piece->layout, piece->first_line);
+  last = pango_layout_get_line_readonly (piece->layout, piece->first_line + piece->n_lines - 1);
+  return g_strndup (text + first->start_index, (gsize) (last->start_index + last->length - first->start_index));
+}
+
+/**
+ * sw_pages_dump:
+ *
+ * Returns: (transfer full): every piece in its place, one a line: `kind x y width height "text"`, in points
+ */
+char *
+sw_pages_dump (const SwPages *pages,
+               SwComposer    *composer)
+{
+  static const char *const kinds[] = {
+    [SW_PIECE_TEXT] = "text", [SW_PIECE_FIGURE] = "figure", [SW_PIECE_SYMBOL] = "symbol",
+    [SW_PIECE_BOX] = "box",   [SW_PIECE_EMPTY] = "empty",
+  };
+  GString *out = g_string_new (NULL);
+  int page = -1;
+
+  for (guint i = 0; i < pages->places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (pages->places, SwPlace, i);
+
+      if (place->page != page)
+        {
+          page = place->page;
+          g_string_append_printf (out, "page %d %.0fx%.0f\n", page + 1, composer->style.page_width_pt,
+                                  composer->style.page_height_pt);
+        }
+      for (guint j = 0; j < place->block->pieces->len; j++)
+        {
+          SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, j), place);
+          g_autofree char *text = dup_piece_text (&piece);
+          g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
+          g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');
+
+          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", kinds[piece.kind], piece.x_pt, piece.y_pt,
+                                  piece.width_pt, piece.height_pt, escaped);
+        }
+    }
+
+  return g_string_free (out, FALSE);
+}

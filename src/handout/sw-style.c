@@ -1,0 +1,118 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One place for every size on the page, so that the text size moves everything together. */
+#include "config.h"
+
+#include "sw-style.h"
+#include "sw-units.h"
+
+#define FONT_FAMILIES "Noto Sans, Noto Sans Arabic, Noto Sans Hebrew, DejaVu Sans"
+#define SMALLEST_TEXT_PT 12.0
+#define SMALLEST_FURNITURE_PT 9.0
+
+/* Characters of Noto Sans are about half as wide as the size says; a column below this many reads badly. */
+#define FEWEST_CHARACTERS 30.0
+
+/* What each role adds to the body size, as a factor, at 14 pt. */
+static const struct
+{
+  double scale;
+  gboolean bold;
+  double grey;
+} roles[] = {
+  [SW_TEXT_TITLE] = { 1.95, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_SESSION] = { 1.55, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_SECTION] = { 1.15, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_NAME] = { 1.30, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_AMOUNT] = { 1.10, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_BODY] = { 1.0, FALSE, SW_GREY_TEXT },
+  [SW_TEXT_STRONG] = { 1.0, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_LABEL] = { 0.88, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_SMALL] = { 0.88, FALSE, SW_GREY_TEXT },
+  [SW_TEXT_SMALL_STRONG] = { 0.88, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_FURNITURE] = { 0.66, FALSE, SW_GREY_QUIET },
+};
+
+/**
+ * sw_style_get_size_pt:
+ *
+ * Returns: the size of text of that role. Headings grow more slowly than large body text, small text never falls
+ *   below 12 pt (furniture 9 pt).
+ */
+double
+sw_style_get_size_pt (const SwStyle *style,
+                      SwTextRole     role)
+{
+  double scale = roles[role].scale;
+
+  if (scale > 1.0)
+    return style->body_pt * (1.0 + (scale - 1.0) * MIN (1.0, 16.0 / style->body_pt));
+  if (role == SW_TEXT_FURNITURE)
+    return MAX (SMALLEST_FURNITURE_PT, style->body_pt * scale);
+  return MAX (SMALLEST_TEXT_PT, style->body_pt * scale);
+}
+
+gboolean
+sw_text_role_is_bold (SwTextRole role)
+{
+  return roles[role].bold;
+}
+
+double
+sw_text_role_get_grey (SwTextRole role)
+{
+  return roles[role].grey;
+}
+
+/**
+ * sw_style_new_font:
+ *
+ * Returns: (transfer full): the font of a role; its size is absolute, in points of 1/72 inch
+ */
+PangoFontDescription *
+sw_style_new_font (const SwStyle *style,
+                   SwTextRole     role)
+{
+  PangoFontDescription *font = pango_font_description_new ();
+
+  pango_font_description_set_family_static (font, FONT_FAMILIES);
+  pango_font_description_set_weight (font, roles[role].bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+  pango_font_description_set_absolute_size (font, sw_style_get_size_pt (style, role) * PANGO_SCALE);
+  return font;
+}
+
+/**
+ * sw_style_init:
+ * @paper: page size
+ * @text_points: body size, 12..28 pt
+ */
+void
+sw_style_init (SwStyle *style,
+               SwPaper  paper,
+               double   text_points)
+{
+  double side_column_pt;
+
+  if (paper == SW_PAPER_LETTER)
+    {
+      style->page_width_pt = 8.5 * SW_PT_PER_IN;
+      style->page_height_pt = 11.0 * SW_PT_PER_IN;
+    }
+  else
+    {
+      style->page_width_pt = sw_pt_from_mm (210.0);
+      style->page_height_pt = sw_pt_from_mm (297.0);
+    }
+
+  style->body_pt = CLAMP (text_points, 12.0, 28.0);
+  style->left_pt = sw_pt_from_mm (18.0);
+  style->top_pt = sw_pt_from_mm (16.0);
+  style->later_top_pt = sw_pt_from_mm (13.0) + 2.2 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->bottom_pt = sw_pt_from_mm (12.0) + 2.4 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->width_pt = style->page_width_pt - 2.0 * style->left_pt;
+  style->column_gap_pt = 1.3 * style->body_pt;
+  style->figure_width_pt = sw_pt_from_mm (66.0);
+
+  side_column_pt = style->width_pt - style->figure_width_pt - style->column_gap_pt;
+  style->columns = side_column_pt / (0.5 * style->body_pt) >= FEWEST_CHARACTERS;
+}

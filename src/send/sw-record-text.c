@@ -1,0 +1,232 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * An entry for the clinic's record: what was given, in plain text that any record system takes, in lines of at most
+ * 78 characters. */
+#include "config.h"
+
+#include <math.h>
+#include <string.h>
+
+#include <glib/gi18n.h>
+
+#include "sw-record-text.h"
+#include "sw-term-types.h"
+#include "sw-time.h"
+
+#define WIDEST 78
+#define CODE_LENGTH 8
+
+/* Appends @text with @lead before its first line and the same room before the others; breaks at spaces, and
+ * within a word only when it fits no line. */
+static void
+append_wrapped (GString    *out,
+                const char *lead,
+                const char *text)
+{
+  glong indent = g_utf8_strlen (lead, -1);
+  glong column = indent;
+  g_auto (GStrv) words = g_strsplit_set (text, " \n\t", -1);
+  gboolean first = TRUE;
+
+  g_string_append (out, lead);
+  for (guint i = 0; words[i] != NULL; i++)
+    {
+      const char *word = words[i];
+      glong length = g_utf8_strlen (word, -1);
+
+      if (length == 0)
+        continue;
+      if (!first && column + 1 + length > WIDEST)
+        {
+          g_string_append_printf (out, "\n%*s", (int) indent, "");
+          column = indent;
+          first = TRUE;
+        }
+      if (!first)
+        {
+          g_string_append_c (out, ' ');
+          column++;
+        }
+      while (column + length > WIDEST)
+        {
+          const char *end = g_utf8_offset_to_pointer (word, WIDEST - column);
+
+          g_string_append_len (out, word, end - word);
+          g_string_append_printf (out, "\n%*s", (int) indent, "");
+          word = end;
+          length = g_utf8_strlen (word, -1);
+          column = indent;
+        }
+      g_string_append (out, word);
+      column += length;
+      first = FALSE;
+    }
+  g_string_append_c (out, '\n');
+}
+
+static void
+append_field (GString    *out,
+              const char *label,
+              const char *text)
+{
+  g_autofree char *lead = NULL;
+
+  if (text == NULL || *text == '\0')
+    return;
+  lead = g_strdup_printf ("%s: ", label);
+  append_wrapped (out, lead, text);
+}
+
+static void
+append_lines (GString    *out,
+              const char *heading,
+              const char *lines)
+{
+  g_auto (GStrv) split = g_strsplit (lines, "\n", -1);
+
+  if (*lines == '\0')
+    return;
+  append_wrapped (out, "", heading);
+  for (guint i = 0; split[i] != NULL; i++)
+    if (*g_strstrip (split[i]) != '\0')
+      append_wrapped (out, "- ", split[i]);
+}
+
+static void
+append_precautions (GString  *out,
+                    SwClient *client)
+{
+  g_autofree char *nicks = sw_set_to_nicks (SW_TYPE_PRECAUTION, sw_client_get_precautions (client));
+  g_autofree char *other = g_strdup (sw_client_get_other_precautions (client));
+  g_autofree char *lines = NULL;
+
+  g_strdelimit (nicks, " ", '\n');
+  g_strdelimit (nicks, "-", ' ');
+  lines = g_strconcat (nicks, *nicks != '\0' && *other != '\0' ? "\n" : "", other, NULL);
+  append_lines (out, _("Precautions:"), lines);
+}
+
+/* What the item is and how much of it, on one line. */
+static char *
+tell_item (SwItem *item)
+{
+  g_autofree char *name = sw_item_dup_name (item, "en");
+  g_autofree char *line = NULL;
+
+  switch (sw_item_get_kind (item))
+    {
+    case SW_ITEM_EXERCISE:
+      line = sw_dose_to_line (sw_item_get_dose (item));
+      return g_strdup_printf ("%s: %s", name, line);
+    case SW_ITEM_REST:
+      return g_strdup_printf (_("%s: rest %d s"), name, sw_item_get_rest_s (item));
+    case SW_ITEM_CIRCUIT:
+      return g_strdup_printf (ngettext ("%s: circuit, %d round, rest %d s between rounds",
+                                        "%s: circuit, %d rounds, rest %d s between rounds",
+                                        (gulong) sw_item_get_rounds (item)),
+                              name, sw_item_get_rounds (item), sw_item_get_rest_s (item));
+    case SW_ITEM_SELF_CHECK:
+    default:
+      return g_strdup_printf (_("Self-check: %s"), name);
+    }
+}
+
+static void
+append_items (GString    *out,
+              GListModel *items,
+              int         depth)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+      g_autofree char *lead = g_strdup_printf ("%*s- ", 2 * depth, "");
+      g_autofree char *room = g_strdup_printf ("%*s", 2 * depth + 2, "");
+      g_autofree char *text = tell_item (item);
+
+      append_wrapped (out, lead, text);
+      if (*sw_item_get_note (item) != '\0')
+        append_field (out, room, sw_item_get_note (item));
+      if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
+        append_items (out, G_LIST_MODEL (sw_item_get_items (item)), depth + 1);
+    }
+}
+
+static void
+append_session (GString   *out,
+                SwSession *session)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autofree char *days = sw_set_to_nicks (SW_TYPE_DAY, sw_session_get_days (session));
+  g_autofree char *text = NULL;
+  int low = (int) floor (clock->total.low_s / 60.0);
+  int high = (int) ceil (clock->total.high_s / 60.0);
+
+  text = g_strdup_printf (_("%s; days: %s; %d to %d minutes"), sw_session_get_title (session),
+                          *days != '\0' ? days : _("not set"), low, high);
+  g_string_append_c (out, '\n');
+  append_field (out, _("Session"), text);
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+
+      append_items (out, G_LIST_MODEL (sw_section_get_items (section)), 0);
+    }
+}
+
+static void
+append_answers (GString    *out,
+                GListModel *answers)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (answers); i++)
+    {
+      g_autoptr (SwAnswer) answer = g_list_model_get_item (answers, i);
+      g_autofree char *text = g_strdup_printf ("%s: %s (%s, %s)", sw_answer_get_finding (answer),
+                                               sw_answer_get_reason (answer), sw_answer_get_by (answer),
+                                               sw_answer_get_date (answer));
+
+      if (i == 0)
+        {
+          g_string_append_c (out, '\n');
+          append_wrapped (out, "", _("Findings kept, with reason:"));
+        }
+      append_wrapped (out, "- ", text);
+    }
+}
+
+/**
+ * sw_record_text:
+ * @programme: what was given
+ * @date: day, ISO 8601
+ *
+ * Writes the entry in the therapist's language; exercise names in English, doses as a therapist writes them.
+ *
+ * Returns: (transfer full): plain text, UTF-8, no line over 78 characters
+ */
+char *
+sw_record_text (SwProgramme *programme,
+                const char  *date)
+{
+  GString *out = g_string_new (NULL);
+  SwClient *client = sw_programme_get_client (programme);
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  g_autofree char *code = g_strndup (sw_programme_get_id (programme), CODE_LENGTH);
+
+  append_wrapped (out, "", _("Home exercise programme"));
+  append_field (out, _("Date"), date);
+  append_field (out, _("Programme"), code);
+  append_field (out, _("Title"), sw_programme_get_title (programme));
+  append_field (out, _("Client"), sw_client_get_name (client));
+  append_field (out, _("By"), sw_clinic_get_therapist (sw_programme_get_clinic (programme)));
+  append_lines (out, _("Goals:"), sw_client_get_goals (client));
+  append_precautions (out, client);
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+
+      append_session (out, session);
+    }
+  append_answers (out, G_LIST_MODEL (sw_programme_get_answers (programme)));
+
+  return g_string_free (out, FALSE);
+}
