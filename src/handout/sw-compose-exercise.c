@@ -12,6 +12,7 @@
 
 #define NOTE_FRAME_PT 0.8
 #define TALLEST_FIGURE 1.25
+#define WIDEST_FIGURE_PT 250.0
 
 typedef struct
 {
@@ -28,6 +29,15 @@ is_set (const char *text)
   return text != NULL && *text != '\0';
 }
 
+/* White space before a part, except at the top of a block. */
+static void
+add_gap (SwFlow *flow,
+         double  space_pt)
+{
+  if (flow->y_pt > 0.0)
+    sw_flow_space (flow, space_pt);
+}
+
 /* A small bold label that says what follows. */
 static void
 add_label (SwFlow     *flow,
@@ -36,7 +46,7 @@ add_label (SwFlow     *flow,
 {
   SwComposer *self = flow->composer;
 
-  sw_flow_space (flow, space_pt);
+  add_gap (flow, space_pt);
   sw_flow_text_in (flow, SW_TEXT_LABEL, "P", sw_phrases_get (self->phrases, key));
 }
 
@@ -72,7 +82,7 @@ compose_heading (Exercise   *exercise,
   flow.width_pt -= indent_pt;
   sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, exercise->text->name);
   if (is_set (exercise->text->purpose))
-    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", exercise->text->purpose);
+    sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", exercise->text->purpose);
   flow.y_pt = MAX (flow.y_pt, 1.45 * name_pt);
 
   flow.block->item_id = g_strdup (sw_item_get_id (exercise->item));
@@ -86,8 +96,7 @@ add_figure (SwFlow   *flow,
             Exercise *exercise)
 {
   SwComposer *self = flow->composer;
-  double width_pt = MIN (flow->width_pt, self->style.columns ? self->style.figure_width_pt
-                                                            : 1.4 * self->style.figure_width_pt);
+  double width_pt = MIN (flow->width_pt, self->style.columns ? self->style.figure_width_pt : WIDEST_FIGURE_PT);
   double height_pt = 0.0;
   SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
   SwPiece *piece;
@@ -101,16 +110,18 @@ add_figure (SwFlow   *flow,
 }
 
 static void
-add_sentences (SwFlow  *flow,
-               char   **first,
-               char   **second)
+add_sentences (SwFlow      *flow,
+               SwDoseWords *words)
 {
-  g_autofree char *one = g_strjoinv (" ", first);
-  g_autofree char *two = g_strjoinv (" ", second);
-  g_autofree char *text = g_strjoin (is_set (one) && is_set (two) ? " " : "", one, two, NULL);
+  char **const lists[] = { words->how, words->when, words->limits };
+  g_autoptr (GString) text = g_string_new (NULL);
 
-  if (is_set (text))
-    sw_flow_text_in (flow, SW_TEXT_BODY, "P", text);
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    for (guint j = 0; lists[i][j] != NULL; j++)
+      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
+
+  if (text->len > 0)
+    sw_flow_text_in (flow, SW_TEXT_SMALL, "P", text->str);
 }
 
 /* How much: the one thing to find again at a glance, on a pale panel. */
@@ -118,7 +129,6 @@ static void
 add_dose (SwFlow   *flow,
           Exercise *exercise)
 {
-  static char *nothing[] = { NULL };
   SwComposer *self = flow->composer;
   double pad_pt = 0.6 * self->style.body_pt;
   g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (exercise->item),
@@ -130,11 +140,10 @@ add_dose (SwFlow   *flow,
   sw_flow_box (flow, flow->left_pt, flow->y_pt, flow->width_pt, 0.0, SW_GREY_PANEL);
   inner.left_pt += pad_pt;
   inner.width_pt -= 2.0 * pad_pt;
-  inner.y_pt += 0.7 * pad_pt;
+  inner.y_pt += 0.5 * pad_pt;
   sw_flow_text_in (&inner, SW_TEXT_AMOUNT, "P", words->amount);
-  add_sentences (&inner, words->how, words->when);
-  add_sentences (&inner, words->limits, nothing);
-  inner.y_pt += 0.7 * pad_pt;
+  add_sentences (&inner, words);
+  inner.y_pt += 0.5 * pad_pt;
 
   panel = &g_array_index (flow->block->pieces, SwPiece, panel_index);
   panel->height_pt = inner.y_pt - flow->y_pt;
@@ -144,28 +153,22 @@ add_dose (SwFlow   *flow,
 
 static void
 add_set_up (SwFlow   *flow,
-            Exercise *exercise)
+            Exercise *exercise,
+            double    space_pt)
 {
   SwComposer *self = flow->composer;
-  g_auto (GStrv) names
-      = sw_compose_equipment (self->phrases, sw_exercise_get_facts (sw_item_get_exercise (exercise->item))->equipment);
-  g_autofree char *list = sw_phrases_list (self->phrases, (const char *const *) names);
-  g_autofree char *need = sw_phrases_format (self->phrases, "exercise.need", "equipment", list, NULL);
-  const char *set_up = exercise->text->set_up;
-  g_autofree char *text = NULL;
 
-  if (!is_set (list) && !is_set (set_up))
+  if (!is_set (exercise->text->set_up))
     return;
-
-  text = is_set (list) ? g_strjoin (is_set (set_up) ? " " : "", need, is_set (set_up) ? set_up : "", NULL)
-                       : g_strdup (set_up);
-  sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"),
-                sw_phrases_get (self->phrases, "exercise.set-up"), text);
+  add_gap (flow, space_pt);
+  sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, "exercise.set-up"), exercise->text->set_up);
 }
 
 static void
 add_steps (SwFlow   *flow,
-           Exercise *exercise)
+           Exercise *exercise,
+           double    space_pt)
 {
   SwComposer *self = flow->composer;
   char **steps = exercise->text->steps;
@@ -178,8 +181,7 @@ add_steps (SwFlow   *flow,
   list->numbering = "Decimal";
   for (guint i = 0; steps[i] != NULL; i++)
     {
-      if (i > 0)
-        sw_flow_space (flow, 0.18 * self->style.body_pt);
+      add_gap (flow, i == 0 ? space_pt : 0.15 * self->style.body_pt);
       sw_flow_numbered_item (flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
     }
 }
@@ -207,9 +209,17 @@ add_labelled (SwFlow     *flow,
 
   if (!is_set (text))
     return;
-  sw_flow_space (flow, space_pt);
+  add_gap (flow, space_pt);
   sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
                 sw_phrases_get (self->phrases, key), text);
+}
+
+static void
+add_feel (SwFlow   *flow,
+          Exercise *exercise,
+          double    space_pt)
+{
+  add_labelled (flow, "exercise.feel", exercise->text->feel, space_pt);
 }
 
 static void
@@ -234,63 +244,201 @@ add_ways (SwFlow   *flow,
           double    space_pt)
 {
   add_labelled (flow, "exercise.easier", exercise->text->easier, space_pt);
-  add_labelled (flow, "exercise.harder", exercise->text->harder, space_pt);
+  add_labelled (flow, "exercise.harder", exercise->text->harder,
+                is_set (exercise->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
 }
 
-/* Picture and what to check at the left, how much and what to do at the right. Reading order: picture, dose,
- * steps, then what to check. */
-static SwFlow
-begin_grid (Exercise *exercise)
+typedef void (*AddPart) (SwFlow   *flow,
+                         Exercise *exercise,
+                         double    space_pt);
+
+/* How tall a part would be in a column of that width; leaves no trace. */
+static double
+measure_part (Exercise *exercise,
+              AddPart   add,
+              double    width_pt)
 {
   SwComposer *self = exercise->composer;
-  double gap_pt = 0.55 * self->style.body_pt;
+  guint n_tags = self->tags.all->len;
   SwFlow flow = sw_composer_begin (self);
-  SwFlow right = flow;
+  double top_pt = flow.y_pt;
 
-  flow.width_pt = self->style.figure_width_pt;
-  right.left_pt += flow.width_pt + self->style.column_gap_pt;
-  right.width_pt -= flow.width_pt + self->style.column_gap_pt;
+  flow.width_pt = width_pt;
+  add (&flow, exercise, 0.0);
+  sw_block_free (flow.block);
+  g_ptr_array_set_size (self->tags.all, (int) n_tags);
+  return flow.y_pt - top_pt;
+}
 
-  if (exercise->figure != NULL)
-    add_figure (&flow, exercise);
-  add_dose (&right, exercise);
-  sw_flow_space (&right, gap_pt);
-  add_set_up (&right, exercise);
-  sw_flow_space (&right, gap_pt);
-  add_steps (&right, exercise);
-  add_labelled (&flow, "exercise.feel", exercise->text->feel, gap_pt);
-  add_form (&flow, exercise, gap_pt);
-
-  flow.y_pt = MAX (flow.y_pt, right.y_pt);
-  return flow;
+static char **
+dup_care_words (Exercise *exercise)
+{
+  return sw_care_words (exercise->composer->phrases, sw_client_get_precautions (exercise->client),
+                        sw_exercise_get_facts (sw_item_get_exercise (exercise->item))->cautions);
 }
 
 static void
-compose_columns (Exercise *exercise,
-                 SwFlow   *grid)
+add_care (SwFlow   *flow,
+          Exercise *exercise,
+          double    space_pt)
+{
+  g_auto (GStrv) words = dup_care_words (exercise);
+
+  if (words[0] == NULL)
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_care (flow, sw_phrases_get (flow->composer->phrases, "care.heading"), (const char *const *) words);
+}
+
+/* The columns of an exercise: beside the picture a narrow and a wide one, below them two halves. */
+typedef enum
+{
+  BELOW_PICTURE,
+  BELOW_STEPS,
+  LEFT_HALF,
+  RIGHT_HALF,
+  N_PLACES,
+} Place;
+
+/* The parts that may stand in several places, in reading order, and the places each may take. */
+static const struct
+{
+  AddPart add;
+  gboolean allowed[N_PLACES];
+} parts[] = {
+  { add_feel, { TRUE, FALSE, TRUE, TRUE } },
+  { add_form, { TRUE, FALSE, TRUE, TRUE } },
+  { add_errors, { FALSE, TRUE, TRUE, TRUE } },
+  { add_ways, { FALSE, TRUE, TRUE, TRUE } },
+};
+
+#define N_PARTS G_N_ELEMENTS (parts)
+
+/* Tries every arrangement of the parts and keeps the lowest; of equals, the first. */
+static double
+choose_places (double left_pt,
+               double right_pt,
+               double gap_pt,
+               double heights[N_PARTS][N_PLACES],
+               Place  chosen[N_PARTS])
+{
+  double best_pt = G_MAXDOUBLE;
+  guint n_ways = 1;
+
+  for (guint i = 0; i < N_PARTS; i++)
+    n_ways *= N_PLACES;
+
+  for (guint way = 0; way < n_ways; way++)
+    {
+      double columns[N_PLACES] = { left_pt, right_pt, 0.0, 0.0 };
+      gboolean allowed = TRUE;
+      double total_pt;
+
+      for (guint i = 0, digits = way; i < N_PARTS; i++, digits /= N_PLACES)
+        {
+          guint place = digits % N_PLACES;
+
+          allowed = allowed && parts[i].allowed[place];
+          if (heights[i][place] > 0.0)
+            columns[place] += heights[i][place] + (columns[place] > 0.0 ? gap_pt : 0.0);
+        }
+      total_pt = MAX (columns[BELOW_PICTURE], columns[BELOW_STEPS]);
+      if (columns[LEFT_HALF] > 0.0 || columns[RIGHT_HALF] > 0.0)
+        total_pt += gap_pt + MAX (columns[LEFT_HALF], columns[RIGHT_HALF]);
+      if (columns[RIGHT_HALF] > 0.0 && columns[LEFT_HALF] <= 0.0)
+        allowed = FALSE;
+      if (!allowed || total_pt >= best_pt - 0.01)
+        continue;
+
+      best_pt = total_pt;
+      for (guint i = 0, digits = way; i < N_PARTS; i++, digits /= N_PLACES)
+        chosen[i] = (Place) (digits % N_PLACES);
+    }
+
+  return best_pt;
+}
+
+static void
+measure_parts (Exercise     *exercise,
+               const double  widths[N_PLACES],
+               double        heights[N_PARTS][N_PLACES])
+{
+  for (guint i = 0; i < N_PARTS; i++)
+    {
+      for (guint place = 0; place < N_PLACES; place++)
+        heights[i][place] = 0.0;
+      for (guint place = 0; place < RIGHT_HALF; place++)
+        if (parts[i].allowed[place])
+          heights[i][place] = measure_part (exercise, parts[i].add, widths[place]);
+      heights[i][RIGHT_HALF] = heights[i][LEFT_HALF];
+    }
+}
+
+/* Sets the parts down, place by place. */
+static void
+add_parts (Exercise    *exercise,
+           const Place  chosen[N_PARTS],
+           double       gap_pt,
+           SwFlow       columns[N_PLACES])
+{
+  double half_top_pt;
+
+  for (Place place = BELOW_PICTURE; place < N_PLACES; place++)
+    {
+      if (place == LEFT_HALF)
+        {
+          half_top_pt = MAX (columns[BELOW_PICTURE].y_pt, columns[BELOW_STEPS].y_pt);
+          columns[LEFT_HALF].y_pt = columns[RIGHT_HALF].y_pt = half_top_pt;
+        }
+      for (guint i = 0; i < N_PARTS; i++)
+        if (chosen[i] == place)
+          parts[i].add (&columns[place], exercise, gap_pt);
+    }
+}
+
+/* Picture and caution at the left, how much and what to do at the right; the rest where it takes least room. Returns
+ * FALSE, having left no trace, for an exercise so long that it has to be told in one column. */
+static gboolean
+compose_columns (Exercise *exercise)
 {
   SwComposer *self = exercise->composer;
-  double space_pt = 0.5 * self->style.body_pt;
-  SwFlow left;
-  SwFlow right;
+  double gap_pt = 0.4 * self->style.body_pt;
+  guint n_tags = self->tags.all->len;
+  SwFlow whole = sw_composer_begin (self);
+  SwFlow columns[N_PLACES] = { whole, whole, whole, whole };
+  double widths[N_PLACES];
+  double heights[N_PARTS][N_PLACES];
+  Place chosen[N_PARTS];
 
-  sw_composer_end (grid, space_pt, SW_KEEP_TOGETHER);
+  columns[BELOW_PICTURE].width_pt = self->style.figure_width_pt;
+  columns[BELOW_STEPS].width_pt -= self->style.figure_width_pt + self->style.column_gap_pt;
+  columns[BELOW_STEPS].left_pt += self->style.figure_width_pt + self->style.column_gap_pt;
+  columns[LEFT_HALF].width_pt = columns[RIGHT_HALF].width_pt = (whole.width_pt - self->style.column_gap_pt) / 2.0;
+  columns[RIGHT_HALF].left_pt += columns[LEFT_HALF].width_pt + self->style.column_gap_pt;
+  for (guint place = 0; place < N_PLACES; place++)
+    widths[place] = columns[place].width_pt;
 
-  left = right = sw_composer_begin (self);
-  left.width_pt = right.width_pt = (left.width_pt - self->style.column_gap_pt) / 2.0;
-  right.left_pt += right.width_pt + self->style.column_gap_pt;
-  add_errors (&left, exercise, 0.0);
-  if (left.y_pt <= 0.0)
+  if (exercise->figure != NULL)
+    add_figure (&columns[BELOW_PICTURE], exercise);
+  add_care (&columns[BELOW_PICTURE], exercise, gap_pt);
+  add_dose (&columns[BELOW_STEPS], exercise);
+  add_set_up (&columns[BELOW_STEPS], exercise, gap_pt);
+  add_steps (&columns[BELOW_STEPS], exercise, gap_pt);
+
+  measure_parts (exercise, widths, heights);
+  if (choose_places (columns[BELOW_PICTURE].y_pt, columns[BELOW_STEPS].y_pt, gap_pt, heights, chosen)
+      > 0.75 * self->style.page_height_pt)
     {
-      right.left_pt = left.left_pt;
-      right.width_pt = self->width_pt;
+      sw_block_free (whole.block);
+      g_ptr_array_set_size (self->tags.all, (int) n_tags);
+      return FALSE;
     }
-  add_ways (&right, exercise, 0.0);
-  left.y_pt = MAX (left.y_pt, right.y_pt);
-  if (left.y_pt > 0.0)
-    sw_composer_end (&left, space_pt, SW_KEEP_TOGETHER);
-  else
-    sw_block_free (left.block);
+
+  add_parts (exercise, chosen, gap_pt, columns);
+  whole.y_pt = MAX (MAX (columns[BELOW_PICTURE].y_pt, columns[BELOW_STEPS].y_pt),
+                    MAX (columns[LEFT_HALF].y_pt, columns[RIGHT_HALF].y_pt));
+  sw_composer_end (&whole, gap_pt, SW_KEEP_TOGETHER);
+  return TRUE;
 }
 
 static void
@@ -341,17 +489,21 @@ compose_single_column (Exercise *exercise)
     }
 
   flow = sw_composer_begin (self);
+  add_care (&flow, exercise, 0.0);
+  end_part (&flow, space_pt);
+
+  flow = sw_composer_begin (self);
   add_dose (&flow, exercise);
   end_part (&flow, space_pt);
 
   flow = sw_composer_begin (self);
-  add_set_up (&flow, exercise);
+  add_set_up (&flow, exercise, 0.0);
   end_part (&flow, space_pt);
 
   compose_steps (exercise, space_pt);
 
   flow = sw_composer_begin (self);
-  add_labelled (&flow, "exercise.feel", exercise->text->feel, 0.0);
+  add_feel (&flow, exercise, 0.0);
   end_part (&flow, space_pt);
 
   flow = sw_composer_begin (self);
@@ -365,18 +517,6 @@ compose_single_column (Exercise *exercise)
   flow = sw_composer_begin (self);
   add_ways (&flow, exercise, 0.0);
   end_part (&flow, space_pt);
-}
-
-static void
-compose_care (Exercise *exercise)
-{
-  SwComposer *self = exercise->composer;
-  g_auto (GStrv) words = sw_care_words (self->phrases, sw_client_get_precautions (exercise->client),
-                                        sw_exercise_get_facts (sw_item_get_exercise (exercise->item))->cautions);
-
-  if (words[0] != NULL)
-    sw_compose_care_box (self, sw_phrases_get (self->phrases, "care.heading"), (const char *const *) words,
-                         0.5 * self->style.body_pt);
 }
 
 static void
@@ -451,8 +591,6 @@ sw_compose_exercise (SwComposer  *self,
     .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
   };
   g_autoptr (SwFigure) figure = NULL;
-  guint n_tags;
-  gboolean columns = self->style.columns;
 
   if (!load_figure (&exercise, error))
     return FALSE;
@@ -460,25 +598,8 @@ sw_compose_exercise (SwComposer  *self,
 
   sw_composer_open (self, "Sect");
   compose_heading (&exercise, heading);
-  compose_care (&exercise);
-
-  n_tags = self->tags.all->len;
-  if (columns)
-    {
-      SwFlow grid = begin_grid (&exercise);
-
-      columns = grid.y_pt <= 0.75 * self->style.page_height_pt;
-      if (columns)
-        compose_columns (&exercise, &grid);
-      else
-        {
-          sw_block_free (grid.block);
-          g_ptr_array_set_size (self->tags.all, (int) n_tags);
-        }
-    }
-  if (!columns)
+  if (!self->style.columns || !compose_columns (&exercise))
     compose_single_column (&exercise);
-
   compose_note (&exercise);
   sw_composer_close (self);
   sw_composer_set_last_keep (self, SW_KEEP_FREE);

@@ -7,7 +7,6 @@
 #include "sw-compose.h"
 
 #define STOP_FRAME_PT 2.4
-#define CARE_FRAME_PT 2.4
 
 static gboolean
 is_set (const char *text)
@@ -62,7 +61,7 @@ compose_title (SwComposer  *self,
       g_autofree char *line
           = sw_phrases_format (self->phrases, "front.for", "name", sw_client_get_name (client), NULL);
 
-      sw_composer_paragraph (self, SW_TEXT_NAME, "P", NULL, line, 0.1 * body_pt, SW_KEEP_TOGETHER);
+      sw_composer_paragraph (self, SW_TEXT_NAME, "P", NULL, line, 0.05 * body_pt, SW_KEEP_TOGETHER);
     }
 
   for (guint i = 0; goals[i] != NULL; i++)
@@ -181,15 +180,15 @@ compose_week_and_needs (SwComposer  *self,
       add_week (&flow, programme);
       add_needs (&right, programme);
       flow.y_pt = MAX (flow.y_pt, right.y_pt);
-      sw_composer_end (&flow, space_pt, SW_KEEP_FREE);
+      sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
       return;
     }
 
   add_week (&flow, programme);
-  sw_composer_end (&flow, space_pt, SW_KEEP_FREE);
+  sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
   flow = sw_composer_begin (self);
   add_needs (&flow, programme);
-  sw_composer_end (&flow, space_pt, SW_KEEP_FREE);
+  sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
 }
 
 static void
@@ -198,19 +197,22 @@ compose_general_care (SwComposer *self,
 {
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
 
-  if (words[0] != NULL)
-    sw_compose_care_box (self, sw_phrases_get (self->phrases, "care.heading-general"),
-                         (const char *const *) words, 0.9 * self->style.body_pt);
+  SwFlow flow;
+
+  if (words[0] == NULL)
+    return;
+  flow = sw_composer_begin (self);
+  sw_flow_care (&flow, sw_phrases_get (self->phrases, "care.heading-general"), (const char *const *) words);
+  sw_composer_end (&flow, 0.9 * self->style.body_pt, SW_KEEP_TOGETHER);
 }
 
 /* One group of signs; @lead says what to do, the signs follow as a list. */
 static void
-compose_signs (SwComposer         *self,
-               const char         *lead,
-               const char * const *keys,
-               double              space_pt)
+add_signs (SwFlow             *flow,
+           const char         *lead,
+           const char * const *keys)
 {
-  SwFlow flow = sw_composer_begin (self);
+  SwComposer *self = flow->composer;
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) signs = NULL;
 
@@ -218,11 +220,51 @@ compose_signs (SwComposer         *self,
     g_strv_builder_add (builder, sw_phrases_get (self->phrases, keys[i]));
   signs = g_strv_builder_end (builder);
 
-  sw_flow_space (&flow, space_pt);
-  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", lead);
-  sw_flow_space (&flow, 0.1 * self->style.body_pt);
-  sw_flow_list (&flow, SW_TEXT_SMALL, SW_SYMBOL_BULLET, (const char *const *) signs);
+  sw_flow_text_in (flow, SW_TEXT_SMALL_STRONG, "P", lead);
+  sw_flow_space (flow, 0.1 * self->style.body_pt);
+  sw_flow_list (flow, SW_TEXT_SMALL, SW_SYMBOL_BULLET, (const char *const *) signs);
+}
+
+static void
+compose_signs (SwComposer         *self,
+               const char         *lead,
+               const char * const *keys)
+{
+  SwFlow flow = sw_composer_begin (self);
+
+  sw_flow_space (&flow, 0.45 * self->style.body_pt);
+  add_signs (&flow, lead, keys);
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
+}
+
+/* The two groups for which to call somebody, side by side where there is room. */
+static void
+compose_calls (SwComposer         *self,
+               const char         *call_now,
+               const char * const *emergency,
+               const char         *call_today,
+               const char * const *today)
+{
+  SwFlow left;
+  SwFlow right;
+
+  if (!self->style.columns)
+    {
+      compose_signs (self, call_now, emergency);
+      compose_signs (self, call_today, today);
+      return;
+    }
+
+  left = sw_composer_begin (self);
+  sw_flow_space (&left, 0.45 * self->style.body_pt);
+  right = left;
+  left.width_pt = 0.47 * (left.width_pt - self->style.column_gap_pt);
+  right.left_pt += left.width_pt + self->style.column_gap_pt;
+  right.width_pt -= left.width_pt + self->style.column_gap_pt;
+  add_signs (&left, call_now, emergency);
+  add_signs (&right, call_today, today);
+  left.y_pt = MAX (left.y_pt, right.y_pt);
+  sw_composer_end (&left, 0.0, SW_KEEP_TOGETHER);
 }
 
 /* White words on a black band, the heaviest thing in the whole handout. */
@@ -269,11 +311,10 @@ compose_stop (SwComposer  *self,
   sw_composer_open (self, "Sect");
   sw_composer_open_frame (self, STOP_FRAME_PT);
   compose_stop_band (self);
-  compose_signs (self, call_now, emergency, gap_pt);
+  compose_calls (self, call_now, emergency, sw_phrases_get (self->phrases, "stop.same-day"), same_day);
   if ((precautions & SW_SET (SW_PRECAUTION_PREGNANCY)) != 0)
-    compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity, gap_pt);
-  compose_signs (self, sw_phrases_get (self->phrases, "stop.same-day"), same_day, gap_pt);
-  compose_signs (self, sw_phrases_get (self->phrases, "stop.next-time"), next_time, gap_pt);
+    compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity);
+  compose_signs (self, sw_phrases_get (self->phrases, "stop.next-time"), next_time);
 
   if (is_set (sw_clinic_get_phone (clinic)))
     {
@@ -309,7 +350,7 @@ compose_pain_guide (SwComposer *self)
   double bottom_pt;
 
   sw_flow_text_in (&flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "guide.heading"));
-  sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_phrases_get (self->phrases, "guide.intro"));
+  sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "guide.intro"));
   sw_flow_space (&flow, 0.4 * body_pt);
   bottom_pt = flow.y_pt;
   for (guint i = 0; i < G_N_ELEMENTS (zones); i++)

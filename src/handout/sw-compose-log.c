@@ -53,8 +53,8 @@ choose_columns (SwComposer *self)
   double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
   Columns columns;
 
-  columns.day_pt = MIN (2.55 * small_pt, 0.078 * self->width_pt);
-  columns.rating_pt = MIN (3.9 * small_pt, 0.11 * self->width_pt);
+  columns.day_pt = MIN (3.0 * small_pt, 0.074 * self->width_pt);
+  columns.rating_pt = MIN (4.0 * small_pt, 0.1 * self->width_pt);
   columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
   return columns;
 }

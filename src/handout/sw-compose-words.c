@@ -175,36 +175,37 @@ sw_compose_clinic (SwPhrases *phrases,
 }
 
 /**
- * sw_compose_care_box:
+ * sw_flow_care:
  * @heading: what stands beside the sign
  * @words: (array zero-terminated=1): what to take care of, at least one
- * @space_pt: white space before the box
  *
- * A caution: heavy frame, sign and heading word, so that it needs no colour.
+ * A caution, in the column's width: heavy frame, sign and heading words, so that it needs no colour.
  */
 void
-sw_compose_care_box (SwComposer         *self,
-                     const char         *heading,
-                     const char * const *words,
-                     double              space_pt)
+sw_flow_care (SwFlow             *flow,
+              const char         *heading,
+              const char * const *words)
 {
+  SwComposer *self = flow->composer;
   double body_pt = self->style.body_pt;
-  double sign_pt = 2.0 * body_pt;
-  double indent_pt = sign_pt + 0.7 * body_pt;
-  SwFlow flow;
+  double pad_pt = 0.5 * body_pt;
+  double sign_pt = 1.45 * body_pt;
+  double top_pt = flow->y_pt;
+  g_autofree char *text = g_strjoinv (" ", (char **) words);
+  SwFlow inner = *flow;
+  double height_pt;
 
-  sw_composer_open (self, "Sect");
-  sw_composer_open_frame (self, CARE_FRAME_PT);
-  flow = sw_composer_begin (self);
-  sw_flow_symbol (&flow, SW_SYMBOL_TAKE_CARE, flow.left_pt, flow.y_pt + 0.15 * body_pt, sign_pt, SW_GREY_TEXT);
-  flow.left_pt += indent_pt;
-  flow.width_pt -= indent_pt;
-  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", heading);
-  if (words[1] == NULL)
-    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", words[0]);
-  else
-    sw_flow_list (&flow, SW_TEXT_BODY, SW_SYMBOL_BULLET, words);
-  sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
-  sw_composer_close_frame (self);
-  sw_composer_close (self);
+  sw_flow_symbol (flow, SW_SYMBOL_TAKE_CARE, flow->left_pt + pad_pt + CARE_FRAME_PT, top_pt + pad_pt, sign_pt,
+                  SW_GREY_TEXT);
+  inner.left_pt += CARE_FRAME_PT + 1.8 * pad_pt + sign_pt;
+  inner.width_pt -= 2.0 * CARE_FRAME_PT + 2.6 * pad_pt + sign_pt;
+  inner.y_pt += pad_pt + 0.1 * body_pt;
+  sw_flow_text (&inner, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
+  height_pt = MAX (inner.y_pt - top_pt, pad_pt + sign_pt) + pad_pt;
+
+  sw_flow_box (flow, flow->left_pt, top_pt, flow->width_pt, CARE_FRAME_PT, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt, top_pt + height_pt - CARE_FRAME_PT, flow->width_pt, CARE_FRAME_PT, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt, top_pt, CARE_FRAME_PT, height_pt, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt + flow->width_pt - CARE_FRAME_PT, top_pt, CARE_FRAME_PT, height_pt, SW_GREY_TEXT);
+  flow->y_pt = top_pt + height_pt;
 }

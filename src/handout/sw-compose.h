@@ -30,10 +30,9 @@ char *sw_compose_when (SwPhrases *phrases,
                        SwSession *session);
 char **sw_compose_equipment (SwPhrases *phrases,
                              SwSet      equipment);
-void sw_compose_care_box (SwComposer         *composer,
-                          const char         *heading,
-                          const char * const *words,
-                          double              space_pt);
+void sw_flow_care (SwFlow             *flow,
+                   const char         *heading,
+                   const char * const *words);
 char *sw_compose_clinic (SwPhrases *phrases,
                          SwClinic  *clinic);
 const char *sw_compose_day_key (const char *group,

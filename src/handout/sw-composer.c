@@ -11,8 +11,9 @@
 
 #include "sw-composer.h"
 
-/* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.36 em apart. */
-#define LINE_FACTOR 1.0
+/* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.28 em apart. */
+#define LINE_FACTOR 0.94f
+#define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
 
 static PangoContext *
@@ -117,7 +118,7 @@ sw_composer_new_layout (SwComposer *self,
 
   pango_layout_set_font_description (layout, font);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
-  pango_layout_set_line_spacing (layout, (float) (role <= SW_TEXT_NAME ? 0.9 : LINE_FACTOR));
+  pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE));
 
   if (strong != NULL)
@@ -152,7 +153,7 @@ sw_composer_begin (SwComposer *self)
     .block = sw_block_new (),
     .left_pt = self->left_pt,
     .width_pt = self->width_pt,
-    .y_pt = self->frame_pt > 0.0 && self->frame_starts ? 0.6 * self->style.body_pt : 0.0,
+    .y_pt = self->frame_pt > 0.0 && self->frame_starts ? 0.45 * self->style.body_pt : 0.0,
   };
 
   return flow;
@@ -245,7 +246,7 @@ void
 sw_composer_close_frame (SwComposer *self)
 {
   SwBlock *last = g_ptr_array_index (self->blocks, self->blocks->len - 1);
-  double more_pt = 0.6 * self->style.body_pt;
+  double more_pt = 0.5 * self->style.body_pt;
 
   for (guint i = 0; i < last->pieces->len; i++)
     {
@@ -412,7 +413,7 @@ sw_flow_item (SwFlow     *flow,
   SwTag *item = sw_tags_add (&self->tags, list, "LI");
   SwTag *body = sw_tags_add (&self->tags, item, "LBody");
 
-  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.27 * size_pt, 0.88 * size_pt, SW_GREY_TEXT);
+  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.22 * size_pt, 0.88 * size_pt, SW_GREY_TEXT);
   column.left_pt += indent_pt;
   column.width_pt -= indent_pt;
   sw_flow_text (&column, role, body, NULL, text);

@@ -76,7 +76,7 @@ tell_side (SwPhrases *phrases,
     }
 }
 
-/* One sentence a side, the side with more sets first, so that nobody has to add up. */
+/* One line a side, the side with more sets first, so that nobody has to add up. */
 static char *
 tell_sides_apart (SwPhrases    *phrases,
                   const SwDose *dose)
@@ -102,7 +102,7 @@ tell_sides_apart (SwPhrases    *phrases,
 
   if (right_text == NULL || left_text == NULL)
     return g_strdup (right_text != NULL ? right_text : left_text);
-  return right >= left ? g_strjoin (" ", right_text, left_text, NULL) : g_strjoin (" ", left_text, right_text, NULL);
+  return right >= left ? g_strjoin ("\n", right_text, left_text, NULL) : g_strjoin ("\n", left_text, right_text, NULL);
 }
 
 static char *
@@ -337,6 +337,7 @@ sw_dose_words_join (SwDoseWords *words)
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     for (guint j = 0; lists[i][j] != NULL; j++)
       g_string_append_printf (text, " %s", lists[i][j]);
+  g_string_replace (text, "\n", " ", 0);
 
   return g_string_free (text, FALSE);
 }

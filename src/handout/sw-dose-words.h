@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 
 /**
  * SwDoseWords:
- * @amount: how much to do; the one thing to read ("3 sets of 12, each side.")
+ * @amount: how much to do; the one thing to read ("3 sets of 12, each side."); a line a side when they differ
  * @how: (array zero-terminated=1): how to do it: hold, pace, load, rest, one sentence each
  * @limits: (array zero-terminated=1): how hard and how painful it may get, one sentence each
  * @when: (array zero-terminated=1): how often, where it differs from the session's days

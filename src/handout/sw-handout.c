@@ -8,8 +8,13 @@
 #include "sw-compose.h"
 #include "sw-handout.h"
 #include "sw-pdf.h"
+#include "sw-units.h"
 
 #define CODE_LENGTH 8
+
+/* The picture's width where two exercises share a page, and where they do not anyway. */
+#define SMALL_FIGURE_MM 56.0
+#define LARGE_FIGURE_MM 82.0
 
 struct _SwHandout
 {
@@ -103,13 +108,41 @@ sw_handout_options_init (SwHandoutOptions *options,
   options->date = date;
 }
 
+/* Composes and breaks everything, with pictures of the given width. */
+static gboolean
+lay_out (SwHandout               *self,
+         SwProgramme             *programme,
+         const SwHandoutOptions  *options,
+         SwPhrases               *phrases,
+         PangoFontMap            *fonts,
+         double                   figure_width_pt,
+         GError                 **error)
+{
+  SwComposer *composer = &self->composer;
+
+  sw_pages_clear (&self->pages);
+  sw_composer_clear (composer);
+  sw_composer_init (composer, fonts, phrases, options->paper, options->text_points, options->language,
+                    options->date);
+  composer->style.figure_width_pt = figure_width_pt;
+
+  sw_compose_front (composer, programme);
+  if (!sw_compose_sessions (composer, programme, error))
+    return FALSE;
+  sw_compose_log (composer, programme);
+
+  sw_pages_init (&self->pages, composer);
+  return TRUE;
+}
+
 /**
  * sw_handout_new:
  * @programme: what to tell the client; nobody may change it until this returns
  * @options: page size, text size, language, date
  * @error: return location for an error of the domain %SW_HANDOUT_ERROR
  *
- * Composes, measures and breaks. May run in any thread; the handout may then be drawn from any one thread at a time.
+ * Composes, measures and breaks. Pictures are drawn large where that costs no page. May run in any thread; the
+ * handout may then be drawn from any one thread at a time.
  *
  * Returns: (transfer full) (nullable): the handout
  */
@@ -121,22 +154,27 @@ sw_handout_new (SwProgramme             *programme,
   g_autoptr (SwHandout) self = NULL;
   g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
   g_autoptr (PangoFontMap) fonts = NULL;
+  int fewest;
 
   if (phrases == NULL)
     return NULL;
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
-                    options->date);
-  make_furniture (self, programme);
-
-  sw_compose_front (&self->composer, programme);
-  if (!sw_compose_sessions (&self->composer, programme, error))
+  if (!lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (SMALL_FIGURE_MM), error))
     return NULL;
-  sw_compose_log (&self->composer, programme);
 
-  sw_pages_init (&self->pages, &self->composer);
+  fewest = self->pages.n_pages;
+  if (self->composer.style.columns && self->composer.n_exercises > 0)
+    {
+      if (!lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (LARGE_FIGURE_MM), error))
+        return NULL;
+      if (self->pages.n_pages > fewest
+          && !lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (SMALL_FIGURE_MM), error))
+        return NULL;
+    }
+
+  make_furniture (self, programme);
   return g_steal_pointer (&self);
 }
 

@@ -23,13 +23,13 @@ static const struct
   [SW_TEXT_TITLE] = { 1.95, TRUE, SW_GREY_TEXT },
   [SW_TEXT_SESSION] = { 1.55, TRUE, SW_GREY_TEXT },
   [SW_TEXT_SECTION] = { 1.15, TRUE, SW_GREY_TEXT },
-  [SW_TEXT_NAME] = { 1.30, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_NAME] = { 1.25, TRUE, SW_GREY_TEXT },
   [SW_TEXT_AMOUNT] = { 1.10, TRUE, SW_GREY_TEXT },
   [SW_TEXT_BODY] = { 1.0, FALSE, SW_GREY_TEXT },
   [SW_TEXT_STRONG] = { 1.0, TRUE, SW_GREY_TEXT },
-  [SW_TEXT_LABEL] = { 0.88, TRUE, SW_GREY_TEXT },
-  [SW_TEXT_SMALL] = { 0.88, FALSE, SW_GREY_TEXT },
-  [SW_TEXT_SMALL_STRONG] = { 0.88, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_LABEL] = { 0.86, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_SMALL] = { 0.86, FALSE, SW_GREY_TEXT },
+  [SW_TEXT_SMALL_STRONG] = { 0.86, TRUE, SW_GREY_TEXT },
   [SW_TEXT_FURNITURE] = { 0.66, FALSE, SW_GREY_QUIET },
 };
 
@@ -105,13 +105,13 @@ sw_style_init (SwStyle *style,
     }
 
   style->body_pt = CLAMP (text_points, 12.0, 28.0);
-  style->left_pt = sw_pt_from_mm (18.0);
-  style->top_pt = sw_pt_from_mm (16.0);
-  style->later_top_pt = sw_pt_from_mm (13.0) + 2.2 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
-  style->bottom_pt = sw_pt_from_mm (12.0) + 2.4 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->left_pt = sw_pt_from_mm (16.0);
+  style->top_pt = sw_pt_from_mm (13.0);
+  style->later_top_pt = sw_pt_from_mm (9.0) + 2.2 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->bottom_pt = sw_pt_from_mm (8.0) + 2.4 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
   style->width_pt = style->page_width_pt - 2.0 * style->left_pt;
   style->column_gap_pt = 1.3 * style->body_pt;
-  style->figure_width_pt = sw_pt_from_mm (66.0);
+  style->figure_width_pt = sw_pt_from_mm (56.0);
 
   side_column_pt = style->width_pt - style->figure_width_pt - style->column_gap_pt;
   style->columns = side_column_pt / (0.5 * style->body_pt) >= FEWEST_CHARACTERS;

@@ -10,7 +10,7 @@
 #include <glib/gi18n.h>
 
 #include "sw-record-text.h"
-#include "sw-term-types.h"
+#include "sw-enum-types.h"
 #include "sw-time.h"
 
 #define WIDEST 78

@@ -1,0 +1,12 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+SwProgramme *handout_sample_new (SwFigureSpec *figure);
+SwProgramme *handout_sample_new_long (guint         n_exercises,
+                                      SwFigureSpec *figure);
+
+G_END_DECLS
