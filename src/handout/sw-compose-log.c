@@ -203,6 +203,23 @@ compose_tables (SwComposer *self,
     }
 }
 
+/* A line to write the date on, behind its label. */
+static void
+add_week_start (SwFlow *flow)
+{
+  SwComposer *self = flow->composer;
+  const char *label = sw_phrases_get (self->phrases, "log.week-from");
+  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
+  double left_pt;
+  int width;
+
+  pango_layout_get_size (layout, &width, NULL);
+  left_pt = flow->left_pt + (double) width / PANGO_SCALE + 0.5 * self->style.body_pt;
+  sw_flow_text_in (flow, SW_TEXT_STRONG, "P", label);
+  sw_flow_box (flow, left_pt, flow->y_pt - 2.0,
+               MIN (12.0 * self->style.body_pt, flow->left_pt + flow->width_pt - left_pt), 0.8, SW_GREY_TEXT);
+}
+
 static void
 compose_session_log (SwComposer *self,
                      SwSession  *session,
@@ -230,8 +247,7 @@ compose_session_log (SwComposer *self,
   sw_flow_space (&flow, 0.2 * body_pt);
   sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "log.intro"));
   sw_flow_space (&flow, 0.7 * body_pt);
-  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", sw_phrases_get (self->phrases, "log.week-from"));
-  sw_flow_box (&flow, flow.left_pt + 9.5 * body_pt, flow.y_pt - 2.0, 12.0 * body_pt, 0.8, SW_GREY_TEXT);
+  add_week_start (&flow);
   flow.block->outline = g_strdup (heading);
   flow.block->outline_level = 1;
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);

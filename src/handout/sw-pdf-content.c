@@ -105,7 +105,9 @@ next_token (Scanner *scanner,
     skip_string (scanner);
   else if (c == '%')
     skip_until (scanner, "\r\n");
-  else if (c == '<' && scanner->at + 1 < scanner->length && scanner->text[scanner->at + 1] != '<')
+  else if (c == '<' && scanner->at + 1 < scanner->length && scanner->text[scanner->at + 1] == '<')
+    scanner->at += 2;
+  else if (c == '<')
     {
       skip_until (scanner, ">");
       scanner->at = MIN (scanner->at + 1, scanner->length);

@@ -1,0 +1,302 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The pages: that nothing is missing, torn, off the paper or different the second time. With --regenerate the
+ * expected dumps of tests/handout/cases are written anew, for a person to read the difference. */
+#include "config.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "handout-sample.h"
+#include "sw-handout.h"
+
+#define DAY "2026-11-20"
+
+static gboolean regenerate;
+
+static SwHandout *
+lay_out (SwProgramme *programme,
+         SwPaper      paper,
+         double       text_points)
+{
+  g_autoptr (GError) error = NULL;
+  SwHandoutOptions options;
+  SwHandout *handout;
+
+  sw_handout_options_init (&options, programme, DAY);
+  options.paper = paper;
+  options.text_points = text_points;
+  handout = sw_handout_new (programme, &options, &error);
+  g_assert_no_error (error);
+  return handout;
+}
+
+/* Everything drawn lies between the margins: at every text size, on both papers. */
+static void
+assert_on_paper (SwHandout *handout)
+{
+  double width_pt = sw_handout_get_page_width_pt (handout);
+  double height_pt = sw_handout_get_page_height_pt (handout);
+  g_autofree char *dump = sw_handout_dump (handout);
+  g_auto (GStrv) lines = g_strsplit (dump, "\n", -1);
+  guint n = 0;
+
+  for (guint i = 0; lines[i] != NULL; i++)
+    {
+      g_auto (GStrv) words = g_strsplit (lines[i], " ", 6);
+      double box[4];
+
+      if (g_strv_length (words) < 6)
+        continue;
+      for (guint j = 0; j < 4; j++)
+        box[j] = g_ascii_strtod (words[j + 1], NULL);
+      g_assert_cmpfloat (box[0], >=, 36.0);
+      g_assert_cmpfloat (box[1], >=, 28.0);
+      if (!g_str_equal (words[0], "text") && box[0] + box[2] > width_pt - 36.0)
+        g_error ("beyond the margin: %s", lines[i]);
+      if (!g_str_equal (words[0], "text"))
+        g_assert_cmpfloat (box[0] + box[2], <=, width_pt - 36.0);
+      if (box[3] < height_pt)
+        g_assert_cmpfloat (box[1] + box[3], <=, height_pt - 28.0);
+      n++;
+    }
+  g_assert_cmpuint (n, >, 20);
+}
+
+static void
+test_on_paper (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+
+  for (double points = 12.0; points <= 28.0; points += 2.0)
+    {
+      g_autoptr (SwHandout) a4 = lay_out (programme, SW_PAPER_A4, points);
+      g_autoptr (SwHandout) letter = lay_out (programme, SW_PAPER_LETTER, points);
+
+      assert_on_paper (a4);
+      assert_on_paper (letter);
+      g_assert_cmpint (sw_handout_get_n_pages (a4), >=, 5);
+    }
+}
+
+static void
+test_paper_sizes (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwHandout) a4 = lay_out (programme, SW_PAPER_A4, 14.0);
+  g_autoptr (SwHandout) letter = lay_out (programme, SW_PAPER_LETTER, 14.0);
+
+  /* ISO 216: 210 mm x 297 mm; ANSI/ASME Y14.1: 8.5 in x 11 in. */
+  g_assert_cmpfloat_with_epsilon (sw_handout_get_page_width_pt (a4), 210.0 / 25.4 * 72.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (sw_handout_get_page_height_pt (a4), 297.0 / 25.4 * 72.0, 1e-9);
+  g_assert_cmpfloat (sw_handout_get_page_width_pt (letter), ==, 612.0);
+  g_assert_cmpfloat (sw_handout_get_page_height_pt (letter), ==, 792.0);
+}
+
+static void
+test_items_in_order (void)
+{
+  static const char *const ids[] = { "i1", "i2", "i3", "i6", "i4", "i7", "i8", "i9", "i5", "i10" };
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwHandout) handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  int before = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (ids); i++)
+    {
+      int page = sw_handout_find_page_of_item (handout, ids[i]);
+
+      g_assert_cmpint (page, >=, before);
+      before = page;
+    }
+  g_assert_cmpint (before, <, sw_handout_get_n_pages (handout));
+  g_assert_cmpint (sw_handout_find_page_of_item (handout, "nobody"), ==, -1);
+  g_assert_cmpint (sw_handout_find_page_of_item (handout, NULL), ==, -1);
+}
+
+static void
+test_same_again (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwHandout) first = lay_out (programme, SW_PAPER_A4, 14.0);
+  g_autoptr (SwHandout) second = lay_out (programme, SW_PAPER_A4, 14.0);
+  g_autofree char *first_dump = sw_handout_dump (first);
+  g_autofree char *second_dump = sw_handout_dump (second);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) first_pdf = sw_handout_to_pdf (first, &error);
+  g_autoptr (GBytes) second_pdf = sw_handout_to_pdf (second, &error);
+  g_autoptr (GBytes) third_pdf = sw_handout_to_pdf (first, &error);
+
+  g_assert_no_error (error);
+  g_assert_cmpstr (first_dump, ==, second_dump);
+  g_assert_true (g_bytes_equal (first_pdf, second_pdf));
+  g_assert_true (g_bytes_equal (first_pdf, third_pdf));
+}
+
+static char *
+repeat (const char *text,
+        guint       times)
+{
+  GString *out = g_string_new (NULL);
+
+  for (guint i = 0; i < times; i++)
+    g_string_append (out, text);
+  return g_string_free (out, FALSE);
+}
+
+/* Whatever is typed, however long, is on the paper, and the whole becomes a PDF. */
+static void
+test_absurd_texts (void)
+{
+  g_autofree char *words = repeat ("slowly and with care ", 1500);
+  g_autofree char *one_word = repeat ("Donau", 800);
+  g_autofree char *lines = repeat ("one goal\n", 120);
+
+  for (double points = 12.0; points <= 28.0; points += 16.0)
+    {
+      g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+      g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+      g_autoptr (SwHandout) handout = NULL;
+      g_autoptr (GBytes) pdf = NULL;
+      g_autoptr (GError) error = NULL;
+
+      g_object_set (sw_programme_get_client (programme), "name", one_word, "goals", lines, NULL);
+      g_object_set (programme, "title", words, NULL);
+      for (guint i = 0; i < items->len; i++)
+        g_object_set (g_ptr_array_index (items, i), "note", i % 2 == 0 ? words : one_word, NULL);
+
+      handout = lay_out (programme, SW_PAPER_A4, points);
+      assert_on_paper (handout);
+      pdf = sw_handout_to_pdf (handout, &error);
+      g_assert_no_error (error);
+      g_assert_cmpuint (g_bytes_get_size (pdf), >, 10000);
+    }
+}
+
+static void
+test_empty_programme (void)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new (NULL);
+  g_autoptr (SwHandout) handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) pdf = sw_handout_to_pdf (handout, &error);
+  g_autofree char *dump = sw_handout_dump (handout);
+
+  g_assert_no_error (error);
+  g_assert_nonnull (pdf);
+  g_assert_nonnull (strstr (dump, "Stop and get help"));
+  g_assert_nonnull (strstr (dump, "your local emergency number"));
+}
+
+static void
+test_unknown_language (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GError) error = NULL;
+  SwHandoutOptions options;
+
+  sw_handout_options_init (&options, programme, DAY);
+  options.language = "tlh";
+  g_assert_null (sw_handout_new (programme, &options, &error));
+  g_assert_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE);
+}
+
+/* What every handout must carry, whoever it is for. */
+static void
+test_safety (void)
+{
+  static const char *const wanted[] = {
+    "Stop and get help", "chest pain", "out of breath", "dizzy", "pounding heartbeat", "numbness, pins and needles",
+    "bladder or bowel", "pop with swelling", "swollen calf", "drooping face", "cold sweat", "goes above 5",
+    "Call 112 now", "01632 960123", "advice of your clinician and surgeon", "do not replace it",
+    "Take care every time", "Do this next to a counter",
+  };
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwHandout) handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  g_autofree char *dump = sw_handout_dump (handout);
+
+  for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+    if (strstr (dump, wanted[i]) == NULL)
+      {
+        g_test_message ("not on the pages: %s", wanted[i]);
+        g_test_fail ();
+      }
+  g_assert_null (strstr (dump, "maternity"));
+
+  g_object_set (sw_programme_get_client (programme), "precautions", SW_SET (SW_PRECAUTION_PREGNANCY), NULL);
+  g_clear_object (&handout);
+  g_clear_pointer (&dump, g_free);
+  handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  dump = sw_handout_dump (handout);
+  g_assert_nonnull (strstr (dump, "maternity"));
+}
+
+static SwProgramme *
+make_case_programme (GKeyFile *file)
+{
+  int n = g_key_file_get_integer (file, "case", "exercises", NULL);
+
+  return n > 0 ? handout_sample_new_long ((guint) n, NULL) : handout_sample_new (NULL);
+}
+
+static void
+test_case (gconstpointer data)
+{
+  const char *path = data;
+  g_autoptr (GKeyFile) file = g_key_file_new ();
+  g_autofree char *stem = g_strndup (path, strlen (path) - strlen (".ini"));
+  g_autofree char *expected_path = g_strconcat (stem, ".txt", NULL);
+  g_autofree char *expected = NULL;
+  g_autofree char *dump = NULL;
+  g_autofree char *paper = NULL;
+  g_autoptr (SwProgramme) programme = NULL;
+  g_autoptr (SwHandout) handout = NULL;
+
+  g_assert_true (g_key_file_load_from_file (file, path, G_KEY_FILE_NONE, NULL));
+  paper = g_key_file_get_string (file, "case", "paper", NULL);
+  programme = make_case_programme (file);
+  handout = lay_out (programme, g_strcmp0 (paper, "letter") == 0 ? SW_PAPER_LETTER : SW_PAPER_A4,
+                     g_key_file_get_double (file, "case", "text-points", NULL));
+  dump = sw_handout_dump (handout);
+  if (regenerate)
+    g_assert_true (g_file_set_contents (expected_path, dump, -1, NULL));
+
+  g_assert_true (g_file_get_contents (expected_path, &expected, NULL, NULL));
+  g_assert_cmpstr (dump, ==, expected);
+}
+
+static void
+add_cases (void)
+{
+  g_autoptr (GDir) dir = g_dir_open (SW_TEST_DIR "/cases", 0, NULL);
+
+  g_assert_nonnull (dir);
+  for (const char *name = g_dir_read_name (dir); name != NULL; name = g_dir_read_name (dir))
+    {
+      g_autofree char *test = NULL;
+
+      if (!g_str_has_suffix (name, ".ini"))
+        continue;
+      test = g_strconcat ("/handout/case/", name, NULL);
+      g_test_add_data_func_full (test, g_build_filename (SW_TEST_DIR, "cases", name, NULL), test_case, g_free);
+    }
+}
+
+int
+main (int   argc,
+      char *argv[])
+{
+  regenerate = argc > 1 && g_str_equal (argv[argc - 1], "--regenerate");
+  if (regenerate)
+    argc--;
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/handout/on-paper", test_on_paper);
+  g_test_add_func ("/handout/paper-sizes", test_paper_sizes);
+  g_test_add_func ("/handout/items-in-order", test_items_in_order);
+  g_test_add_func ("/handout/same-again", test_same_again);
+  g_test_add_func ("/handout/absurd-texts", test_absurd_texts);
+  g_test_add_func ("/handout/empty-programme", test_empty_programme);
+  g_test_add_func ("/handout/unknown-language", test_unknown_language);
+  g_test_add_func ("/handout/safety", test_safety);
+  add_cases ();
+  return g_test_run ();
+}

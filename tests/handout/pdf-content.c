@@ -1,0 +1,86 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Marking what lies outside the structure, on content streams small enough to read. */
+#include "config.h"
+
+#include <string.h>
+
+#include "sw-pdf.h"
+
+static void
+assert_marked (const char *content,
+               const char *expected)
+{
+  g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (content, strlen (content));
+  g_autofree char *text = g_strndup (g_bytes_get_data (marked, NULL), g_bytes_get_size (marked));
+
+  g_assert_cmpstr (text, ==, expected);
+}
+
+static void
+test_nothing_outside (void)
+{
+  assert_marked ("q /P << /MCID 0 >> BDC 0 0 m 1 1 l S EMC Q", "q /P << /MCID 0 >> BDC 0 0 m 1 1 l S EMC\n Q");
+}
+
+static void
+test_before_and_after (void)
+{
+  assert_marked ("0 0 5 5 re f /P <</MCID 0>> BDC BT (a) Tj ET EMC 1 1 5 5 re S",
+                 "/Artifact BMC\n0 0 5 5 re f \nEMC\n/P <</MCID 0>> BDC BT (a) Tj ET EMC\n"
+                 "/Artifact BMC\n 1 1 5 5 re S\nEMC\n");
+}
+
+/* A mark with no place in the structure may lie within a text object and must not be cut at. */
+static void
+test_mark_without_place (void)
+{
+  assert_marked ("BT /Span <</ActualText (x)>> BDC (a) Tj EMC ET /P <</MCID 3>> BDC f EMC",
+                 "/Artifact BMC\nBT /Span <</ActualText (x)>> BDC (a) Tj EMC ET \nEMC\n"
+                 "/P <</MCID 3>> BDC f EMC\n");
+}
+
+static void
+test_nested (void)
+{
+  assert_marked ("/P <</MCID 0>> BDC /Span BMC f EMC f EMC",
+                 "/P <</MCID 0>> BDC /Span BMC f EMC f EMC\n");
+}
+
+/* Words inside strings, comments, names and images are no operators. */
+static void
+test_lookalikes (void)
+{
+  assert_marked ("(f EMC \\) S \\\\) pop", "(f EMC \\) S \\\\) pop");
+  assert_marked ("(a (f) S) x % f S\nn", "(a (f) S) x % f S\nn");
+  assert_marked ("/f <66> /S [ (f) ] n", "/f <66> /S [ (f) ] n");
+  assert_marked ("BI /W 1 ID f EMC BDC /MCID \nEI Q", "/Artifact BMC\nBI /W 1 ID f EMC BDC /MCID \nEI Q\nEMC\n");
+}
+
+/* Broken content must neither crash nor lose bytes. */
+static void
+test_broken (void)
+{
+  static const char *const broken[] = { "(abc", "<ab", "EMC EMC", "/P <</MCID 0>> BDC f", "BI ID", "\\", ")", ">>" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (broken); i++)
+    {
+      g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (broken[i], strlen (broken[i]));
+
+      g_assert_cmpuint (g_bytes_get_size (marked), >=, strlen (broken[i]));
+    }
+}
+
+int
+main (int   argc,
+      char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/pdf-content/nothing-outside", test_nothing_outside);
+  g_test_add_func ("/pdf-content/before-and-after", test_before_and_after);
+  g_test_add_func ("/pdf-content/mark-without-place", test_mark_without_place);
+  g_test_add_func ("/pdf-content/nested", test_nested);
+  g_test_add_func ("/pdf-content/lookalikes", test_lookalikes);
+  g_test_add_func ("/pdf-content/broken", test_broken);
+  return g_test_run ();
+}
