@@ -72,7 +72,9 @@ run_check (char **paths)
     {
       g_autoptr (GString) lines = g_string_new (NULL);
 
-      result = MAX (result, sw_check_path (paths[i], get_year (), lines));
+      SwCheckResult one = sw_check_path (paths[i], get_year (), lines);
+
+      result = MAX (result, one);
       g_print ("%s", lines->str);
     }
 

@@ -151,7 +151,11 @@ check_folder (const char *path,
 
       /* One that is not named by its id was told of already. */
       if (bytes != NULL)
-        result = MAX (result, check_exercise (bytes, file, lines));
+        {
+          SwCheckResult one = check_exercise (bytes, file, lines);
+
+          result = MAX (result, one);
+        }
     }
 
   return result;
