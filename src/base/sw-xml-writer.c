@@ -23,10 +23,16 @@ is_no_character (const char *c)
   return memcmp (c, "\xef\xbf\xbe", 3) == 0 || memcmp (c, "\xef\xbf\xbf", 3) == 0;
 }
 
-static void
-append_escaped (GString    *text,
-                const char *value,
-                gboolean    attribute)
+/**
+ * sw_xml_escape:
+ * @text: where to append
+ * @value: UTF-8; what no XML may hold is left out
+ * @attribute: whether it is the value of an attribute in double quotes
+ */
+void
+sw_xml_escape (GString    *text,
+               const char *value,
+               gboolean    attribute)
 {
   g_autofree char *valid = g_utf8_validate (value, -1, NULL) ? NULL : g_utf8_make_valid (value, -1);
 
@@ -152,7 +158,7 @@ sw_xml_writer_attribute (SwXmlWriter *self,
     return;
 
   g_string_append_printf (self->text, " %s=\"", name);
-  append_escaped (self->text, value, TRUE);
+  sw_xml_escape (self->text, value, TRUE);
   g_string_append_c (self->text, '"');
 }
 
@@ -204,7 +210,7 @@ sw_xml_writer_text_element (SwXmlWriter *self,
   finish_tag (self);
   indent (self);
   g_string_append_printf (self->text, "<%s>", name);
-  append_escaped (self->text, text, FALSE);
+  sw_xml_escape (self->text, text, FALSE);
   g_string_append_printf (self->text, "</%s>\n", name);
 }
 
@@ -223,7 +229,7 @@ sw_xml_writer_text (SwXmlWriter *self,
   g_return_if_fail (self->tag_open);
 
   g_string_append_c (self->text, '>');
-  append_escaped (self->text, text, FALSE);
+  sw_xml_escape (self->text, text, FALSE);
   self->tag_open = FALSE;
   self->inside = TRUE;
 }

@@ -13,6 +13,9 @@ G_BEGIN_DECLS
  */
 typedef struct _SwXmlWriter SwXmlWriter;
 
+void sw_xml_escape (GString    *text,
+                    const char *value,
+                    gboolean    attribute);
 SwXmlWriter *sw_xml_writer_new (void);
 void sw_xml_writer_free (SwXmlWriter *self);
 void sw_xml_writer_open (SwXmlWriter *self,

@@ -101,6 +101,7 @@ typedef struct
   int depth;
   int n_nodes;
   gboolean stopped;
+  gboolean out_of_memory;
   SwXmlError code;
   long line;
   char *words; /* why it was stopped, or the first error */
@@ -219,10 +220,12 @@ note_error (void     *data,
   xmlParserCtxt *context = data;
   Watch *watch = context->_private;
 
+  if (error->code == XML_ERR_NO_MEMORY)
+    watch->out_of_memory = TRUE;
   if (watch->stopped || watch->words != NULL || error->level < XML_ERR_ERROR)
     return;
 
-  watch->code = error->code == XML_ERR_NO_MEMORY ? SW_XML_ERROR_READ : SW_XML_ERROR_MALFORMED;
+  watch->code = SW_XML_ERROR_MALFORMED;
   watch->line = error->line;
   watch->words = g_strchomp (g_strdup (error->message != NULL ? error->message : ""));
 }
@@ -303,13 +306,15 @@ check_bytes (const char  *data,
   return TRUE;
 }
 
-/* Takes what the parser, short of memory, would print on the console. */
+/* Takes what the parser, short of memory, would print on the console, and does not always tell its context. */
 static void
-ignore_error (void     *data,
-              xmlError *error)
+note_lost_memory (void     *data,
+                  xmlError *error)
 {
-  (void) data;
-  (void) error;
+  Watch *watch = data;
+
+  if (error->code == XML_ERR_NO_MEMORY)
+    watch->out_of_memory = TRUE;
 }
 
 static xmlParserCtxt *
@@ -349,7 +354,7 @@ parse (const char *data,
   xmlInitParser ();
   old_data = xmlStructuredErrorContext;
   old_function = xmlStructuredError;
-  xmlSetStructuredErrorFunc (NULL, ignore_error);
+  xmlSetStructuredErrorFunc (watch, note_lost_memory);
 
   context = context_new (watch);
   if (context != NULL)
@@ -390,7 +395,7 @@ sw_xml_parse_bytes (GBytes      *bytes,
 
   doc = parse (data, (int) length, &watch);
   words = watch.words;
-  if ((doc == NULL && words == NULL) || (words != NULL && watch.code == SW_XML_ERROR_READ))
+  if (watch.out_of_memory || (doc == NULL && words == NULL))
     {
       set_error (error, SW_XML_ERROR_READ, name, 0,
                  _ ("there is not enough memory to read it. Close other programs and try again."));
@@ -458,34 +463,77 @@ sw_xml_is (const xmlNode *node,
          && strcmp ((const char *) node->name, name) == 0;
 }
 
+/* Values are put together here rather than by libxml2, which cannot tell "no text" from "no memory". */
+static void
+append_text (GString       *text,
+             const xmlNode *first)
+{
+  for (const xmlNode *node = first; node != NULL; node = node->next)
+    {
+      if (node->type == XML_TEXT_NODE || node->type == XML_CDATA_SECTION_NODE)
+        g_string_append (text, node->content != NULL ? (const char *) node->content : "");
+      else if (node->type == XML_ELEMENT_NODE)
+        append_text (text, node->children);
+    }
+}
+
+/**
+ * sw_xml_dup_attribute_value:
+ * @attribute: an attribute
+ *
+ * Returns: (transfer full): its value
+ */
+char *
+sw_xml_dup_attribute_value (const xmlAttr *attribute)
+{
+  GString *text = g_string_new (NULL);
+
+  append_text (text, attribute->children);
+  return g_string_free (text, FALSE);
+}
+
+static gboolean
+is_attribute (const xmlAttr *attribute,
+              const char    *name)
+{
+  if (g_str_has_prefix (name, "xml:"))
+    return attribute->ns != NULL && xmlStrEqual (attribute->ns->href, XML_XML_NAMESPACE)
+           && strcmp ((const char *) attribute->name, name + strlen ("xml:")) == 0;
+
+  return attribute->ns == NULL && strcmp ((const char *) attribute->name, name) == 0;
+}
+
 /**
  * sw_xml_dup_attribute:
  * @node: an element
- * @name: an attribute in no namespace
+ * @name: an attribute in no namespace, or one of XML's own such as "xml:lang"
  *
- * Returns: (transfer full) (nullable): its value, to be freed by g_free(), or NULL when it is not there
+ * Returns: (transfer full) (nullable): its value, or NULL when it is not there
  */
 char *
 sw_xml_dup_attribute (const xmlNode *node,
                       const char    *name)
 {
-  g_autoptr (SwXmlText) value = xmlGetNoNsProp (node, (const xmlChar *) name);
+  for (const xmlAttr *attribute = node->properties; attribute != NULL; attribute = attribute->next)
+    if (is_attribute (attribute, name))
+      return sw_xml_dup_attribute_value (attribute);
 
-  return g_strdup ((const char *) value);
+  return NULL;
 }
 
 /**
  * sw_xml_dup_text:
  * @node: an element
  *
- * Returns: (transfer full): all text in it, to be freed by g_free(); "" when there is none
+ * Returns: (transfer full): all text in it, comments left out; "" when there is none
  */
 char *
 sw_xml_dup_text (const xmlNode *node)
 {
-  g_autoptr (SwXmlText) text = xmlNodeGetContent (node);
+  GString *text = g_string_new (NULL);
 
-  return g_strdup (text != NULL ? (const char *) text : "");
+  append_text (text, node->children);
+  return g_string_free (text, FALSE);
 }
 
 /**

@@ -8,11 +8,7 @@
 G_BEGIN_DECLS
 
 /* The one place where libxml2's types learn to be released by g_autoptr. */
-typedef xmlChar SwXmlText;
-
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlDoc, xmlFreeDoc)
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlBuffer, xmlBufferFree)
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwXmlText, xmlFree)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNG, xmlRelaxNGFree)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNGParserCtxt, xmlRelaxNGFreeParserCtxt)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNGValidCtxt, xmlRelaxNGFreeValidCtxt)
@@ -59,6 +55,7 @@ gboolean sw_xml_is (const xmlNode *node,
                     const char    *name);
 char *sw_xml_dup_attribute (const xmlNode *node,
                             const char    *name);
+char *sw_xml_dup_attribute_value (const xmlAttr *attribute);
 char *sw_xml_dup_text (const xmlNode *node);
 gboolean sw_xml_read_int (const xmlNode  *node,
                           const char     *name,

@@ -70,8 +70,7 @@ add_attribute (GPtrArray     *extras,
                const xmlNode *node,
                const xmlAttr *attribute)
 {
-  g_autoptr (SwXmlText) value = xmlNodeListGetString (node->doc, attribute->children, 1);
-  const char *text = value != NULL ? (const char *) value : "";
+  g_autofree char *text = sw_xml_dup_attribute_value (attribute);
   const xmlNs *ns = attribute->ns;
 
   if (ns == NULL || ns->prefix == NULL)
@@ -93,7 +92,7 @@ is_known (const xmlAttr      *attribute,
 {
   /* xml:lang is the one attribute of ours in a namespace. */
   if (attribute->ns != NULL)
-    return strcmp ((const char *) attribute->ns->href, (const char *) XML_XML_NAMESPACE) == 0
+    return xmlStrEqual (attribute->ns->href, XML_XML_NAMESPACE)
            && strcmp ((const char *) attribute->name, "lang") == 0 && g_strv_contains (known, "xml:lang");
 
   return g_strv_contains (known, (const char *) attribute->name);
@@ -123,29 +122,129 @@ sw_extras_add_attributes (GPtrArray          *extras,
       add_attribute (extras, path, node, attribute);
 }
 
-/* The copy declares every namespace it uses. The default one it is to take from where it is written to. */
-static xmlNs *
-take_default_ns (xmlNode       *copy,
-                 const xmlNode *original)
+static void
+append_declaration (GString     *text,
+                    const xmlNs *ns)
 {
-  const xmlNs *around = original->parent != NULL ? original->parent->ns : NULL;
+  if (ns->prefix != NULL)
+    g_string_append_printf (text, " xmlns:%s=\"", (const char *) ns->prefix);
+  else
+    g_string_append (text, " xmlns=\"");
+  sw_xml_escape (text, ns->href != NULL ? (const char *) ns->href : "", TRUE);
+  g_string_append_c (text, '"');
+}
 
-  if (around == NULL || around->prefix != NULL)
-    return NULL;
-
-  for (xmlNs **link = &copy->nsDef; *link != NULL; link = &(*link)->next)
+/* Whether @ns is declared on @top or below it, so that a fragment that begins at @top brings it along. */
+static gboolean
+is_declared_within (const xmlNode *node,
+                    const xmlNode *top,
+                    const xmlNs   *ns)
+{
+  for (; node != NULL; node = node->parent)
     {
-      xmlNs *ns = *link;
-
-      if (ns->prefix == NULL && xmlStrEqual (ns->href, around->href))
-        {
-          *link = ns->next;
-          ns->next = NULL;
-          return ns;
-        }
+      if (declares (node, ns))
+        return TRUE;
+      if (node == top)
+        return FALSE;
     }
 
-  return NULL;
+  return FALSE;
+}
+
+/* Collects the prefixed namespaces that the fragment at @top uses and does not declare. */
+static void
+find_foreign (const xmlNode *node,
+              const xmlNode *top,
+              GPtrArray     *foreign)
+{
+  const xmlNs *ns = node->ns;
+
+  if (ns != NULL && ns->prefix != NULL && !is_declared_within (node, top, ns)
+      && !g_ptr_array_find (foreign, ns, NULL))
+    g_ptr_array_add (foreign, (gpointer) ns);
+
+  for (const xmlAttr *attribute = node->properties; attribute != NULL; attribute = attribute->next)
+    if (attribute->ns != NULL && strcmp ((const char *) attribute->ns->prefix, "xml") != 0
+        && !is_declared_within (node, top, attribute->ns) && !g_ptr_array_find (foreign, attribute->ns, NULL))
+      g_ptr_array_add (foreign, attribute->ns);
+
+  for (const xmlNode *child = node->children; child != NULL; child = child->next)
+    if (child->type == XML_ELEMENT_NODE)
+      find_foreign (child, top, foreign);
+}
+
+static void
+append_name (GString       *text,
+             const xmlNs   *ns,
+             const xmlChar *name)
+{
+  if (ns != NULL && ns->prefix != NULL)
+    g_string_append_printf (text, "%s:", (const char *) ns->prefix);
+  g_string_append (text, (const char *) name);
+}
+
+static void append_node (GString       *text,
+                         const xmlNode *node,
+                         const xmlNode *top);
+
+static void
+append_element (GString       *text,
+                const xmlNode *node,
+                const xmlNode *top)
+{
+  g_string_append_c (text, '<');
+  append_name (text, node->ns, node->name);
+  for (const xmlNs *ns = node->nsDef; ns != NULL; ns = ns->next)
+    append_declaration (text, ns);
+  if (node == top)
+    {
+      g_autoptr (GPtrArray) foreign = g_ptr_array_new ();
+
+      find_foreign (top, top, foreign);
+      for (guint i = 0; i < foreign->len; i++)
+        append_declaration (text, foreign->pdata[i]);
+    }
+
+  for (const xmlAttr *attribute = node->properties; attribute != NULL; attribute = attribute->next)
+    {
+      g_autofree char *value = sw_xml_dup_attribute_value (attribute);
+
+      g_string_append_c (text, ' ');
+      append_name (text, attribute->ns, attribute->name);
+      g_string_append (text, "=\"");
+      sw_xml_escape (text, value, TRUE);
+      g_string_append_c (text, '"');
+    }
+
+  if (node->children == NULL)
+    {
+      g_string_append (text, "/>");
+      return;
+    }
+
+  g_string_append_c (text, '>');
+  for (const xmlNode *child = node->children; child != NULL; child = child->next)
+    append_node (text, child, top);
+  g_string_append (text, "</");
+  append_name (text, node->ns, node->name);
+  g_string_append_c (text, '>');
+}
+
+static void
+append_node (GString       *text,
+             const xmlNode *node,
+             const xmlNode *top)
+{
+  const char *content = node->content != NULL && node->type != XML_ELEMENT_NODE ? (const char *) node->content : "";
+
+  if (node->type == XML_ELEMENT_NODE)
+    append_element (text, node, top);
+  else if (node->type == XML_TEXT_NODE)
+    sw_xml_escape (text, content, FALSE);
+  else if (node->type == XML_COMMENT_NODE)
+    g_string_append_printf (text, "<!--%s-->", content);
+  else if (node->type == XML_PI_NODE)
+    g_string_append_printf (text, "<?%s%s%s?>", (const char *) node->name, *content != '\0' ? " " : "", content);
 }
 
 /**
@@ -154,33 +253,22 @@ take_default_ns (xmlNode       *copy,
  * @path: (nullable): the way from the object's element to the parent of @node
  * @node: an element, comment or processing instruction we do not know; white space is passed over
  *
- * Keeps the node with all that is in it.
+ * Keeps the node with all that is in it. Prefixes are declared in the fragment itself, so that it can stand anywhere;
+ * the default namespace is that of the object it belongs to.
  */
 void
-sw_extras_add_node (GPtrArray  *extras,
-                    const char *path,
-                    xmlNode    *node)
+sw_extras_add_node (GPtrArray     *extras,
+                    const char    *path,
+                    const xmlNode *node)
 {
-  g_autoptr (xmlBuffer) buffer = NULL;
-  xmlNode *copy;
-  xmlNs *default_ns;
+  GString *text;
 
   if (node->type != XML_ELEMENT_NODE && node->type != XML_COMMENT_NODE && node->type != XML_PI_NODE)
     return;
 
-  copy = xmlDocCopyNode (node, node->doc, 1);
-  buffer = xmlBufferCreate ();
-  if (copy == NULL || buffer == NULL)
-    {
-      xmlFreeNode (copy);
-      return;
-    }
-
-  default_ns = node->type == XML_ELEMENT_NODE ? take_default_ns (copy, node) : NULL;
-  if (xmlNodeDump (buffer, node->doc, copy, 0, 0) > 0)
-    add (extras, path, g_strdup ((const char *) xmlBufferContent (buffer)));
-  xmlFreeNode (copy);
-  xmlFreeNs (default_ns);
+  text = g_string_new (NULL);
+  append_node (text, node, node);
+  add (extras, path, g_string_free (text, FALSE));
 }
 
 /**

@@ -11,9 +11,9 @@ void sw_extras_add_attributes (GPtrArray          *extras,
                                const char         *path,
                                xmlNode            *node,
                                const char * const *known);
-void sw_extras_add_node (GPtrArray  *extras,
-                         const char *path,
-                         xmlNode    *node);
+void sw_extras_add_node (GPtrArray     *extras,
+                         const char    *path,
+                         const xmlNode *node);
 void sw_extras_add_children (GPtrArray  *extras,
                              const char *path,
                              xmlNode    *node);

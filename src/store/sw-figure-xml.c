@@ -9,6 +9,7 @@
 #include <string.h>
 
 #include "sw-enum-types.h"
+#include "sw-extras.h"
 #include "sw-figure-xml.h"
 
 
@@ -129,10 +130,7 @@ static void
 keep_node (GPtrArray     *extras,
            const xmlNode *node)
 {
-  g_autoptr (xmlBuffer) buffer = xmlBufferCreate ();
-
-  if (buffer != NULL && xmlNodeDump (buffer, node->doc, (xmlNode *) node, 0, 0) > 0)
-    g_ptr_array_add (extras, g_strdup ((const char *) xmlBufferContent (buffer)));
+  sw_extras_add_node (extras, NULL, node);
 }
 
 static void

@@ -304,18 +304,7 @@ sw_xml_read_language (const xmlNode  *node,
                       char          **out,
                       GError        **error)
 {
-  g_autofree char *text = NULL;
-
-  if (strcmp (name, "xml:lang") == 0)
-    {
-      g_autoptr (SwXmlText) value = xmlGetNsProp ((xmlNode *) node, (const xmlChar *) "lang", XML_XML_NAMESPACE);
-
-      text = g_strdup ((const char *) value);
-    }
-  else
-    {
-      text = sw_xml_dup_attribute (node, name);
-    }
+  g_autofree char *text = sw_xml_dup_attribute (node, name);
 
   if (text == NULL)
     return sw_xml_set_missing (error, node, name);
