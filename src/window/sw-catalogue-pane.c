@@ -143,15 +143,28 @@ search_key_cb (SwCataloguePane *self,
   return sw_catalogue_pane_focus_results (self);
 }
 
+/* Escape leads back to the search, and a letter typed on a card begins another one. */
 static gboolean
-results_key_cb (SwCataloguePane *self,
-                guint            key)
+results_key_cb (SwCataloguePane       *self,
+                guint                  key,
+                guint                  code,
+                GdkModifierType        state,
+                GtkEventControllerKey *controller)
 {
-  if (key != GDK_KEY_Escape)
+  gunichar letter = gdk_keyval_to_unicode (key);
+
+  (void) code;
+  if (key == GDK_KEY_Escape)
+    {
+      sw_catalogue_pane_focus_search (self);
+      return GDK_EVENT_STOP;
+    }
+  if (!g_unichar_isalnum (letter) || (state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK)) != 0)
     return GDK_EVENT_PROPAGATE;
 
   sw_catalogue_pane_focus_search (self);
-  return GDK_EVENT_STOP;
+  return gtk_event_controller_key_forward (controller,
+                                           GTK_WIDGET (gtk_editable_get_delegate (GTK_EDITABLE (self->search_entry))));
 }
 
 static void
@@ -160,6 +173,13 @@ card_activated_cb (SwCataloguePane *self,
 {
   gtk_single_selection_set_selected (self->selection, position);
   gtk_widget_activate_action (GTK_WIDGET (self), "catalogue.add", NULL);
+}
+
+/* The menu took the focus from the card. */
+static void
+menu_closed_cb (SwCataloguePane *self)
+{
+  sw_catalogue_pane_focus_results (self);
 }
 
 static void
@@ -183,6 +203,15 @@ menu_wanted_cb (SwExerciseCard *card,
   sw_catalogue_pane_open_menu (self, GTK_WIDGET (card), x, y);
 }
 
+/* In GTK 4.8 a list item has lost its child when "teardown" comes. */
+static void
+card_destroyed_cb (SwCataloguePane *self,
+                   SwExerciseCard  *card)
+{
+  if (self->cards != NULL)
+    g_ptr_array_remove_fast (self->cards, card);
+}
+
 static void
 setup_card_cb (SwCataloguePane *self,
                GtkListItem     *list_item)
@@ -190,6 +219,7 @@ setup_card_cb (SwCataloguePane *self,
   GtkWidget *card = sw_exercise_card_new (self->pictures);
 
   g_signal_connect (card, "menu-wanted", G_CALLBACK (menu_wanted_cb), self);
+  g_signal_connect_object (card, "destroy", G_CALLBACK (card_destroyed_cb), self, G_CONNECT_SWAPPED);
   g_ptr_array_add (self->cards, card);
   gtk_list_item_set_child (list_item, card);
 }
@@ -197,11 +227,17 @@ setup_card_cb (SwCataloguePane *self,
 static void
 name_card (SwExerciseCard *card)
 {
-  g_autofree char *label = sw_exercise_card_dup_label (card);
+  SwExercise *exercise = sw_exercise_card_get_exercise (card);
   GtkWidget *row = gtk_widget_get_parent (GTK_WIDGET (card));
+  g_autofree char *description = NULL;
 
-  if (row != NULL)
-    gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  if (exercise == NULL || row == NULL)
+    return;
+
+  description = sw_exercise_card_dup_description (card);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  sw_exercise_card_text_of (exercise)->name, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                  description, -1);
 }
 
 static void
@@ -223,13 +259,6 @@ unbind_card_cb (SwCataloguePane *self,
   sw_exercise_card_set_exercise (SW_EXERCISE_CARD (gtk_list_item_get_child (list_item)), NULL);
 }
 
-static void
-teardown_card_cb (SwCataloguePane *self,
-                  GtkListItem     *list_item)
-{
-  g_ptr_array_remove_fast (self->cards, gtk_list_item_get_child (list_item));
-}
-
 /* The document */
 
 static void
@@ -242,8 +271,7 @@ update_precautions (SwCataloguePane *self)
       SwExerciseCard *card = g_ptr_array_index (self->cards, i);
 
       sw_exercise_card_set_precautions (card, precautions);
-      if (sw_exercise_card_get_exercise (card) != NULL)
-        name_card (card);
+      name_card (card);
     }
 }
 
@@ -339,10 +367,10 @@ bind_template (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_callback (widget_class, search_key_cb);
   gtk_widget_class_bind_template_callback (widget_class, results_key_cb);
   gtk_widget_class_bind_template_callback (widget_class, card_activated_cb);
+  gtk_widget_class_bind_template_callback (widget_class, menu_closed_cb);
   gtk_widget_class_bind_template_callback (widget_class, setup_card_cb);
   gtk_widget_class_bind_template_callback (widget_class, bind_card_cb);
   gtk_widget_class_bind_template_callback (widget_class, unbind_card_cb);
-  gtk_widget_class_bind_template_callback (widget_class, teardown_card_cb);
 }
 
 static void
@@ -370,7 +398,6 @@ sw_catalogue_pane_init (SwCataloguePane *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
   gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
-  gtk_search_entry_set_key_capture_widget (self->search_entry, GTK_WIDGET (self->grid));
 
   self->list = sw_exercise_list_new ();
   self->selection = g_object_new (GTK_TYPE_SINGLE_SELECTION, "model", self->list, "autoselect", FALSE,
@@ -443,14 +470,21 @@ sw_catalogue_pane_focus_search (SwCataloguePane *self)
 /**
  * sw_catalogue_pane_get_exercise:
  *
- * Returns: (transfer none) (nullable): the exercise whose card is chosen
+ * Returns: (transfer none) (nullable): the exercise whose card is chosen; with none chosen, the one whose
+ *   details are shown
  */
 SwExercise *
 sw_catalogue_pane_get_exercise (SwCataloguePane *self)
 {
+  SwExercise *exercise;
+
   g_return_val_if_fail (SW_IS_CATALOGUE_PANE (self), NULL);
 
-  return gtk_single_selection_get_selected_item (self->selection);
+  exercise = gtk_single_selection_get_selected_item (self->selection);
+  if (exercise == NULL && gtk_widget_get_visible (GTK_WIDGET (self->details)))
+    exercise = sw_exercise_details_get_exercise (self->details);
+
+  return exercise;
 }
 
 /* Shows @exercises, under @words (taken over), until the next search or filter. */
@@ -512,7 +546,7 @@ sw_catalogue_pane_focus_results (SwCataloguePane *self)
   if (g_list_model_get_n_items (G_LIST_MODEL (self->list)) == 0)
     return FALSE;
 
-  if (sw_catalogue_pane_get_exercise (self) == NULL)
+  if (gtk_single_selection_get_selected_item (self->selection) == NULL)
     gtk_single_selection_set_selected (self->selection, 0);
   gtk_widget_activate_action (GTK_WIDGET (self->grid), "list.scroll-to-item", "u",
                               gtk_single_selection_get_selected (self->selection));

@@ -306,21 +306,20 @@ sw_exercise_card_toggle_motion (SwExerciseCard *self)
 }
 
 /**
- * sw_exercise_card_dup_label:
+ * sw_exercise_card_dup_description:
  *
- * Returns: (transfer full): all the card says, for assistive tools
+ * Returns: (transfer full): all the card says besides the name, for assistive tools
  */
 char *
-sw_exercise_card_dup_label (SwExerciseCard *self)
+sw_exercise_card_dup_description (SwExerciseCard *self)
 {
   g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
 
-  if (!gtk_widget_get_visible (GTK_WIDGET (self->warning)))
-    return g_strdup (gtk_label_get_label (self->name));
+  if (gtk_widget_get_visible (GTK_WIDGET (self->warning)))
+    return g_strdup_printf ("%s. %s. %s", gtk_label_get_label (self->warning_words),
+                            gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
 
-  /* Translators: the name of an exercise, and what speaks against it */
-  return g_strdup_printf (_("%s, %s"), gtk_label_get_label (self->name),
-                          gtk_label_get_label (self->warning_words));
+  return g_strdup_printf ("%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
 }
 
 /**

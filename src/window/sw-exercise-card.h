@@ -26,7 +26,7 @@ SwExercise *sw_exercise_card_get_exercise (SwExerciseCard *self);
 void sw_exercise_card_set_precautions (SwExerciseCard *self,
                                        SwSet           precautions);
 void sw_exercise_card_toggle_motion (SwExerciseCard *self);
-char *sw_exercise_card_dup_label (SwExerciseCard *self);
+char *sw_exercise_card_dup_description (SwExerciseCard *self);
 
 const SwExerciseText *sw_exercise_card_text_of (SwExercise *exercise);
 char *sw_exercise_card_dup_warning (SwExercise *exercise,

@@ -136,6 +136,7 @@ fill (SwExerciseDetails *self)
     gtk_box_remove (self->words, child);
 
   gtk_label_set_label (self->name, text->name);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->name), text->name);
   warning = sw_exercise_card_dup_warning (self->exercise, self->precautions, &stop);
   if (warning != NULL)
     {
@@ -266,6 +267,19 @@ sw_exercise_details_show (SwExerciseDetails *self,
   gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (self->scroller), 0.0);
   if (gtk_widget_get_mapped (GTK_WIDGET (self)))
     start_motion (self);
+}
+
+/**
+ * sw_exercise_details_get_exercise:
+ *
+ * Returns: (transfer none) (nullable): what is shown
+ */
+SwExercise *
+sw_exercise_details_get_exercise (SwExerciseDetails *self)
+{
+  g_return_val_if_fail (SW_IS_EXERCISE_DETAILS (self), NULL);
+
+  return self->exercise;
 }
 
 /**

@@ -23,6 +23,7 @@ void sw_exercise_details_show (SwExerciseDetails *self,
                                SwExercise        *exercise,
                                SwCatalogue       *catalogue,
                                SwSet              precautions);
+SwExercise *sw_exercise_details_get_exercise (SwExerciseDetails *self);
 void sw_exercise_details_toggle_motion (SwExerciseDetails *self);
 
 G_END_DECLS

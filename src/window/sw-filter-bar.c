@@ -101,7 +101,7 @@ sw_filter_bar_init (SwFilterBar *self)
   sw_filter_button_set_vocabulary (self->position, _("Position"), SW_TYPE_POSITION);
   sw_filter_button_set_vocabulary (self->equipment, _("Equipment"), SW_TYPE_EQUIPMENT);
   sw_filter_button_set_vocabulary (self->aim, _("Aim"), SW_TYPE_AIM);
-  sw_filter_button_set_switch (self->equipment, _("Only what the client has"));
+  sw_filter_button_set_switch (self->equipment, _("Only what the client has"), _("Client’s own"));
   update_equipment_detail (self);
 }
 

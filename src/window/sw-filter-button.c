@@ -21,6 +21,7 @@ struct _SwFilterButton
   GtkBox *choices;
 
   char *title;
+  char *switch_words;
   GType type;
   GPtrArray *checks; /* GtkCheckButton, one a value, in the vocabulary's order; unowned */
   gboolean clearing;
@@ -42,17 +43,16 @@ dup_chosen (SwFilterButton *self)
 {
   SwSet values = sw_filter_button_get_values (self);
   gboolean switched = sw_filter_button_get_switched (self);
-  const char *switch_words = gtk_check_button_get_label (self->switch_check);
 
   if (switched && values != 0)
     {
       g_autofree char *chosen = sw_label_set (self->type, values);
 
-      /* Translators: a switch that is on ("Only what the client has") and further choices */
-      return g_strdup_printf (_("%s + %s"), switch_words, chosen);
+      /* Translators: a switch that is on ("Client’s own") and further choices */
+      return g_strdup_printf (_("%s + %s"), self->switch_words, chosen);
     }
   if (switched)
-    return g_strdup (switch_words);
+    return g_strdup (self->switch_words);
   if (values != 0)
     return sw_label_set (self->type, values);
 
@@ -133,6 +133,7 @@ sw_filter_button_finalize (GObject *object)
   SwFilterButton *self = SW_FILTER_BUTTON (object);
 
   g_free (self->title);
+  g_free (self->switch_words);
   g_ptr_array_unref (self->checks);
 
   G_OBJECT_CLASS (sw_filter_button_parent_class)->finalize (object);
@@ -206,15 +207,19 @@ sw_filter_button_set_vocabulary (SwFilterButton *self,
 /**
  * sw_filter_button_set_switch:
  * @words: what it does, translated ("Only what the client has")
+ * @short_words: the same for the button itself ("Client’s own")
  *
  * Adds a switch above the values.
  */
 void
 sw_filter_button_set_switch (SwFilterButton *self,
-                             const char     *words)
+                             const char     *words,
+                             const char     *short_words)
 {
   g_return_if_fail (SW_IS_FILTER_BUTTON (self));
+  g_return_if_fail (self->switch_words == NULL);
 
+  self->switch_words = g_strdup (short_words);
   gtk_check_button_set_label (self->switch_check, words);
   gtk_widget_set_visible (GTK_WIDGET (self->switch_box), TRUE);
 }

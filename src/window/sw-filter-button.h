@@ -20,7 +20,8 @@ void sw_filter_button_set_vocabulary (SwFilterButton *self,
                                       const char     *title,
                                       GType           type);
 void sw_filter_button_set_switch (SwFilterButton *self,
-                                  const char     *words);
+                                  const char     *words,
+                                  const char     *short_words);
 void sw_filter_button_set_switch_detail (SwFilterButton *self,
                                          const char     *detail);
 gboolean sw_filter_button_get_switched (SwFilterButton *self);

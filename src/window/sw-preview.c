@@ -333,13 +333,24 @@ chosen_changed_cb (SwPreview *self)
 
 /* Zoom */
 
+/* Keeps in place what lies at @anchor_px from the start of the view, before the pages have their new sizes. */
+static void
+stretch (GtkAdjustment *adjustment,
+         double         ratio,
+         double         anchor_px)
+{
+  double value = (gtk_adjustment_get_value (adjustment) + anchor_px) * ratio - anchor_px;
+
+  gtk_adjustment_set_upper (adjustment, gtk_adjustment_get_upper (adjustment) * ratio);
+  gtk_adjustment_set_value (adjustment, value);
+}
+
 static void
 set_zoom (SwPreview *self,
           double     zoom)
 {
-  GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (self->scroller);
-  double upper = gtk_adjustment_get_upper (adjustment);
-  double place = upper > 0 ? gtk_adjustment_get_value (adjustment) / upper : 0;
+  GtkAdjustment *across = gtk_scrolled_window_get_hadjustment (self->scroller);
+  GtkAdjustment *down = gtk_scrolled_window_get_vadjustment (self->scroller);
   double before = self->zoom;
 
   self->zoom = CLAMP (zoom, MIN_ZOOM, MAX_ZOOM);
@@ -347,9 +358,8 @@ set_zoom (SwPreview *self,
     return;
 
   update_widths (self);
-  /* The same words stay at the top. */
-  gtk_adjustment_set_upper (adjustment, upper * self->zoom / before);
-  gtk_adjustment_set_value (adjustment, place * upper * self->zoom / before);
+  stretch (across, self->zoom / before, gtk_adjustment_get_page_size (across) / 2.0);
+  stretch (down, self->zoom / before, 0.0);
 }
 
 static void
