@@ -282,6 +282,19 @@ take_range (Reader *self,
   return TRUE;
 }
 
+/* "x 3" after a hold: so many sets of it. */
+static gboolean
+read_times_held (Reader *self)
+{
+  if (!take_char (self, 'x') && !take_char (self, '*'))
+    return TRUE;
+  if (!take_int (self, &self->dose.sets))
+    return FALSE;
+
+  self->dose.reps_low = self->dose.reps_high = 0;
+  return claim (self, PART_SETS | PART_REPS);
+}
+
 static gboolean
 read_hold (Reader *self)
 {
@@ -293,7 +306,7 @@ read_hold (Reader *self)
     return FALSE;
 
   self->dose.hold_s = seconds;
-  return TRUE;
+  return read_times_held (self);
 }
 
 /* What follows "3 x": repetitions, a range of them, or a hold instead of them. */
@@ -354,7 +367,7 @@ take_per (Reader *self)
     {
       if (take_word (self, "day", NULL))
         return 'd';
-      if (take_word (self, "week", NULL))
+      if (take_word (self, "week", "wk", NULL))
         return 'w';
     }
 
@@ -382,9 +395,9 @@ take_body_side (Reader *self)
 {
   SwBodySide side;
 
-  if (take_word (self, "right", NULL))
+  if (take_word (self, "right", "r", NULL))
     side = SW_BODY_SIDE_RIGHT;
-  else if (take_word (self, "left", NULL))
+  else if (take_word (self, "left", "l", NULL))
     side = SW_BODY_SIDE_LEFT;
   else
     return SW_BODY_SIDE_NONE;
@@ -601,7 +614,7 @@ read_time_first (Reader *self)
       if (!claim (self, PART_HOLD))
         return FALSE;
       self->dose.hold_s = value * unit;
-      return TRUE;
+      return read_times_held (self);
     }
   if (take_word (self, "rest", "pause", NULL))
     {
@@ -691,13 +704,17 @@ read_none_of (Reader *self)
   return FALSE;
 }
 
+/* "each side", or "each" alone; after "per" or "every" the noun has to follow. */
 static gboolean
-read_each (Reader *self)
+read_each (Reader   *self,
+           gboolean  needs_noun)
 {
+  self->hint = _("write “each side”, or how often as “5 days a week”");
   if (take_word (self, "day", NULL))
     return read_frequency (self, 7, 'w');
+  if (!take_word (self, "side", "leg", "arm", "foot", "hand", NULL) && needs_noun)
+    return FALSE;
 
-  take_word (self, "side", "leg", "arm", "foot", "hand", NULL);
   return read_side (self, SW_SIDE_EACH);
 }
 
@@ -737,8 +754,10 @@ read_worded (Reader *self)
     return read_tempo (self, TRUE);
   if (take_word (self, "rest", "pause", NULL))
     return read_rest (self);
-  if (take_word (self, "each", "every", "per", NULL) || take_char (self, '/'))
-    return read_each (self);
+  if (take_word (self, "each", NULL))
+    return read_each (self, FALSE);
+  if (take_word (self, "every", "per", NULL) || take_char (self, '/'))
+    return read_each (self, TRUE);
   if (take_word (self, "both", "together", NULL))
     {
       take_word (self, "sides", "legs", "arms", "feet", "hands", NULL);
@@ -785,7 +804,8 @@ skip_between (Reader *self)
   for (;;)
     {
       skip_spaces (self);
-      if (*self->at == ',' || *self->at == ';' || *self->at == '.' || *self->at == '&')
+      if (*self->at == ',' || *self->at == ';' || *self->at == '.' || *self->at == '&'
+          || *self->at == '@')
         self->at++;
       else if (!take_word (self, "and", "with", "at", "then", "load", "weight", NULL))
         return;

@@ -118,6 +118,11 @@ test_tolerant (void)
     { "3 x hold 30 s", "3 x hold 30 s" },
     { "3 x hold for 30 seconds", "3 x hold 30 s" },
     { "3 x 1 min hold", "3 x hold 60 s" },
+    { "hold 30 s x 3", "3 x hold 30 s" },
+    { "30 s hold x 3, right", "3 x hold 30 s, right" },
+    { "3x12 @ 2kg", "3 x 12, 2 kg" },
+    { "3x12 R, +1 set L", "3 x 12, right, +1 set left" },
+    { "3x10 3x/wk", "3 x 10, 3 days a week" },
     { "3x12 hold 5s", "3 x 12, hold 5 s" },
     { "3 x 12, 5 s hold", "3 x 12, hold 5 s" },
     { "3 x 12, 5 lb", "3 x 12, 5 lb" },
@@ -190,6 +195,8 @@ test_refused (void)
   assert_refused ("3 x 12, tempo 2-0", SW_DOSE_ERROR_SYNTAX, "tempo 2-0-2-0");
   assert_refused ("3 x 12, +1 set", SW_DOSE_ERROR_SYNTAX, "+1 set left");
   assert_refused ("3 x 12, rest 60 s, rest 90 s", SW_DOSE_ERROR_SYNTAX, "rest 90 s");
+  assert_refused ("3 x 12, every other day", SW_DOSE_ERROR_SYNTAX, "every other day");
+  assert_refused ("3 x 12, hold 30 s x 3", SW_DOSE_ERROR_SYNTAX, "twice");
   assert_refused ("3 x 12, 4 x 10", SW_DOSE_ERROR_SYNTAX, "twice");
   assert_refused ("3 x 12, pain 3 of 7", SW_DOSE_ERROR_SYNTAX, "pain");
   assert_refused ("3 x \xff", SW_DOSE_ERROR_SYNTAX, "understood");
