@@ -1,0 +1,701 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Reads a dose line, see sw-dose-line.c: many words, any order, decimal commas, minutes, no commas at all.
+ * Each function knows one part; it takes it whole, or fails with a hint at what would be understood. */
+#include "config.h"
+
+#include <string.h>
+
+#include <glib/gi18n.h>
+
+#include "sw-dose.h"
+
+#include "sw-line.h"
+
+typedef enum
+{
+  PART_SETS = 1 << 0,
+  PART_REPS = 1 << 1,
+  PART_HOLD = 1 << 2,
+  PART_TEMPO = 1 << 3,
+  PART_LOAD = 1 << 4,
+  PART_SIDE = 1 << 5,
+  PART_DIRECTIONS = 1 << 6,
+  PART_EXTRA = 1 << 7,
+  PART_REST = 1 << 8,
+  PART_DAYS = 1 << 9,
+  PART_TIMES = 1 << 10,
+  PART_EFFORT = 1 << 11,
+  PART_PAIN = 1 << 12,
+} Part;
+
+typedef struct
+{
+  const char *at;    /* what is still to be read, in small letters */
+  guint seen;        /* parts read so far */
+  gboolean twice;    /* whether one of them came a second time */
+  const char *hint;  /* what would be understood at this place, or NULL */
+  SwDose dose;
+} Reader;
+
+/* Marks @part as read; a second time is a contradiction that only its writer can solve. */
+static gboolean
+claim (Reader *self,
+       guint   parts)
+{
+  if ((self->seen & parts) != 0)
+    {
+      self->twice = TRUE;
+      return FALSE;
+    }
+
+  self->seen |= parts;
+  return TRUE;
+}
+
+static gboolean
+take_cross (Reader *self)
+{
+  return sw_line_take_char (&self->at, 'x') || sw_line_take_char (&self->at, '*');
+}
+
+/* "x 3" after a hold: so many sets of it. */
+static gboolean
+read_times_held (Reader *self)
+{
+  if (!take_cross (self))
+    return TRUE;
+  if (!sw_line_take_int (&self->at, &self->dose.sets))
+    return FALSE;
+
+  self->dose.reps_low = self->dose.reps_high = 0;
+  return claim (self, PART_SETS | PART_REPS);
+}
+
+static gboolean
+read_hold (Reader *self)
+{
+  int seconds;
+
+  self->hint = _("write the hold as “hold 5 s”");
+  sw_line_take_word (&self->at, "for", "of", "each", NULL);
+  if (!sw_line_take_seconds (&self->at, &seconds) || !claim (self, PART_HOLD))
+    return FALSE;
+
+  self->dose.hold_s = seconds;
+  return read_times_held (self);
+}
+
+/* What follows "3 x": repetitions, a range of them, or a hold instead of them. */
+static gboolean
+read_reps (Reader *self)
+{
+  int low, high, unit;
+
+  self->hint = _("write sets and repetitions as “3 x 12”, or “3 x hold 30 s”");
+  if (!claim (self, PART_REPS))
+    return FALSE;
+
+  if (sw_line_take_word (&self->at, "hold", "holds", "holding", NULL))
+    {
+      self->dose.reps_low = self->dose.reps_high = 0;
+      return read_hold (self);
+    }
+  if (!sw_line_take_range (&self->at, &low, &high))
+    return FALSE;
+
+  unit = low == high ? sw_line_take_time_unit (&self->at) : 0;
+  if (unit != 0)
+    {
+      sw_line_take_word (&self->at, "hold", "holds", NULL);
+      self->dose.reps_low = self->dose.reps_high = 0;
+      self->dose.hold_s = low * unit;
+      return claim (self, PART_HOLD);
+    }
+
+  sw_line_take_word (&self->at, "repetitions", "repetition", "reps", "rep", NULL);
+  self->dose.reps_low = low;
+  self->dose.reps_high = high;
+  return TRUE;
+}
+
+static gboolean
+read_sets (Reader *self,
+           int     sets)
+{
+  if (!claim (self, PART_SETS))
+    return FALSE;
+
+  self->dose.sets = sets;
+  return TRUE;
+}
+
+/* Takes "day" or "week" with the little words before it; 'd', 'w' or 0. */
+static char
+take_per (Reader *self)
+{
+  const char *start = self->at;
+
+  if (sw_line_take_word (&self->at, "daily", NULL))
+    return 'd';
+  if (sw_line_take_word (&self->at, "weekly", NULL))
+    return 'w';
+  if (sw_line_take_word (&self->at, "a", "per", "each", "every", "the", NULL) || sw_line_take_char (&self->at, '/'))
+    {
+      if (sw_line_take_word (&self->at, "day", NULL))
+        return 'd';
+      if (sw_line_take_word (&self->at, "week", "wk", NULL))
+        return 'w';
+    }
+
+  self->at = start;
+  return 0;
+}
+
+static gboolean
+read_frequency (Reader *self,
+                int     count,
+                char    per)
+{
+  if (!claim (self, per == 'd' ? PART_TIMES : PART_DAYS))
+    return FALSE;
+
+  if (per == 'd')
+    self->dose.times_a_day = count;
+  else
+    self->dose.days_a_week = count;
+  return TRUE;
+}
+
+static SwBodySide
+take_body_side (Reader *self)
+{
+  SwBodySide side;
+
+  if (sw_line_take_word (&self->at, "right", "r", NULL))
+    side = SW_BODY_SIDE_RIGHT;
+  else if (sw_line_take_word (&self->at, "left", "l", NULL))
+    side = SW_BODY_SIDE_LEFT;
+  else
+    return SW_BODY_SIDE_NONE;
+
+  sw_line_take_word (&self->at, "side", "leg", "arm", "foot", "hand", NULL);
+  sw_line_take_word (&self->at, "only", NULL);
+  return side;
+}
+
+/* "+1 set left", "1 extra set on the left", after the number and the word for "more". */
+static gboolean
+read_extra (Reader *self,
+            int     count)
+{
+  SwBodySide side;
+
+  self->hint = _("write extra sets with their side, as “+1 set left”");
+  sw_line_take_word (&self->at, "extra", "more", NULL);
+  sw_line_take_word (&self->at, "set", "sets", NULL);
+  sw_line_take_word (&self->at, "extra", "more", NULL);
+  sw_line_take_word (&self->at, "on", "for", NULL);
+  sw_line_take_word (&self->at, "the", NULL);
+  side = take_body_side (self);
+  if (side == SW_BODY_SIDE_NONE || count == 0 || !claim (self, PART_EXTRA))
+    return FALSE;
+
+  self->dose.extra_sets = count;
+  self->dose.extra_side = side;
+  return TRUE;
+}
+
+static gboolean
+take_load_unit (Reader     *self,
+                SwLoadUnit *unit)
+{
+  if (sw_line_take_word (&self->at, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", NULL))
+    *unit = SW_LOAD_KG;
+  else if (sw_line_take_word (&self->at, "lb", "lbs", "pound", "pounds", NULL))
+    *unit = SW_LOAD_LB;
+  else if (sw_line_take_word (&self->at, "n", "newton", "newtons", NULL))
+    *unit = SW_LOAD_NEWTON;
+  else
+    return FALSE;
+
+  return TRUE;
+}
+
+/* The three or four numbers of a tempo; compact ones, "2020" and "30x0", only after the word "tempo". */
+static gboolean
+take_tempo (Reader   *self,
+            gboolean  compact,
+            SwTempo  *tempo)
+{
+  const char *start = self->at;
+  int value[4] = { 0, 0, 0, 0 };
+  int n = 0;
+
+  sw_line_skip_spaces (&self->at);
+  if (compact)
+    {
+      const char *p = self->at;
+
+      while (n < 4 && (g_ascii_isdigit (*p) || (*p == 'x' && n == 2)))
+        {
+          value[n++] = *p == 'x' ? -1 : *p - '0';
+          p++;
+        }
+      if (n >= 3 && !g_ascii_isalnum (*p) && *p != '-' && *p != '/' && *p != ':')
+        {
+          self->at = p;
+          *tempo = (SwTempo) { TRUE, value[0], value[1], value[2], value[3] };
+          return TRUE;
+        }
+      n = 0;
+      value[3] = 0;
+    }
+
+  while (n < 4)
+    {
+      if (n == 2 && sw_line_take_char (&self->at, 'x'))
+        value[n++] = -1;
+      else if (sw_line_take_int (&self->at, &value[n]))
+        n++;
+      else
+        break;
+      if (n == 4 || !(sw_line_take_char (&self->at, '-') || sw_line_take_char (&self->at, '/')
+                      || sw_line_take_char (&self->at, ':')))
+        break;
+    }
+  if (n < 3 || self->at[-1] == '-' || self->at[-1] == '/' || self->at[-1] == ':')
+    {
+      self->at = start;
+      return FALSE;
+    }
+
+  *tempo = (SwTempo) { TRUE, value[0], value[1], value[2], n > 3 ? value[3] : 0 };
+  return TRUE;
+}
+
+static gboolean
+read_tempo (Reader   *self,
+            gboolean  compact)
+{
+  SwTempo tempo;
+
+  self->hint = _("write the tempo as “tempo 2-0-2-0”: lowering, pause, lifting, pause");
+  if (!take_tempo (self, compact, &tempo) || !claim (self, PART_TEMPO))
+    return FALSE;
+
+  self->dose.tempo = tempo;
+  return TRUE;
+}
+
+static gboolean
+read_load (Reader *self)
+{
+  SwLoad load;
+
+  if (!sw_line_take_decimal (&self->at, &load.value) || !take_load_unit (self, &load.unit)
+      || !claim (self, PART_LOAD))
+    return FALSE;
+
+  self->dose.load = load;
+  return TRUE;
+}
+
+static gboolean
+read_rest (Reader *self)
+{
+  int seconds;
+
+  self->hint = _("write the rest as “rest 60 s”");
+  sw_line_take_word (&self->at, "for", "of", NULL);
+  if (!sw_line_take_seconds (&self->at, &seconds) || !claim (self, PART_REST))
+    return FALSE;
+  if (sw_line_take_word (&self->at, "between", NULL))
+    sw_line_take_word (&self->at, "sets", NULL);
+
+  self->dose.rest_s = seconds;
+  return TRUE;
+}
+
+/* What follows a number that is neither a load nor a tempo. */
+static gboolean
+read_counted (Reader *self)
+{
+  int low, high;
+  char per;
+
+  self->hint = _("say what is counted: “12 repetitions”, “3 sets”, “2 kg”, “5 s hold”, “60 s rest”, "
+                 "“2 directions”, “5 days a week” or “2 times a day”");
+  if (!sw_line_take_range (&self->at, &low, &high))
+    return FALSE;
+
+  if (low == high && (take_cross (self) || sw_line_take_word (&self->at, "by", NULL)))
+    {
+      per = take_per (self);
+      if (per != 0)
+        return read_frequency (self, low, per);
+      return read_sets (self, low) && read_reps (self);
+    }
+  if (sw_line_take_word (&self->at, "repetitions", "repetition", "reps", "rep", NULL))
+    {
+      if (!claim (self, PART_REPS))
+        return FALSE;
+      self->dose.reps_low = low;
+      self->dose.reps_high = high;
+      return TRUE;
+    }
+  if (low != high)
+    return FALSE;
+
+  if (sw_line_take_word (&self->at, "extra", "more", NULL))
+    return read_extra (self, low);
+  if (sw_line_take_word (&self->at, "set", "sets", "round", "rounds", NULL))
+    {
+      if (sw_line_take_word (&self->at, "extra", "more", NULL))
+        return read_extra (self, low);
+      if (sw_line_take_word (&self->at, "of", "by", NULL) || take_cross (self))
+        return read_sets (self, low) && read_reps (self);
+      return read_sets (self, low);
+    }
+  if (sw_line_take_word (&self->at, "direction", "directions", "way", "ways", NULL))
+    {
+      if (!claim (self, PART_DIRECTIONS))
+        return FALSE;
+      self->dose.directions = low;
+      return TRUE;
+    }
+  if (sw_line_take_word (&self->at, "day", "days", NULL))
+    {
+      take_per (self);
+      return read_frequency (self, low, 'w');
+    }
+
+  sw_line_take_word (&self->at, "time", "times", NULL);
+  per = take_per (self);
+  return per != 0 && read_frequency (self, low, per);
+}
+
+/* "5 s hold", "60 s rest". */
+static gboolean
+read_time_first (Reader *self)
+{
+  const char *start = self->at;
+  int value, unit;
+
+  if (!sw_line_take_int (&self->at, &value))
+    return FALSE;
+  unit = sw_line_take_time_unit (&self->at);
+  if (unit == 0)
+    return FALSE;
+
+  if (sw_line_take_word (&self->at, "hold", "holds", NULL))
+    {
+      if (!claim (self, PART_HOLD))
+        return FALSE;
+      self->dose.hold_s = value * unit;
+      return read_times_held (self);
+    }
+  if (sw_line_take_word (&self->at, "rest", "pause", NULL))
+    {
+      self->at = start;
+      return read_rest (self) && sw_line_take_word (&self->at, "rest", "pause", NULL);
+    }
+
+  return FALSE;
+}
+
+static gboolean
+read_number (Reader *self)
+{
+  gboolean (* const readers[]) (Reader *) = { read_load, read_time_first, read_counted };
+  const char *start = self->at;
+  SwTempo tempo;
+
+  if (take_tempo (self, FALSE, &tempo))
+    {
+      self->at = start;
+      return read_tempo (self, FALSE);
+    }
+
+  for (guint i = 0; i < G_N_ELEMENTS (readers); i++)
+    {
+      self->at = start;
+      if (readers[i] (self))
+        return TRUE;
+      if (self->twice)
+        return FALSE;
+    }
+
+  return FALSE;
+}
+
+/* The number of an effort or pain limit, "6", "up to 6", "at most 6 of 10". */
+static gboolean
+take_rating (Reader *self,
+             int    *rating)
+{
+  int ten;
+
+  sw_line_take_word (&self->at, "limit", "below", "under", "max", "maximum", NULL);
+  if (sw_line_take_word (&self->at, "up", NULL))
+    sw_line_take_word (&self->at, "to", NULL);
+  if (sw_line_take_word (&self->at, "at", NULL))
+    sw_line_take_word (&self->at, "most", NULL);
+  if (sw_line_take_char (&self->at, '<'))
+    sw_line_take_char (&self->at, '=');
+  if (!sw_line_take_int (&self->at, rating))
+    return FALSE;
+
+  if (sw_line_take_char (&self->at, '/'))
+    return sw_line_take_int (&self->at, &ten) && ten == 10;
+  if (sw_line_take_word (&self->at, "of", "out of", NULL))
+    return sw_line_take_int (&self->at, &ten) && ten == 10;
+  return TRUE;
+}
+
+static gboolean
+read_side (Reader *self,
+           SwSide  side)
+{
+  if (!claim (self, PART_SIDE))
+    return FALSE;
+
+  self->dose.side = side;
+  return TRUE;
+}
+
+static gboolean
+read_none_of (Reader *self)
+{
+  self->hint = _("write “no load”, “no rest” or “no pain”");
+  if (sw_line_take_word (&self->at, "load", "weight", NULL))
+    return claim (self, PART_LOAD);
+  if (sw_line_take_word (&self->at, "rest", "pause", NULL))
+    return claim (self, PART_REST);
+  if (sw_line_take_word (&self->at, "hold", NULL))
+    return claim (self, PART_HOLD);
+  if (sw_line_take_word (&self->at, "pain", NULL) && claim (self, PART_PAIN))
+    {
+      self->dose.pain_limit = 0;
+      return TRUE;
+    }
+
+  return FALSE;
+}
+
+/* "each side", or "each" alone; after "per" or "every" the noun has to follow. */
+static gboolean
+read_each (Reader   *self,
+           gboolean  needs_noun)
+{
+  self->hint = _("write “each side”, or how often as “5 days a week”");
+  if (sw_line_take_word (&self->at, "day", NULL))
+    return read_frequency (self, 7, 'w');
+  if (!sw_line_take_word (&self->at, "side", "leg", "arm", "foot", "hand", NULL) && needs_noun)
+    return FALSE;
+
+  return read_side (self, SW_SIDE_EACH);
+}
+
+static gboolean
+read_worded_frequency (Reader *self,
+                       int     count)
+{
+  char per = take_per (self);
+
+  self->hint = _("write how often as “5 days a week” or “2 times a day”");
+  return per != 0 && read_frequency (self, count, per);
+}
+
+static gboolean
+read_limit (Reader *self,
+            guint   part,
+            int    *limit)
+{
+  int rating;
+
+  self->hint = _("write a limit on the scale from 0 to 10, as “effort 6” or “pain 3”");
+  if (!take_rating (self, &rating) || !claim (self, part))
+    return FALSE;
+
+  *limit = rating;
+  return TRUE;
+}
+
+static gboolean
+read_worded (Reader *self)
+{
+  SwBodySide side;
+
+  if (sw_line_take_word (&self->at, "hold", "holds", "holding", NULL))
+    return read_hold (self);
+  if (sw_line_take_word (&self->at, "tempo", NULL))
+    return read_tempo (self, TRUE);
+  if (sw_line_take_word (&self->at, "rest", "pause", NULL))
+    return read_rest (self);
+  if (sw_line_take_word (&self->at, "each", NULL))
+    return read_each (self, FALSE);
+  if (sw_line_take_word (&self->at, "every", "per", NULL) || sw_line_take_char (&self->at, '/'))
+    return read_each (self, TRUE);
+  if (sw_line_take_word (&self->at, "both", "together", NULL))
+    {
+      sw_line_take_word (&self->at, "sides", "legs", "arms", "feet", "hands", NULL);
+      sw_line_take_word (&self->at, "together", NULL);
+      return read_side (self, SW_SIDE_BOTH);
+    }
+  if (sw_line_take_word (&self->at, "alternating", "alternate", "alternately", NULL))
+    {
+      sw_line_take_word (&self->at, "sides", "legs", "arms", "feet", "hands", NULL);
+      return read_side (self, SW_SIDE_ALTERNATING);
+    }
+  side = take_body_side (self);
+  if (side != SW_BODY_SIDE_NONE)
+    return read_side (self, side == SW_BODY_SIDE_RIGHT ? SW_SIDE_RIGHT : SW_SIDE_LEFT);
+  if (sw_line_take_word (&self->at, "effort", "rpe", "exertion", NULL))
+    return read_limit (self, PART_EFFORT, &self->dose.effort_limit);
+  if (sw_line_take_word (&self->at, "pain", NULL))
+    return read_limit (self, PART_PAIN, &self->dose.pain_limit);
+  if (sw_line_take_word (&self->at, "extra", "more", NULL) || sw_line_take_char (&self->at, '+'))
+    {
+      int count = 1;
+
+      sw_line_take_int (&self->at, &count);
+      return read_extra (self, count);
+    }
+  if (sw_line_take_word (&self->at, "once", NULL))
+    return read_worded_frequency (self, 1);
+  if (sw_line_take_word (&self->at, "twice", NULL))
+    return read_worded_frequency (self, 2);
+  if (sw_line_take_word (&self->at, "daily", NULL))
+    return read_frequency (self, 7, 'w');
+  if (sw_line_take_word (&self->at, "bodyweight", NULL))
+    return claim (self, PART_LOAD);
+  if (sw_line_take_word (&self->at, "no", "without", NULL))
+    return read_none_of (self);
+
+  return FALSE;
+}
+
+/* Between parts: punctuation, and words that only join. */
+static void
+skip_between (Reader *self)
+{
+  for (;;)
+    {
+      sw_line_skip_spaces (&self->at);
+      if (*self->at == ',' || *self->at == ';' || *self->at == '.' || *self->at == '&'
+          || *self->at == '@')
+        self->at++;
+      else if (!sw_line_take_word (&self->at, "and", "with", "at", "then", "load", "weight", NULL))
+        return;
+    }
+}
+
+static void
+set_syntax_error (Reader      *self,
+                  const char  *part,
+                  GError     **error)
+{
+  const char *end = strpbrk (part, ",;");
+  g_autofree char *quoted = end != NULL ? g_strndup (part, (gsize) (end - part)) : g_strdup (part);
+
+  g_strchomp (quoted);
+  if (self->twice)
+    g_set_error (error, SW_DOSE_ERROR, SW_DOSE_ERROR_SYNTAX,
+                 _("“%s”: this part of the dose is given twice. Leave out one of the two."), quoted);
+  else
+    g_set_error (error, SW_DOSE_ERROR, SW_DOSE_ERROR_SYNTAX,
+                 /* Translators: the second %s says what to write instead. */
+                 _("“%s” is not understood; %s."), quoted,
+                 self->hint != NULL ? self->hint
+                 : _("write for example “3 x 12, hold 5 s, 2 kg, each side, rest 60 s”"));
+}
+
+/**
+ * sw_dose_from_line:
+ * @line: what the therapist wrote
+ * @defaults: (nullable): gives sets and repetitions when @line names none of them; NULL: one set of ten
+ * @dose: (out): the dose; untouched on failure
+ * @error: return location for a #SwDoseError
+ *
+ * Reads a dose line. It states the whole dose: what it does not mention is not asked for, see
+ * sw_dose_init(). The error quotes the part that was not understood and says what would be.
+ *
+ * Returns: whether @line is a dose within all ranges
+ */
+gboolean
+sw_dose_from_line (const char    *line,
+                   const SwDose  *defaults,
+                   SwDose        *dose,
+                   GError       **error)
+{
+  g_autofree char *text = NULL;
+  Reader reader = { 0 };
+
+  g_return_val_if_fail (line != NULL, FALSE);
+  g_return_val_if_fail (dose != NULL, FALSE);
+
+  text = g_utf8_validate (line, -1, NULL) ? sw_line_simplify (line) : g_strdup ("?");
+  reader.at = text;
+  sw_dose_init (&reader.dose);
+  if (defaults != NULL)
+    {
+      reader.dose.sets = defaults->sets;
+      reader.dose.reps_low = defaults->reps_low;
+      reader.dose.reps_high = defaults->reps_high;
+    }
+
+  for (skip_between (&reader); *reader.at != '\0'; skip_between (&reader))
+    {
+      const char *part = reader.at;
+
+      reader.hint = NULL;
+      if (!read_worded (&reader) && (reader.hint != NULL || reader.twice || !read_number (&reader)))
+        {
+          set_syntax_error (&reader, part, error);
+          return FALSE;
+        }
+    }
+
+  if (reader.seen == 0)
+    {
+      g_set_error (error, SW_DOSE_ERROR, SW_DOSE_ERROR_SYNTAX,
+                   _("The dose is empty; write for example “3 x 12, hold 5 s, each side, rest 60 s”."));
+      return FALSE;
+    }
+  if (!sw_dose_check (&reader.dose, error))
+    return FALSE;
+
+  *dose = reader.dose;
+  return TRUE;
+}
+
+/**
+ * sw_tempo_from_string:
+ * @text: three or four numbers such as "2-0-2" or "2-0-X-1"; "" for no tempo
+ * @tempo: (out): the tempo; untouched on failure
+ *
+ * Returns: whether @text is a tempo, each phase from 0 to 60 seconds
+ */
+gboolean
+sw_tempo_from_string (const char *text,
+                      SwTempo    *tempo)
+{
+  g_autofree char *simple = NULL;
+  SwTempo read = { 0 };
+  Reader reader = { 0 };
+
+  g_return_val_if_fail (text != NULL, FALSE);
+
+  if (!g_utf8_validate (text, -1, NULL))
+    return FALSE;
+  simple = sw_line_simplify (text);
+  reader.at = g_strstrip (simple);
+  if (*reader.at != '\0' && (!take_tempo (&reader, TRUE, &read) || *reader.at != '\0'))
+    return FALSE;
+  if (read.lower_s > 60 || read.low_pause_s > 60 || read.lift_s > 60 || read.top_pause_s > 60)
+    return FALSE;
+
+  *tempo = read;
+  return TRUE;
+}
