@@ -7,169 +7,7 @@
 
 #include "sw-edits.h"
 
-/* A place between the objects of a list. */
-typedef struct
-{
-  GListStore *list;
-  guint position;
-} Gap;
-
-static GPtrArray *
-dup_contents (GListStore *list)
-{
-  GPtrArray *contents = g_ptr_array_new_with_free_func (g_object_unref);
-
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (list)); i++)
-    g_ptr_array_add (contents, g_list_model_get_item (G_LIST_MODEL (list), i));
-
-  return contents;
-}
-
-/* Makes @list hold what @wanted holds, by one splice over the smallest range that differs. */
-static void
-replace_contents (SwHistory  *history,
-                  const char *label,
-                  GListStore *list,
-                  GPtrArray  *wanted)
-{
-  g_autoptr (GPtrArray) present = dup_contents (list);
-  guint shorter = MIN (present->len, wanted->len);
-  guint same_before = 0, same_after = 0;
-
-  while (same_before < shorter && present->pdata[same_before] == wanted->pdata[same_before])
-    same_before++;
-  while (same_after < shorter - same_before
-         && present->pdata[present->len - 1 - same_after] == wanted->pdata[wanted->len - 1 - same_after])
-    same_after++;
-
-  sw_history_splice (history, label, list, same_before, present->len - same_before - same_after,
-                     wanted->pdata + same_before, wanted->len - same_before - same_after);
-}
-
-/* The list that holds @list's owner and where the owner stands in it; FALSE for lists of the programme. */
-static gboolean
-find_parent (SwProgramme *programme,
-             GListStore  *list,
-             Gap         *parent)
-{
-  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
-  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
-
-  for (guint i = 0; i < items->len; i++)
-    {
-      if (sw_item_get_items (items->pdata[i]) == list)
-        {
-          parent->list = sw_programme_find_list (programme, items->pdata[i], &parent->position);
-          return TRUE;
-        }
-    }
-
-  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
-    {
-      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
-      GListStore *sections = sw_session_get_sections (session);
-
-      for (guint j = 0; j < g_list_model_get_n_items (G_LIST_MODEL (sections)); j++)
-        {
-          g_autoptr (SwSection) section = g_list_model_get_item (G_LIST_MODEL (sections), j);
-
-          if (sw_section_get_items (section) == list)
-            {
-              *parent = (Gap) { sections, j };
-              return TRUE;
-            }
-        }
-    }
-
-  return FALSE;
-}
-
-/* Whether @list holds the members of a circuit. */
-static gboolean
-is_circuit_list (SwProgramme *programme,
-                 GListStore  *list)
-{
-  Gap parent;
-
-  return find_parent (programme, list, &parent)
-         && g_list_model_get_item_type (G_LIST_MODEL (parent.list)) == SW_TYPE_ITEM;
-}
-
-static gboolean
-contains (GPtrArray *objects,
-          gpointer   object)
-{
-  return g_ptr_array_find (objects, object, NULL);
-}
-
-static void
-add_in_order (SwProgramme *programme,
-              GListStore  *list,
-              GPtrArray   *objects,
-              GPtrArray   *ordered)
-{
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (list)); i++)
-    {
-      g_autoptr (GObject) object = g_list_model_get_item (G_LIST_MODEL (list), i);
-
-      if (contains (objects, object))
-        g_ptr_array_add (ordered, g_object_ref (object));
-      else if (SW_IS_SESSION (object))
-        add_in_order (programme, sw_session_get_sections (SW_SESSION (object)), objects, ordered);
-      else if (SW_IS_SECTION (object))
-        add_in_order (programme, sw_section_get_items (SW_SECTION (object)), objects, ordered);
-      else if (SW_IS_ITEM (object))
-        add_in_order (programme, sw_item_get_items (SW_ITEM (object)), objects, ordered);
-    }
-}
-
-/* Those of @objects that are in the programme, in its order, without what another of them contains. */
-static GPtrArray *
-in_document_order (SwProgramme *programme,
-                   GPtrArray   *objects)
-{
-  GPtrArray *ordered = g_ptr_array_new_with_free_func (g_object_unref);
-
-  add_in_order (programme, sw_programme_get_sessions (programme), objects, ordered);
-  add_in_order (programme, sw_programme_get_measurements (programme), objects, ordered);
-  add_in_order (programme, sw_programme_get_answers (programme), objects, ordered);
-  add_in_order (programme, sw_programme_get_issues (programme), objects, ordered);
-  return ordered;
-}
-
-/* The lists that hold any of @objects, each once. */
-static GPtrArray *
-lists_of (SwProgramme *programme,
-          GPtrArray   *objects)
-{
-  GPtrArray *lists = g_ptr_array_new ();
-
-  for (guint i = 0; i < objects->len; i++)
-    {
-      GListStore *list = sw_programme_find_list (programme, objects->pdata[i], NULL);
-
-      if (list != NULL && !contains (lists, list))
-        g_ptr_array_add (lists, list);
-    }
-
-  return lists;
-}
-
-/* What @list holds without @objects. */
-static GPtrArray *
-dup_contents_without (GListStore *list,
-                      GPtrArray  *objects)
-{
-  GPtrArray *contents = dup_contents (list);
-
-  for (guint i = contents->len; i > 0; i--)
-    {
-      if (contains (objects, contents->pdata[i - 1]))
-        g_ptr_array_remove_index (contents, i - 1);
-    }
-
-  return contents;
-}
+#include "sw-lists.h"
 
 /* The section of @session that fits @kind: the last of that kind, else of the main work, else the last. */
 static SwSection *
@@ -305,14 +143,14 @@ sw_edit_remove (SwHistory   *history,
   g_return_if_fail (SW_IS_HISTORY (history));
   g_return_if_fail (SW_IS_PROGRAMME (programme));
 
-  ordered = in_document_order (programme, objects);
-  lists = lists_of (programme, ordered);
+  ordered = sw_lists_in_order (programme, objects);
+  lists = sw_lists_of (programme, ordered);
   sw_history_begin (history, label);
   for (guint i = 0; i < lists->len; i++)
     {
-      g_autoptr (GPtrArray) wanted = dup_contents_without (lists->pdata[i], ordered);
+      g_autoptr (GPtrArray) wanted = sw_lists_dup_contents_without (lists->pdata[i], ordered);
 
-      replace_contents (history, label, lists->pdata[i], wanted);
+      sw_lists_replace_contents (history, label, lists->pdata[i], wanted);
     }
   sw_history_end (history);
 }
@@ -323,17 +161,17 @@ movable (SwProgramme *programme,
          GPtrArray   *objects,
          GListStore  *to)
 {
-  g_autoptr (GPtrArray) ordered = in_document_order (programme, objects);
+  g_autoptr (GPtrArray) ordered = sw_lists_in_order (programme, objects);
   GPtrArray *fitting = g_ptr_array_new_with_free_func (g_object_unref);
-  gboolean into_circuit = is_circuit_list (programme, to);
-  Gap parent = { to, 0 };
+  gboolean into_circuit = sw_lists_is_circuit (programme, to);
+  SwGap parent = { to, 0 };
 
   /* Nothing can move into what moves itself. */
-  while (find_parent (programme, parent.list, &parent))
+  while (sw_lists_find_parent (programme, parent.list, &parent))
     {
       g_autoptr (GObject) owner = g_list_model_get_item (G_LIST_MODEL (parent.list), parent.position);
 
-      if (contains (ordered, owner))
+      if (sw_lists_contain (ordered, owner))
         return fitting;
     }
 
@@ -384,29 +222,29 @@ sw_edit_move (SwHistory   *history,
   if (moved->len == 0)
     return;
 
-  present = dup_contents (to);
+  present = sw_lists_dup_contents (to);
   wanted = g_ptr_array_new ();
   position = MIN (position, present->len);
   for (guint i = 0; i <= present->len; i++)
     {
       if (i == position)
         g_ptr_array_extend (wanted, moved, NULL, NULL);
-      if (i < present->len && !contains (moved, present->pdata[i]))
+      if (i < present->len && !sw_lists_contain (moved, present->pdata[i]))
         g_ptr_array_add (wanted, present->pdata[i]);
     }
 
-  lists = lists_of (programme, moved);
+  lists = sw_lists_of (programme, moved);
   sw_history_begin (history, label);
   for (guint i = 0; i < lists->len; i++)
     {
       if (lists->pdata[i] != to)
         {
-          g_autoptr (GPtrArray) rest = dup_contents_without (lists->pdata[i], moved);
+          g_autoptr (GPtrArray) rest = sw_lists_dup_contents_without (lists->pdata[i], moved);
 
-          replace_contents (history, label, lists->pdata[i], rest);
+          sw_lists_replace_contents (history, label, lists->pdata[i], rest);
         }
     }
-  replace_contents (history, label, to, wanted);
+  sw_lists_replace_contents (history, label, to, wanted);
   sw_history_end (history);
 }
 
@@ -415,19 +253,19 @@ static gboolean
 neighbour_list (SwProgramme *programme,
                 GListStore  *list,
                 int          by,
-                Gap         *found)
+                SwGap       *found)
 {
-  Gap parent;
+  SwGap parent;
   guint n;
   g_autoptr (GObject) neighbour = NULL;
 
-  if (!find_parent (programme, list, &parent))
+  if (!sw_lists_find_parent (programme, list, &parent))
     return FALSE;
 
   /* A circuit's members leave it to stand beside it. */
   if (g_list_model_get_item_type (G_LIST_MODEL (parent.list)) == SW_TYPE_ITEM)
     {
-      *found = (Gap) { parent.list, by > 0 ? parent.position + 1 : parent.position };
+      *found = (SwGap) { parent.list, by > 0 ? parent.position + 1 : parent.position };
       return TRUE;
     }
 
@@ -462,7 +300,7 @@ static gboolean
 find_next_gap (SwProgramme *programme,
                GPtrArray   *block,
                int          by,
-               Gap         *gap)
+               SwGap       *gap)
 {
   gpointer edge = block->pdata[by > 0 ? block->len - 1 : 0];
   g_autoptr (GObject) beside = NULL;
@@ -484,7 +322,7 @@ find_next_gap (SwProgramme *programme,
       return TRUE;
     }
 
-  *gap = (Gap) { list, by > 0 ? position + 2 : position - 1 };
+  *gap = (SwGap) { list, by > 0 ? position + 2 : position - 1 };
   return TRUE;
 }
 
@@ -515,14 +353,14 @@ sw_edit_shift (SwHistory   *history,
   g_return_val_if_fail (SW_IS_HISTORY (history), FALSE);
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), FALSE);
 
-  block = in_document_order (programme, objects);
+  block = sw_lists_in_order (programme, objects);
   if (block->len == 0)
     return FALSE;
 
   sw_history_begin (history, label);
   for (int i = 0; i < ABS (by); i++)
     {
-      Gap gap;
+      SwGap gap;
 
       if (!find_next_gap (programme, block, by, &gap))
         break;
@@ -573,8 +411,8 @@ sw_edit_duplicate (SwHistory   *history,
   g_return_val_if_fail (SW_IS_HISTORY (history), NULL);
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
 
-  ordered = in_document_order (programme, objects);
-  lists = lists_of (programme, ordered);
+  ordered = sw_lists_in_order (programme, objects);
+  lists = sw_lists_of (programme, ordered);
   copies = g_ptr_array_new_with_free_func (g_object_unref);
 
   sw_history_begin (history, label);
@@ -602,167 +440,6 @@ sw_edit_duplicate (SwHistory   *history,
   sw_history_end (history);
 
   return copies;
-}
-
-/* The sets that all exercises among @items share, or 0 when they differ or there are none. */
-static int
-shared_sets (GPtrArray *items)
-{
-  int sets = 0;
-
-  for (guint i = 0; i < items->len; i++)
-    {
-      const SwDose *dose = sw_item_get_dose (items->pdata[i]);
-
-      if (sw_item_get_kind (items->pdata[i]) != SW_ITEM_EXERCISE)
-        continue;
-      if (sets != 0 && sets != dose->sets)
-        return 0;
-      sets = dose->sets;
-    }
-
-  return sets;
-}
-
-static void
-set_sets (SwHistory  *history,
-          const char *label,
-          SwItem     *item,
-          int         sets)
-{
-  SwDose dose = *sw_item_get_dose (item);
-
-  dose.sets = sets;
-  sw_history_set_boxed (history, label, item, "dose", &dose);
-}
-
-/* Sets become rounds where that leaves the amount of work as it is. */
-static void
-sets_to_rounds (SwHistory  *history,
-                const char *label,
-                SwItem     *circuit,
-                GPtrArray  *members)
-{
-  int sets = shared_sets (members);
-  int rest_s = 0;
-
-  for (guint i = 0; i < members->len; i++)
-    {
-      if (sw_item_get_kind (members->pdata[i]) == SW_ITEM_EXERCISE)
-        rest_s = MAX (rest_s, sw_item_get_dose (members->pdata[i])->rest_s);
-    }
-  g_object_set (circuit, "rest-seconds", rest_s, NULL);
-  if (sets < 2)
-    return;
-
-  g_object_set (circuit, "rounds", sets, NULL);
-  for (guint i = 0; i < members->len; i++)
-    {
-      if (sw_item_get_kind (members->pdata[i]) == SW_ITEM_EXERCISE)
-        set_sets (history, label, members->pdata[i], 1);
-    }
-}
-
-/**
- * sw_edit_make_circuit:
- * @history: the programme's history
- * @programme: the programme
- * @items: (element-type SwItem): the items to go through in rounds; circuits among them are left out
- * @label: what undo will name
- *
- * Makes a circuit of items, where the first of them stands. When all its exercises have the same number of
- * sets, that becomes the number of rounds of one set each; else it is one round and the doses stay as they
- * are: in no case does the amount of work change. The longest rest becomes the rest between rounds.
- *
- * Returns: (transfer none) (nullable): the circuit; NULL when @items holds nothing to put into one
- */
-SwItem *
-sw_edit_make_circuit (SwHistory   *history,
-                      SwProgramme *programme,
-                      GPtrArray   *items,
-                      const char  *label)
-{
-  g_autoptr (GPtrArray) members = NULL;
-  g_autoptr (GPtrArray) lists = NULL;
-  g_autoptr (SwItem) circuit = NULL;
-  Gap gap, parent;
-
-  g_return_val_if_fail (SW_IS_HISTORY (history), NULL);
-  g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
-
-  members = in_document_order (programme, items);
-  for (guint i = members->len; i > 0; i--)
-    {
-      if (!SW_IS_ITEM (members->pdata[i - 1]) || sw_item_get_kind (members->pdata[i - 1]) == SW_ITEM_CIRCUIT)
-        g_ptr_array_remove_index (members, i - 1);
-    }
-  if (members->len == 0)
-    return NULL;
-
-  gap.list = sw_programme_find_list (programme, members->pdata[0], &gap.position);
-  if (is_circuit_list (programme, gap.list) && find_parent (programme, gap.list, &parent))
-    gap = (Gap) { parent.list, parent.position + 1 };
-
-  circuit = sw_item_new (SW_ITEM_CIRCUIT, NULL);
-  lists = lists_of (programme, members);
-  if (!contains (lists, gap.list))
-    g_ptr_array_add (lists, gap.list);
-
-  sw_history_begin (history, label);
-  sets_to_rounds (history, label, circuit, members);
-  for (guint i = 0; i < lists->len; i++)
-    {
-      g_autoptr (GPtrArray) wanted = dup_contents_without (lists->pdata[i], members);
-
-      /* No member stands before the gap in its list, so that the gap is the same without them. */
-      if (lists->pdata[i] == gap.list)
-        g_ptr_array_insert (wanted, (int) gap.position, g_object_ref (circuit));
-      replace_contents (history, label, lists->pdata[i], wanted);
-    }
-  g_list_store_splice (sw_item_get_items (circuit), 0, 0, members->pdata, members->len);
-  sw_history_end (history);
-
-  return circuit;
-}
-
-/**
- * sw_edit_dissolve_circuit:
- * @history: the programme's history
- * @programme: the programme
- * @circuit: a circuit of the programme
- * @label: what undo will name
- *
- * Puts a circuit's members where it stands. Rounds become sets again, as far as a dose can have as many.
- */
-void
-sw_edit_dissolve_circuit (SwHistory   *history,
-                          SwProgramme *programme,
-                          SwItem      *circuit,
-                          const char  *label)
-{
-  g_autoptr (GPtrArray) members = NULL;
-  GListStore *list;
-  guint position;
-
-  g_return_if_fail (SW_IS_HISTORY (history));
-  g_return_if_fail (SW_IS_PROGRAMME (programme));
-  g_return_if_fail (SW_IS_ITEM (circuit) && sw_item_get_kind (circuit) == SW_ITEM_CIRCUIT);
-
-  list = sw_programme_find_list (programme, circuit, &position);
-  if (list == NULL)
-    return;
-
-  members = dup_contents (sw_item_get_items (circuit));
-  sw_history_begin (history, label);
-  for (guint i = 0; i < members->len; i++)
-    {
-      int sets = sw_item_get_dose (members->pdata[i])->sets * sw_item_get_rounds (circuit);
-
-      if (sw_item_get_kind (members->pdata[i]) == SW_ITEM_EXERCISE)
-        set_sets (history, label, members->pdata[i], MIN (sets, 20));
-    }
-  sw_history_splice (history, label, list, position, 1, members->pdata, members->len);
-  sw_history_end (history);
 }
 
 /* The new exercise's default, with what was decided for this client rather than for the exercise. */

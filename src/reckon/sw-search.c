@@ -12,7 +12,8 @@
 
 #include "sw-search.h"
 
-#define MAX_LETTERS 31
+#include "sw-word.h"
+
 #define MAX_QUERY_WORDS 12
 
 /* What a word says of an exercise, by where it stands. */
@@ -37,13 +38,6 @@ typedef enum
 
 typedef struct
 {
-  gunichar letters[MAX_LETTERS + 1];  /* ends with 0 */
-  guint n_letters;
-  guint32 signature;  /* which letters occur, modulo 32 */
-} Word;
-
-typedef struct
-{
   guint32 word;
   guint32 exercise;
   guint32 rank;
@@ -52,7 +46,7 @@ typedef struct
 struct _SwSearch
 {
   GPtrArray *exercises;  /* of SwExercise, sorted by name */
-  GArray *words;         /* of Word, sorted */
+  GArray *words;         /* of SwWord, sorted */
   GArray *postings;      /* of Posting, sorted by word */
   GArray *first;         /* of guint32: where a word's postings begin; one more at the end */
 };
@@ -60,112 +54,17 @@ struct _SwSearch
 /* Gathers words while the index is made. */
 typedef struct
 {
-  GHashTable *numbers;  /* Word to its number plus 1; keys are in @words */
-  GPtrArray *words;     /* of Word */
+  GHashTable *numbers;  /* SwWord to its number plus 1; keys are in @words */
+  GPtrArray *words;     /* of SwWord */
   GArray *postings;
 } Gathering;
 
-static guint
-word_hash (gconstpointer key)
-{
-  const Word *word = key;
-  guint hash = 5381;
-
-  for (guint i = 0; i < word->n_letters; i++)
-    hash = hash * 33 + word->letters[i];
-
-  return hash;
-}
-
-static int
-word_compare (const Word *a,
-              const Word *b)
-{
-  guint n = MIN (a->n_letters, b->n_letters);
-
-  for (guint i = 0; i < n; i++)
-    {
-      if (a->letters[i] != b->letters[i])
-        return a->letters[i] < b->letters[i] ? -1 : 1;
-    }
-
-  return (int) a->n_letters - (int) b->n_letters;
-}
-
-static gboolean
-word_equal (gconstpointer a,
-            gconstpointer b)
-{
-  return word_compare (a, b) == 0;
-}
-
-/* A small letter without accent, or 0 for what is no letter or digit; accents alone give G_MAXUINT32. */
-static gunichar
-simplify (gunichar c)
-{
-  gunichar parts[G_UNICHAR_MAX_DECOMPOSITION_LENGTH];
-
-  if (c < 0x80)
-    return g_ascii_isalnum (c) ? (gunichar) g_ascii_tolower ((char) c) : 0;
-  if (g_unichar_ismark (c))
-    return G_MAXUINT32;
-  if (!g_unichar_isalnum (c))
-    return 0;
-
-  g_unichar_fully_decompose (c, FALSE, parts, G_N_ELEMENTS (parts));
-  return g_unichar_tolower (parts[0]);
-}
-
-/* Takes the next word from *@text; FALSE at its end. */
-static gboolean
-take_word (const char **text,
-           Word        *word)
-{
-  const char *p = *text;
-
-  word->n_letters = 0;
-  for (; *p != '\0'; p = g_utf8_next_char (p))
-    {
-      gunichar letter = simplify (g_utf8_get_char (p));
-
-      if (letter == G_MAXUINT32)
-        continue;
-      if (letter != 0 && word->n_letters < MAX_LETTERS)
-        word->letters[word->n_letters++] = letter;
-      else if (letter == 0 && word->n_letters > 0)
-        break;
-    }
-  *text = p;
-  if (word->n_letters == 0)
-    return FALSE;
-
-  word->letters[word->n_letters] = 0;
-  word->signature = 0;
-  for (guint i = 0; i < word->n_letters; i++)
-    word->signature |= 1u << (word->letters[i] % 32);
-  return TRUE;
-}
-
-/* "raises" and "raise" are one word; "press", "pelvis" and "radius" keep their s. */
-static void
-drop_plural (Word *word)
-{
-  guint n = word->n_letters;
-
-  if (n < 4 || word->letters[n - 1] != 's')
-    return;
-  if (word->letters[n - 2] == 's' || word->letters[n - 2] == 'u' || word->letters[n - 2] == 'i')
-    return;
-
-  word->letters[--word->n_letters] = 0;
-}
-
 static guint32
-number_of (Gathering  *self,
-           const Word *word)
+number_of (Gathering    *self,
+           const SwWord *word)
 {
   gpointer number = g_hash_table_lookup (self->numbers, word);
-  Word *kept;
+  SwWord *kept;
 
   if (number != NULL)
     return GPOINTER_TO_UINT (number) - 1;
@@ -182,16 +81,16 @@ gather (Gathering  *self,
         Rank        rank,
         const char *text)
 {
-  Word word;
+  SwWord word;
 
   if (text == NULL)
     return;
 
-  while (take_word (&text, &word))
+  while (sw_word_take (&text, &word))
     {
       Posting posting;
 
-      drop_plural (&word);
+      sw_word_drop_plural (&word);
       posting = (Posting) { number_of (self, &word), exercise, rank };
       g_array_append_val (self->postings, posting);
     }
@@ -246,7 +145,7 @@ static int
 compare_words (gconstpointer a,
                gconstpointer b)
 {
-  return word_compare (*(const Word * const *) a, *(const Word * const *) b);
+  return sw_word_compare (*(const SwWord * const *) a, *(const SwWord * const *) b);
 }
 
 static int
@@ -274,10 +173,10 @@ arrange (SwSearch  *self,
   guint32 end;
 
   g_ptr_array_sort (gathering->words, compare_words);
-  self->words = g_array_sized_new (FALSE, FALSE, sizeof (Word), n_words);
+  self->words = g_array_sized_new (FALSE, FALSE, sizeof (SwWord), n_words);
   for (guint i = 0; i < n_words; i++)
     {
-      const Word *word = g_ptr_array_index (gathering->words, i);
+      const SwWord *word = g_ptr_array_index (gathering->words, i);
 
       place[GPOINTER_TO_UINT (g_hash_table_lookup (gathering->numbers, word)) - 1] = i;
       g_array_append_vals (self->words, word, 1);
@@ -375,7 +274,7 @@ sw_search_new (SwCatalogue *catalogue,
   self->exercises = dup_by_name (catalogue, language);
 
   gathering.words = g_ptr_array_new_with_free_func (g_free);
-  gathering.numbers = g_hash_table_new (word_hash, word_equal);
+  gathering.numbers = g_hash_table_new (sw_word_hash, sw_word_equal);
   gathering.postings = g_array_new (FALSE, FALSE, sizeof (Posting));
   for (guint i = 0; i < self->exercises->len; i++)
     gather_exercise (&gathering, i, self->exercises->pdata[i], language);
@@ -432,8 +331,8 @@ credit (SwSearch *self,
 
 /* The first word of the index that does not come before @word. */
 static guint
-find_place (SwSearch   *self,
-            const Word *word)
+find_place (SwSearch     *self,
+            const SwWord *word)
 {
   guint low = 0, high = self->words->len;
 
@@ -441,7 +340,7 @@ find_place (SwSearch   *self,
     {
       guint middle = low + (high - low) / 2;
 
-      if (word_compare (&g_array_index (self->words, Word, middle), word) < 0)
+      if (sw_word_compare (&g_array_index (self->words, SwWord, middle), word) < 0)
         low = middle + 1;
       else
         high = middle;
@@ -451,24 +350,24 @@ find_place (SwSearch   *self,
 }
 
 static void
-credit_literally (SwSearch   *self,
-                  const Word *typed,
-                  gboolean    as_beginning,
-                  guint8     *best)
+credit_literally (SwSearch     *self,
+                  const SwWord *typed,
+                  gboolean      as_beginning,
+                  guint8       *best)
 {
-  Word singular = *typed;
+  SwWord singular = *typed;
   guint place;
 
-  drop_plural (&singular);
+  sw_word_drop_plural (&singular);
   place = find_place (self, &singular);
-  if (place < self->words->len && word_equal (&g_array_index (self->words, Word, place), &singular))
+  if (place < self->words->len && sw_word_equal (&g_array_index (self->words, SwWord, place), &singular))
     credit (self, place, FIT_WHOLE, best);
   if (!as_beginning)
     return;
 
   for (place = find_place (self, typed); place < self->words->len; place++)
     {
-      const Word *word = &g_array_index (self->words, Word, place);
+      const SwWord *word = &g_array_index (self->words, SwWord, place);
 
       if (word->n_letters < typed->n_letters
           || memcmp (word->letters, typed->letters, typed->n_letters * sizeof (gunichar)) != 0)
@@ -477,105 +376,24 @@ credit_literally (SwSearch   *self,
     }
 }
 
-/* How many typing errors a word of that many letters may hold. */
-static guint
-allowed_errors (guint n_letters)
-{
-  if (n_letters < 4)
-    return 0;
-
-  return n_letters < 8 ? 1 : 2;
-}
-
-/* Whether @typed becomes @word, or a beginning of it, by at most @limit letters more, fewer, other, or two
- * neighbours swapped (the restricted edit distance of Damerau). */
-static gboolean
-is_within (const Word *typed,
-           const Word *word,
-           guint       limit,
-           gboolean    as_beginning)
-{
-  guint8 rows[3][MAX_LETTERS + 1];
-  guint8 *before = rows[0], *last = rows[1], *row = rows[2];
-  guint n = word->n_letters;
-
-  if (as_beginning)
-    n = MIN (n, typed->n_letters + limit);
-  for (guint j = 0; j <= n; j++)
-    last[j] = (guint8) j;
-  memset (before, MAX_LETTERS, sizeof rows[0]);
-
-  for (guint i = 1; i <= typed->n_letters; i++)
-    {
-      guint8 least = row[0] = (guint8) i;
-      guint8 *spare;
-
-      for (guint j = 1; j <= n; j++)
-        {
-          gboolean same = typed->letters[i - 1] == word->letters[j - 1];
-          guint cost = MIN (last[j], row[j - 1]) + 1u;
-
-          cost = MIN (cost, last[j - 1] + (same ? 0u : 1u));
-          if (i > 1 && j > 1 && typed->letters[i - 1] == word->letters[j - 2]
-              && typed->letters[i - 2] == word->letters[j - 1])
-            cost = MIN (cost, before[j - 2] + 1u);
-          row[j] = (guint8) cost;
-          least = MIN (least, row[j]);
-        }
-      if (least > limit)
-        return FALSE;
-      spare = before;
-      before = last;
-      last = row;
-      row = spare;
-    }
-
-  if (!as_beginning)
-    return last[n] <= limit;
-
-  for (guint j = 0; j <= n; j++)
-    {
-      if (last[j] <= limit)
-        return TRUE;
-    }
-  return FALSE;
-}
-
-static guint
-count_bits (guint32 bits)
-{
-  guint n = 0;
-
-  for (; bits != 0; bits &= bits - 1)
-    n++;
-
-  return n;
-}
-
 static void
-credit_tolerantly (SwSearch   *self,
-                   const Word *typed,
-                   gboolean    as_beginning,
-                   guint8     *best)
+credit_tolerantly (SwSearch     *self,
+                   const SwWord *typed,
+                   gboolean      as_beginning,
+                   guint8       *best)
 {
-  guint limit = allowed_errors (typed->n_letters);
+  guint limit = sw_word_get_allowed_errors (typed);
 
   if (limit == 0)
     return;
 
   for (guint i = 0; i < self->words->len; i++)
     {
-      const Word *word = &g_array_index (self->words, Word, i);
+      const SwWord *word = &g_array_index (self->words, SwWord, i);
 
-      /* Each error accounts for one letter that the other word lacks; this rules out almost all. */
-      if (word->n_letters + limit < typed->n_letters
-          || (!as_beginning && word->n_letters > typed->n_letters + limit)
-          || count_bits (typed->signature & ~word->signature) > limit
-          || (!as_beginning && count_bits (word->signature & ~typed->signature) > limit))
-        continue;
-      if (is_within (typed, word, limit, FALSE))
+      if (sw_word_is_within (typed, word, limit, FALSE))
         credit (self, i, FIT_WHOLE_WITH_ERRORS, best);
-      else if (as_beginning && is_within (typed, word, limit, TRUE))
+      else if (as_beginning && sw_word_is_within (typed, word, limit, TRUE))
         credit (self, i, FIT_BEGINNING_WITH_ERRORS, best);
     }
 }
@@ -597,12 +415,12 @@ passes (SwExercise           *exercise,
 
 /* Adds up the scores of all words in @totals; an exercise that lacks a word gets 0. Whether any has them all. */
 static gboolean
-rate (SwSearch   *self,
-      const Word *typed,
-      guint       n_typed,
-      gboolean    unfinished,
-      gboolean    tolerant,
-      guint16    *totals)
+rate (SwSearch     *self,
+      const SwWord *typed,
+      guint         n_typed,
+      gboolean      unfinished,
+      gboolean      tolerant,
+      guint16      *totals)
 {
   guint n = self->exercises->len;
   g_autofree guint8 *best = g_new (guint8, n);
@@ -690,7 +508,7 @@ sw_search_find (SwSearch             *self,
                 const char           *query,
                 const SwSearchFilter *filter)
 {
-  Word typed[MAX_QUERY_WORDS];
+  SwWord typed[MAX_QUERY_WORDS];
   guint n_typed = 0;
   gboolean unfinished = TRUE;
   g_autofree char *valid = NULL;
@@ -703,7 +521,7 @@ sw_search_find (SwSearch             *self,
     return g_ptr_array_new_with_free_func (g_object_unref);
 
   query = valid = g_utf8_make_valid (query, -1);
-  while (n_typed < MAX_QUERY_WORDS && take_word (&query, &typed[n_typed]))
+  while (n_typed < MAX_QUERY_WORDS && sw_word_take (&query, &typed[n_typed]))
     {
       unfinished = *query == '\0';
       n_typed++;
