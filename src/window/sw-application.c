@@ -35,6 +35,7 @@ static GParamSpec *props[N_PROPS];
 static const char *const style_sheets[] = {
   "setwright.css",
   "sw-session-canvas.css",
+  "sw-findings-bar.css",
   "sw-catalogue-pane.css",
   "sw-inspector.css",
   "sw-preview.css",

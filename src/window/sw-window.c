@@ -289,7 +289,17 @@ focus_canvas_activated_cb (GSimpleAction *action,
 
   (void) action;
   (void) parameter;
-  gtk_widget_child_focus (GTK_WIDGET (self->canvas), GTK_DIR_TAB_FORWARD);
+  gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
+}
+
+static void
+findings_activated_cb (GSimpleAction *action,
+                       GVariant      *parameter,
+                       gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  sw_findings_bar_toggle (SW_WINDOW (data)->findings_bar);
 }
 
 static void
@@ -341,6 +351,7 @@ static const GActionEntry entries[] = {
   { .name = "inspector", .state = "true", .change_state = inspector_toggled_cb },
   { .name = "search", .activate = search_activated_cb },
   { .name = "focus-canvas", .activate = focus_canvas_activated_cb },
+  { .name = "findings", .activate = findings_activated_cb },
   { .name = "show-motion", .activate = show_motion_activated_cb },
   { .name = "shortcuts", .activate = shortcuts_activated_cb },
   { .name = "menu", .activate = menu_activated_cb },

@@ -1,0 +1,558 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Dragging over the canvas: from which row something is taken, into which gap it would go, and scrolling near
+ * the edges meanwhile. A drop is one edit. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-canvas-drag.h"
+#include "sw-edit-labels.h"
+#include "sw-edits.h"
+#include "sw-session-canvas-private.h"
+
+#define EDGE_PX 56.0       /* how near to an edge scrolling begins */
+#define SPEED_PX_S 900.0   /* at the very edge */
+
+/* A place something can be dropped into, and where the line that shows it stands. */
+typedef struct
+{
+  GListStore *list;
+  guint position;
+  SwCanvasRowView *view; /* NULL below the last row */
+  SwDropMark mark;
+  gboolean in_circuit;
+} Gap;
+
+/* Taking */
+
+static SwCanvasDrag *
+parcel_of (SwSessionCanvas *self,
+           SwCanvasRow     *row)
+{
+  g_autoptr (GPtrArray) objects = g_ptr_array_new ();
+  SwItem *item = sw_canvas_row_get_item (row);
+
+  if (sw_canvas_row_get_kind (row) == SW_CANVAS_ROW_EMPTY)
+    return NULL;
+
+  if (item == NULL)
+    {
+      g_ptr_array_add (objects, sw_canvas_row_get_section (row));
+    }
+  else if (!g_ptr_array_find (sw_document_get_chosen (self->document), item, NULL))
+    {
+      g_ptr_array_add (objects, item);
+    }
+  else
+    {
+      for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->model)); i++)
+        if (gtk_selection_model_is_selected (GTK_SELECTION_MODEL (self->model), i))
+          g_ptr_array_add (objects, sw_canvas_row_get_item (sw_canvas_model_get_row (self->model, i)));
+    }
+
+  return sw_canvas_drag_new (sw_document_get_programme (self->document), objects);
+}
+
+static GdkContentProvider *
+prepare_cb (GtkDragSource *source,
+            double         x,
+            double         y,
+            gpointer       data)
+{
+  SwSessionCanvas *self = data;
+  GtkWidget *view = gtk_event_controller_get_widget (GTK_EVENT_CONTROLLER (source));
+  SwCanvasRow *row = sw_canvas_row_view_get_row (SW_CANVAS_ROW_VIEW (view));
+  g_autoptr (SwCanvasDrag) parcel = row != NULL ? parcel_of (self, row) : NULL;
+
+  (void) x;
+  (void) y;
+  return parcel != NULL ? gdk_content_provider_new_typed (SW_TYPE_CANVAS_DRAG, parcel) : NULL;
+}
+
+/* What is under the pointer while dragging is its name: a picture of the row would hide the gaps. */
+static void
+drag_begin_cb (GtkDragSource *source,
+               GdkDrag       *drag,
+               gpointer       data)
+{
+  GdkContentProvider *content = gtk_drag_source_get_content (source);
+  g_auto (GValue) value = G_VALUE_INIT;
+  g_autofree char *words = NULL;
+  GPtrArray *objects;
+  GtkWidget *label;
+
+  (void) data;
+  g_value_init (&value, SW_TYPE_CANVAS_DRAG);
+  if (content == NULL || !gdk_content_provider_get_value (content, &value, NULL))
+    return;
+
+  objects = sw_canvas_drag_get_objects (g_value_get_object (&value));
+  if (objects->len == 1)
+    words = sw_edit_object_name (objects->pdata[0]);
+  else
+    words = g_strdup_printf (ngettext ("%u item", "%u items", objects->len), objects->len);
+  label = gtk_label_new (words);
+  gtk_widget_add_css_class (label, "drag-name");
+  gtk_drag_icon_set_child (GTK_DRAG_ICON (gtk_drag_icon_get_for_drag (drag)), label);
+  gdk_drag_set_hotspot (drag, -12, -8);
+}
+
+/**
+ * sw_session_canvas_add_drag_source:
+ * @view: a row view of the list
+ *
+ * Lets what the row stands for be dragged, together with all chosen items if it is one of them.
+ */
+void
+sw_session_canvas_add_drag_source (SwSessionCanvas *self,
+                                   SwCanvasRowView *view)
+{
+  GtkDragSource *source = gtk_drag_source_new ();
+
+  gtk_drag_source_set_actions (source, GDK_ACTION_MOVE | GDK_ACTION_COPY);
+  g_signal_connect (source, "prepare", G_CALLBACK (prepare_cb), self);
+  g_signal_connect (source, "drag-begin", G_CALLBACK (drag_begin_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (view), GTK_EVENT_CONTROLLER (source));
+}
+
+/* Finding the gap */
+
+/* The view under the pointer. Rows scrolled away keep stale places, so the list is asked what it shows there. */
+static SwCanvasRowView *
+find_view_at (SwSessionCanvas *self,
+              double           x,
+              double           y)
+{
+  GtkWidget *list = GTK_WIDGET (self->list);
+  GtkWidget *widget = gtk_widget_pick (list, x, y, GTK_PICK_DEFAULT);
+
+  while (widget != NULL && widget != list && !SW_IS_CANVAS_ROW_VIEW (widget))
+    {
+      GtkWidget *child = gtk_widget_get_first_child (widget);
+
+      if (child != NULL && SW_IS_CANVAS_ROW_VIEW (child))
+        return SW_CANVAS_ROW_VIEW (child);
+      widget = gtk_widget_get_parent (widget);
+    }
+
+  return widget != NULL && widget != list ? SW_CANVAS_ROW_VIEW (widget) : NULL;
+}
+
+static gboolean
+is_upper_half (SwSessionCanvas *self,
+               SwCanvasRowView *view,
+               double           x,
+               double           y)
+{
+  graphene_point_t point;
+
+  return gtk_widget_compute_point (GTK_WIDGET (self->list), GTK_WIDGET (view),
+                                   &GRAPHENE_POINT_INIT ((float) x, (float) y), &point)
+         && point.y < (float) gtk_widget_get_height (GTK_WIDGET (view)) / 2.0f;
+}
+
+static GListStore *
+sections_of (SwSessionCanvas *self)
+{
+  return sw_session_get_sections (sw_document_get_session (self->document));
+}
+
+static guint
+length_of (GListStore *list)
+{
+  return g_list_model_get_n_items (G_LIST_MODEL (list));
+}
+
+/* The end of the last section before @index; FALSE when there is none. */
+static gboolean
+find_end_of_section (SwSessionCanvas *self,
+                     guint            index,
+                     Gap             *gap)
+{
+  g_autoptr (SwSection) section = NULL;
+
+  if (index == 0)
+    return FALSE;
+
+  section = g_list_model_get_item (G_LIST_MODEL (sections_of (self)), index - 1);
+  gap->list = sw_section_get_items (section);
+  gap->position = length_of (gap->list);
+  return TRUE;
+}
+
+static gboolean
+find_gap_at_header (SwSessionCanvas *self,
+                    SwSection       *section,
+                    gboolean         upper,
+                    Gap             *gap)
+{
+  guint index = 0;
+
+  g_list_store_find (sections_of (self), section, &index);
+  gap->mark = SW_DROP_MARK_ABOVE;
+  if (upper && find_end_of_section (self, index, gap))
+    return TRUE;
+
+  gap->mark = SW_DROP_MARK_BELOW;
+  gap->list = sw_section_get_items (section);
+  gap->position = 0;
+  return TRUE;
+}
+
+static gboolean
+find_gap_at_row (SwSessionCanvas *self,
+                 SwCanvasRow     *row,
+                 gboolean         upper,
+                 gboolean         has_circuit,
+                 Gap             *gap)
+{
+  SwItem *item = sw_canvas_row_get_item (row);
+  SwItem *circuit = sw_canvas_row_get_circuit (row);
+  SwCanvasRowKind kind = sw_canvas_row_get_kind (row);
+  guint position = 0;
+
+  if (kind == SW_CANVAS_ROW_SECTION)
+    return find_gap_at_header (self, sw_canvas_row_get_section (row), upper, gap);
+
+  gap->mark = upper ? SW_DROP_MARK_ABOVE : SW_DROP_MARK_BELOW;
+  gap->in_circuit = circuit != NULL;
+  gap->list = circuit != NULL ? sw_item_get_items (circuit) : sw_section_get_items (sw_canvas_row_get_section (row));
+  if (kind == SW_CANVAS_ROW_EMPTY)
+    {
+      gap->mark = SW_DROP_MARK_INTO;
+      gap->position = 0;
+    }
+  else if (kind == SW_CANVAS_ROW_CIRCUIT && !upper && !has_circuit)
+    {
+      gap->list = sw_item_get_items (item);
+      gap->position = 0;
+      gap->in_circuit = TRUE;
+    }
+  else
+    {
+      g_list_store_find (gap->list, item, &position);
+      gap->position = upper ? position : position + 1;
+    }
+
+  return !(gap->in_circuit && has_circuit);
+}
+
+/* Sections go between sections only: before or after the one whose rows the pointer is on. */
+static gboolean
+find_gap_for_section (SwSessionCanvas *self,
+                      SwCanvasRowView *view,
+                      Gap             *gap)
+{
+  SwSection *section = sw_canvas_row_get_section (sw_canvas_row_view_get_row (view));
+  guint header = sw_canvas_model_find (self->model, section);
+  guint last = header;
+  guint here = header;
+  gboolean before;
+
+  for (guint i = header; i < g_list_model_get_n_items (G_LIST_MODEL (self->model)); i++)
+    {
+      SwCanvasRow *row = sw_canvas_model_get_row (self->model, i);
+
+      if (sw_canvas_row_get_section (row) != section)
+        break;
+      last = i;
+      if (row == sw_canvas_row_view_get_row (view))
+        here = i;
+    }
+
+  before = here - header <= (last - header) / 2;
+  gap->list = sections_of (self);
+  g_list_store_find (gap->list, section, &gap->position);
+  gap->position += before ? 0 : 1;
+  gap->mark = before ? SW_DROP_MARK_ABOVE : SW_DROP_MARK_BELOW;
+  gap->view = g_hash_table_lookup (self->views, sw_canvas_model_get_row (self->model, before ? header : last));
+  return TRUE;
+}
+
+/* Where @value would go when dropped at a point of the list; FALSE when it cannot be dropped there. */
+static gboolean
+find_gap (SwSessionCanvas *self,
+          const GValue    *value,
+          double           x,
+          double           y,
+          Gap             *gap)
+{
+  SwCanvasDrag *parcel = value != NULL && G_VALUE_HOLDS (value, SW_TYPE_CANVAS_DRAG) ? g_value_get_object (value)
+                                                                                     : NULL;
+  gboolean is_section = parcel != NULL && sw_canvas_drag_has_section (parcel);
+  gboolean has_circuit = parcel != NULL && sw_canvas_drag_has_circuit (parcel);
+  SwCanvasRowView *view;
+
+  *gap = (Gap){ .view = NULL };
+  if (self->document == NULL || sw_document_get_session (self->document) == NULL)
+    return FALSE;
+
+  view = find_view_at (self, x, y);
+  if (view == NULL || sw_canvas_row_view_get_row (view) == NULL)
+    {
+      if (!is_section)
+        return find_end_of_section (self, length_of (sections_of (self)), gap);
+      gap->list = sections_of (self);
+      gap->position = length_of (gap->list);
+      return TRUE;
+    }
+
+  gap->view = view;
+  if (is_section)
+    return find_gap_for_section (self, view, gap);
+  return find_gap_at_row (self, sw_canvas_row_view_get_row (view), is_upper_half (self, view, x, y), has_circuit, gap);
+}
+
+/* Showing the gap */
+
+static void
+clear_mark (SwSessionCanvas *self)
+{
+  if (self->marked != NULL)
+    sw_canvas_row_view_set_drop_mark (self->marked, SW_DROP_MARK_NONE, FALSE);
+  self->marked = NULL;
+  gtk_widget_remove_css_class (GTK_WIDGET (self->list), "drop-end");
+}
+
+/**
+ * sw_session_canvas_forget_mark:
+ * @view: a row view that is about to show another row, or none
+ */
+void
+sw_session_canvas_forget_mark (SwSessionCanvas *self,
+                               SwCanvasRowView *view)
+{
+  if (self->marked == view)
+    self->marked = NULL;
+}
+
+static void
+show_mark (SwSessionCanvas *self,
+           const Gap       *gap)
+{
+  clear_mark (self);
+  if (gap->view != NULL)
+    sw_canvas_row_view_set_drop_mark (gap->view, gap->mark, gap->in_circuit);
+  else
+    gtk_widget_add_css_class (GTK_WIDGET (self->list), "drop-end");
+  self->marked = gap->view;
+}
+
+static gboolean
+wants_copy (GtkDropTarget *target)
+{
+  GdkDrop *drop = gtk_drop_target_get_current_drop (target);
+  GdkModifierType state = drop != NULL ? gdk_device_get_modifier_state (gdk_drop_get_device (drop)) : 0;
+
+  return (state & GDK_CONTROL_MASK) != 0;
+}
+
+static GdkDragAction
+drop_motion_cb (GtkDropTarget *target,
+                double         x,
+                double         y,
+                gpointer       data)
+{
+  SwSessionCanvas *self = data;
+  const GValue *value = gtk_drop_target_get_value (target);
+  Gap gap;
+
+  self->drag_x = x;
+  self->drag_y = y;
+  if (!find_gap (self, value, x, y, &gap))
+    {
+      clear_mark (self);
+      return 0;
+    }
+
+  show_mark (self, &gap);
+  if (value != NULL && G_VALUE_HOLDS (value, SW_TYPE_CANVAS_DRAG))
+    return wants_copy (target) ? GDK_ACTION_COPY : GDK_ACTION_MOVE;
+  return GDK_ACTION_COPY;
+}
+
+/* Dropping */
+
+static void
+drop_exercise (SwSessionCanvas *self,
+               SwExercise      *exercise,
+               const Gap       *gap)
+{
+  SwProgramme *programme = sw_document_get_programme (self->document);
+  g_autoptr (SwItem) item = sw_item_new_for_exercise (sw_programme_own_snapshot (programme, exercise), NULL);
+  g_autoptr (GPtrArray) items = g_ptr_array_new ();
+  g_autofree char *label = NULL;
+
+  g_ptr_array_add (items, item);
+  label = sw_edit_label (SW_EDIT_VERB_ADD, items);
+  sw_edit_insert (sw_document_get_history (self->document), gap->list, gap->position, items, label);
+  sw_document_choose (self->document, items);
+}
+
+static void
+drop_parcel (SwSessionCanvas *self,
+             SwCanvasDrag    *parcel,
+             const Gap       *gap,
+             gboolean         copy)
+{
+  SwHistory *history = sw_document_get_history (self->document);
+  SwProgramme *programme = sw_document_get_programme (self->document);
+  g_autoptr (GPtrArray) dropped = NULL;
+  g_autofree char *label = NULL;
+
+  if (copy || sw_canvas_drag_get_programme (parcel) != programme)
+    {
+      dropped = sw_canvas_drag_dup_copies (parcel);
+      label = sw_edit_label (SW_EDIT_VERB_DUPLICATE, dropped);
+      sw_edit_insert (history, gap->list, gap->position, dropped, label);
+    }
+  else
+    {
+      dropped = g_ptr_array_ref (sw_canvas_drag_get_objects (parcel));
+      label = sw_edit_label (SW_EDIT_VERB_MOVE, dropped);
+      sw_edit_move (history, programme, dropped, gap->list, gap->position, label);
+    }
+
+  if (!sw_canvas_drag_has_section (parcel))
+    sw_document_choose (self->document, dropped);
+}
+
+static void
+stop_scrolling (SwSessionCanvas *self)
+{
+  if (self->scroll_tick != 0)
+    gtk_widget_remove_tick_callback (GTK_WIDGET (self->scroller), self->scroll_tick);
+  self->scroll_tick = 0;
+}
+
+static gboolean
+drop_cb (GtkDropTarget *target,
+         const GValue  *value,
+         double         x,
+         double         y,
+         gpointer       data)
+{
+  SwSessionCanvas *self = data;
+  gboolean copy = wants_copy (target);
+  Gap gap;
+
+  clear_mark (self);
+  stop_scrolling (self);
+  if (!find_gap (self, value, x, y, &gap))
+    return FALSE;
+
+  if (G_VALUE_HOLDS (value, SW_TYPE_EXERCISE))
+    drop_exercise (self, g_value_get_object (value), &gap);
+  else
+    drop_parcel (self, g_value_get_object (value), &gap, copy);
+  sw_session_canvas_reveal_chosen (self, TRUE);
+  return TRUE;
+}
+
+static void
+drop_leave_cb (SwSessionCanvas *self)
+{
+  clear_mark (self);
+}
+
+/* Scrolling near the edges */
+
+/* -1 at the upper edge, 1 at the lower, 0 between. */
+static double
+pull_at (SwSessionCanvas *self,
+         double           y)
+{
+  double height = gtk_widget_get_height (GTK_WIDGET (self->list));
+  double zone = MIN (EDGE_PX, height / 4.0);
+
+  if (y < zone)
+    return -CLAMP ((zone - y) / zone, 0.0, 1.0);
+  if (y > height - zone)
+    return CLAMP ((y - (height - zone)) / zone, 0.0, 1.0);
+  return 0.0;
+}
+
+static gboolean
+scroll_tick_cb (GtkWidget     *widget,
+                GdkFrameClock *clock,
+                gpointer       data)
+{
+  SwSessionCanvas *self = data;
+  GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (self->scroller);
+  gint64 now = gdk_frame_clock_get_frame_time (clock);
+  double elapsed_s = self->scrolled_us == 0 ? 0.0 : (double) (now - self->scrolled_us) / 1e6;
+  double pull = pull_at (self, self->drag_y);
+
+  (void) widget;
+  self->scrolled_us = now;
+  if (pull != 0.0)
+    {
+      clear_mark (self);
+      gtk_adjustment_set_value (adjustment, gtk_adjustment_get_value (adjustment)
+                                              + pull * SPEED_PX_S * MIN (elapsed_s, 0.1));
+    }
+  return G_SOURCE_CONTINUE;
+}
+
+static void
+hover_enter_cb (SwSessionCanvas *self,
+                double           x,
+                double           y)
+{
+  self->drag_x = x;
+  self->drag_y = y;
+  self->scrolled_us = 0;
+  if (self->scroll_tick == 0)
+    self->scroll_tick = gtk_widget_add_tick_callback (GTK_WIDGET (self->scroller), scroll_tick_cb, self, NULL);
+}
+
+static void
+hover_motion_cb (SwSessionCanvas *self,
+                 double           x,
+                 double           y)
+{
+  self->drag_x = x;
+  self->drag_y = y;
+}
+
+/**
+ * sw_session_canvas_stop_drops:
+ *
+ * Ends what a drag over the canvas has begun.
+ */
+void
+sw_session_canvas_stop_drops (SwSessionCanvas *self)
+{
+  if (self->list == NULL)
+    return;
+
+  clear_mark (self);
+  stop_scrolling (self);
+}
+
+/**
+ * sw_session_canvas_init_drops:
+ *
+ * Makes the list take what is dropped on it.
+ */
+void
+sw_session_canvas_init_drops (SwSessionCanvas *self)
+{
+  GtkDropTarget *target = gtk_drop_target_new (G_TYPE_INVALID, GDK_ACTION_COPY | GDK_ACTION_MOVE);
+  GtkEventController *hover = gtk_drop_controller_motion_new ();
+  GType types[] = { SW_TYPE_CANVAS_DRAG, SW_TYPE_EXERCISE };
+
+  gtk_drop_target_set_gtypes (target, types, G_N_ELEMENTS (types));
+  gtk_drop_target_set_preload (target, TRUE);
+  g_signal_connect (target, "enter", G_CALLBACK (drop_motion_cb), self);
+  g_signal_connect (target, "motion", G_CALLBACK (drop_motion_cb), self);
+  g_signal_connect (target, "drop", G_CALLBACK (drop_cb), self);
+  g_signal_connect_swapped (target, "leave", G_CALLBACK (drop_leave_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self->list), GTK_EVENT_CONTROLLER (target));
+
+  g_signal_connect_swapped (hover, "enter", G_CALLBACK (hover_enter_cb), self);
+  g_signal_connect_swapped (hover, "motion", G_CALLBACK (hover_motion_cb), self);
+  g_signal_connect_swapped (hover, "leave", G_CALLBACK (stop_scrolling), self);
+  gtk_widget_add_controller (GTK_WIDGET (self->list), hover);
+}
