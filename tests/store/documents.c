@@ -1,0 +1,466 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Both documents: what is read is written again to the byte, what is unknown stays, what is wrong is told with its
+ * line. xmllint, which shares no code with the readers but the parser, holds everything written against the schemas. */
+#include "config.h"
+
+#include <glib/gstdio.h>
+#include <math.h>
+#include <string.h>
+
+#include "sw-data-dir.h"
+#include "sw-exercise-xml.h"
+#include "sw-file.h"
+#include "sw-programme-xml.h"
+
+static char *
+read_case (const char *name)
+{
+  g_autofree char *path = g_test_build_filename (G_TEST_DIST, "cases", name, NULL);
+  g_autoptr (GError) error = NULL;
+  char *text = NULL;
+
+  g_file_get_contents (path, &text, NULL, &error);
+  g_assert_no_error (error);
+  return text;
+}
+
+static SwProgramme *
+programme_from_text (const char  *text,
+                     GError     **error)
+{
+  g_autoptr (GBytes) bytes = g_bytes_new (text, strlen (text));
+
+  return sw_programme_from_bytes (bytes, "client.setwright", error);
+}
+
+static char *
+programme_to_text (SwProgramme *programme)
+{
+  g_autoptr (GBytes) bytes = sw_programme_to_bytes (programme);
+
+  return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
+}
+
+static char *
+replace (const char *text,
+         const char *old,
+         const char *new)
+{
+  const char *place = strstr (text, old);
+
+  g_assert_nonnull (place);
+  return g_strdup_printf ("%.*s%s%s", (int) (place - text), text, new, place + strlen (old));
+}
+
+/* Holds @text against a schema with xmllint, whose exit status 3 or 4 means "not valid". */
+static void
+assert_valid (const char *text,
+              const char *schema)
+{
+  g_autofree char *xmllint = g_find_program_in_path ("xmllint");
+  g_autofree char *schema_path = sw_data_path ("schema", schema, NULL);
+  g_autofree char *path = NULL;
+  g_autofree char *words = NULL;
+  g_autoptr (GError) error = NULL;
+  int fd, status;
+
+  if (xmllint == NULL)
+    {
+      g_test_message ("xmllint is not there: not held against %s", schema);
+      return;
+    }
+
+  fd = g_file_open_tmp ("setwright-XXXXXX.xml", &path, NULL);
+  g_assert_cmpint (fd, >=, 0);
+  g_close (fd, NULL);
+  g_assert_true (g_file_set_contents (path, text, -1, NULL));
+  g_spawn_sync (NULL, (char *[]){ xmllint, (char *) "--noout", (char *) "--relaxng", schema_path, path, NULL }, NULL,
+                G_SPAWN_DEFAULT, NULL, NULL, NULL, &words, &status, &error);
+  g_assert_no_error (error);
+  if (status != 0)
+    g_error ("%s\n%s", words, text);
+  g_unlink (path);
+}
+
+static void
+test_round_trip (gconstpointer name)
+{
+  g_autofree char *text = read_case (name);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwProgramme) programme = programme_from_text (text, &error);
+  g_autoptr (SwProgramme) copy = NULL;
+  g_autofree char *written = NULL;
+  g_autofree char *copied = NULL;
+
+  g_assert_no_error (error);
+  written = programme_to_text (programme);
+  g_assert_cmpstr (written, ==, text);
+
+  copy = sw_programme_copy (programme);
+  copied = programme_to_text (copy);
+  g_assert_cmpstr (copied, ==, text);
+  assert_valid (text, "programme.rng");
+  g_assert_finalize_object (g_steal_pointer (&copy));
+  g_assert_finalize_object (g_steal_pointer (&programme));
+}
+
+/* What the sample says arrives in the model, not only in the next file. */
+static void
+test_values (void)
+{
+  g_autofree char *text = read_case ("gardener.setwright");
+  g_autoptr (SwProgramme) programme = programme_from_text (text, NULL);
+  SwClient *client = sw_programme_get_client (programme);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (SwMeasurement) measurement
+      = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_measurements (programme)), 0);
+  const SwDose *dose = sw_item_get_dose (items->pdata[0]);
+
+  g_assert_cmpstr (sw_client_get_goals (client), ==, "Work in the garden for an hour\nClimb the ladder");
+  g_assert_cmpint (sw_client_get_birth_year (client), ==, 1955);
+  g_assert_cmpuint (sw_client_get_precautions (client), ==,
+                    SW_SET (SW_PRECAUTION_HIGH_BLOOD_PRESSURE) | SW_SET (SW_PRECAUTION_FALL_RISK));
+  g_assert_cmpfloat (sw_measurement_get_right (measurement), ==, 8.5);
+  g_assert_true (isnan (sw_measurement_get_both (measurement)));
+
+  g_assert_cmpuint (items->len, ==, 7);
+  g_assert_cmpint (dose->sets, ==, 2);
+  g_assert_cmpint (dose->reps_low, ==, 8);
+  g_assert_cmpint (dose->reps_high, ==, 12);
+  g_assert_cmpint (dose->tempo.lift_s, ==, -1);
+  g_assert_cmpint (dose->load.unit, ==, SW_LOAD_KG);
+  g_assert_cmpfloat (dose->load.value, ==, 2.5);
+  g_assert_cmpint (dose->extra_side, ==, SW_BODY_SIDE_RIGHT);
+  g_assert_cmpint (dose->pain_limit, ==, 3);
+  g_assert_cmpstr (sw_item_get_note (items->pdata[0]), ==, "Hold the counter\nand breathe.");
+  g_assert_cmpint (sw_item_get_kind (items->pdata[2]), ==, SW_ITEM_CIRCUIT);
+  g_assert_cmpint (sw_item_get_rounds (items->pdata[2]), ==, 3);
+  g_assert_true (sw_item_get_exercise (items->pdata[3]) == sw_item_get_exercise (items->pdata[0]));
+}
+
+/* A newer version's elements and attributes outlive an edit next to them. */
+static void
+test_edit_keeps_unknown (void)
+{
+  g_autofree char *text = read_case ("newer.setwright");
+  g_autofree char *expected = replace (text, "name=\"Alex Gardener\"", "name=\"Zoë &quot;Z&quot; &lt;G&gt;\"");
+  g_autofree char *with_dose = replace (expected, "<dose sets=\"2\"", "<dose sets=\"4\"");
+  g_autoptr (SwProgramme) programme = programme_from_text (text, NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  SwDose dose = *sw_item_get_dose (items->pdata[0]);
+  g_autofree char *written = NULL;
+
+  dose.sets = 4;
+  g_object_set (sw_programme_get_client (programme), "name", "Zoë \"Z\" <G>", NULL);
+  g_object_set (items->pdata[0], "dose", &dose, NULL);
+  written = programme_to_text (programme);
+  g_assert_cmpstr (written, ==, with_dose);
+  assert_valid (written, "programme.rng");
+}
+
+/* Prefixes declared far out, comments outside the root and default namespaces come out as XML that means the same. */
+static void
+test_namespaces (void)
+{
+  g_autofree char *text = read_case ("gardener.setwright");
+  g_autofree char *declared = replace (text, "<programme xmlns=", "<!-- first -->\n<programme xmlns:far=\"urn:far\" xmlns=");
+  g_autofree char *used
+      = replace (declared, "<rest id=\"i2\"", "<far:a far:b=\"1\"><c xmlns=\"urn:other\" far:d=\"2\"/></far:a><rest far:e=\"3\" id=\"i2\"");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwProgramme) programme = programme_from_text (used, &error);
+  g_autoptr (SwProgramme) again = NULL;
+  g_autofree char *written = NULL;
+  g_autofree char *rewritten = NULL;
+
+  g_assert_no_error (error);
+  written = programme_to_text (programme);
+  g_assert_nonnull (strstr (written, "<far:a xmlns:far=\"urn:far\" far:b=\"1\"><c xmlns=\"urn:other\" far:d=\"2\"/></far:a>"));
+  g_assert_nonnull (strstr (written, "seconds=\"90\" xmlns:far=\"urn:far\" far:e=\"3\"/>"));
+  g_assert_nonnull (strstr (written, "  <!-- first -->\n</programme>\n"));
+
+  again = programme_from_text (written, &error);
+  g_assert_no_error (error);
+  rewritten = programme_to_text (again);
+  g_assert_cmpstr (rewritten, ==, written);
+}
+
+typedef struct
+{
+  const char *old;
+  const char *new;
+  SwXmlError code;
+  long line;
+  const char *words; /* part of the message */
+} Bad;
+
+static const Bad bad_programmes[] = {
+  { "<programme xmlns=\"urn:setwright:programme\"", "<programme xmlns=\"urn:other\"", SW_XML_ERROR_INVALID, 2, "no programme" },
+  { "version=\"1\" id=\"0b", "id=\"0b", SW_XML_ERROR_INVALID, 2, "version" },
+  { "version=\"1\" id=\"0b", "version=\"0\" id=\"0b", SW_XML_ERROR_RANGE, 2, "version" },
+  { "version=\"1\" id=\"0b", "version=\"one\" id=\"0b", SW_XML_ERROR_RANGE, 2, "one" },
+  { "id=\"0b6d2a7e-53c4-4f1e-9a08-7c1e5d2f4b63\"", "id=\"../../etc/passwd\"", SW_XML_ERROR_INVALID, 2, "id" },
+  { "birth-year=\"1955\"", "birth-year=\"1855\"", SW_XML_ERROR_RANGE, 3, "1855" },
+  { "dominant-side=\"right\"", "dominant-side=\"upper\"", SW_XML_ERROR_INVALID, 3, "upper" },
+  { "text-points=\"14\"", "text-points=\"200\"", SW_XML_ERROR_RANGE, 3, "200" },
+  { "text-points=\"14\"", "text-points=\"nan\"", SW_XML_ERROR_RANGE, 3, "nan" },
+  { "language=\"en\"", "language=\"\"", SW_XML_ERROR_INVALID, 3, "language" },
+  { "fall-risk\" equip", "fall-risk flying\" equip", SW_XML_ERROR_INVALID, 3, "flying" },
+  { "date=\"2026-11-20\" test", "date=\"2026-02-30\" test", SW_XML_ERROR_RANGE, 10, "2026-02-30" },
+  { "measure=\"seconds\" left", "measure=\"years\" left", SW_XML_ERROR_INVALID, 10, "years" },
+  { "left=\"22\"", "left=\"1e999\"", SW_XML_ERROR_RANGE, 10, "left" },
+  { "monday wednesday", "monday someday", SW_XML_ERROR_INVALID, 13, "someday" },
+  { "kind=\"warm-up\"", "kind=\"hot\"", SW_XML_ERROR_INVALID, 14, "hot" },
+  { "exercise=\"heel-raise-sitting\"", "exercise=\"heel-raise\"", SW_XML_ERROR_INVALID, 15, "heel-raise" },
+  { "id=\"i2\"", "id=\"i1\"", SW_XML_ERROR_INVALID, 20, "i1" },
+  { "id=\"i2\"", "id=\"\"", SW_XML_ERROR_INVALID, 20, "id" },
+  { "<dose sets=\"2\"", "<dose sets=\"-2\"", SW_XML_ERROR_RANGE, 16, "-2" },
+  { "<dose sets=\"2\"", "<dose sets=\"2000000000\"", SW_XML_ERROR_RANGE, 16, "2000000000" },
+  { "<dose sets=\"2\"", "<dose sets=\"99999999999999999999\"", SW_XML_ERROR_RANGE, 16, "sets" },
+  { "<dose sets=\"2\"", "<dose sets=\"2.5\"", SW_XML_ERROR_RANGE, 16, "2.5" },
+  { "repetitions=\"8-12\"", "repetitions=\"12-8\"", SW_XML_ERROR_RANGE, 16, "12-8" },
+  { "repetitions=\"8-12\"", "repetitions=\"-5\"", SW_XML_ERROR_RANGE, 16, "-5" },
+  { "repetitions=\"8-12\"", "repetitions=\"0-12\"", SW_XML_ERROR_RANGE, 16, "0-12" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0\"", SW_XML_ERROR_RANGE, 16, "tempo" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0-99-1\"", SW_XML_ERROR_RANGE, 16, "tempo" },
+  { "load=\"2.5 kg\"", "load=\"-2.5 kg\"", SW_XML_ERROR_RANGE, 16, "-2.5 kg" },
+  { "load=\"2.5 kg\"", "load=\"2.5 stone\"", SW_XML_ERROR_RANGE, 16, "stone" },
+  { "load=\"2.5 kg\"", "load=\"0x10 kg\"", SW_XML_ERROR_RANGE, 16, "0x10" },
+  { "load=\"2.5 kg\"", "load=\"inf kg\"", SW_XML_ERROR_RANGE, 16, "inf" },
+  { "load=\"2.5 kg\"", "load=\"501 kg\"", SW_XML_ERROR_RANGE, 16, "501" },
+  { " extra-side=\"right\"", "", SW_XML_ERROR_INVALID, 16, "extra-side" },
+  { "pain-limit=\"3\"/>\n          <note>", "pain-limit=\"11\"/>\n          <note>", SW_XML_ERROR_RANGE, 16, "11" },
+  { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", SW_XML_ERROR_INVALID, 24, "dose" },
+  { "rounds=\"3\"", "rounds=\"0\"", SW_XML_ERROR_RANGE, 23, "rounds" },
+  { "<rest id=\"i6\" seconds=\"20\"/>", "<circuit id=\"i6\"/>", SW_XML_ERROR_INVALID, 27, "circuit" },
+  { "seconds=\"90\"", "seconds=\"9000\"", SW_XML_ERROR_RANGE, 20, "9000" },
+  { "<clinic name", "<client/><clinic name", SW_XML_ERROR_INVALID, 8, "second" },
+  { "finding=\"precaution:fall-risk:i1\"", "", SW_XML_ERROR_INVALID, 37, "finding" },
+  { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 49, "Heel Raise" },
+  { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 50, "moon" },
+  { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 50, "pace-seconds" },
+  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 55, "xml:lang" },
+  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 55, "name" },
+  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 79, "flying" },
+};
+
+static void
+test_bad_programmes (void)
+{
+  g_autofree char *text = read_case ("gardener.setwright");
+
+  for (guint i = 0; i < G_N_ELEMENTS (bad_programmes); i++)
+    {
+      const Bad *bad = &bad_programmes[i];
+      g_autofree char *broken = replace (text, bad->old, bad->new);
+      g_autoptr (GError) error = NULL;
+
+      g_assert_null (programme_from_text (broken, &error));
+      g_test_message ("%s", error->message);
+      g_assert_error (error, SW_XML_ERROR, (int) bad->code);
+      g_assert_cmpint (sw_xml_error_get_line (error), ==, bad->line);
+      g_assert_true (g_str_has_prefix (error->message, "client.setwright, line "));
+      g_assert_nonnull (strstr (error->message, bad->words));
+    }
+}
+
+/* Cut off after any line, a programme is refused. */
+static void
+test_truncated (void)
+{
+  g_autofree char *text = read_case ("gardener.setwright");
+
+  for (const char *end = strchr (text, '\n'); end != NULL && end[1] != '\0'; end = strchr (end + 1, '\n'))
+    {
+      g_autofree char *part = g_strndup (text, (gsize) (end - text));
+      g_autoptr (GError) error = NULL;
+
+      g_assert_null (programme_from_text (part, &error));
+      g_assert_error (error, SW_XML_ERROR, SW_XML_ERROR_MALFORMED);
+      g_assert_nonnull (strstr (error->message, "client.setwright~"));
+    }
+}
+
+/* What a therapist can type, and odder things, all come back. */
+static void
+test_hard_texts (void)
+{
+  static const char *const texts[] = { "<&>\"'", " spaces \t around ", "two\nlines\n", "\n", "日本語 العربية", "a\rb", "]]>" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
+    {
+      g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
+      g_autoptr (SwItem) item = sw_item_new (SW_ITEM_REST, NULL);
+      g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
+      g_autoptr (SwSection) section = g_list_model_get_item (G_LIST_MODEL (sw_session_get_sections (session)), 0);
+      g_autoptr (SwProgramme) again = NULL;
+      g_autoptr (GPtrArray) items = NULL;
+      g_autoptr (GError) error = NULL;
+      g_autofree char *text = NULL;
+
+      g_object_set (item, "title", texts[i], "note", texts[i], NULL);
+      g_list_store_append (sw_section_get_items (section), item);
+      g_object_set (sw_programme_get_client (programme), "name", texts[i], "goals", texts[i], NULL);
+      text = programme_to_text (programme);
+      again = programme_from_text (text, &error);
+      g_assert_no_error (error);
+      assert_valid (text, "programme.rng");
+
+      items = sw_programme_dup_items (again);
+      g_assert_cmpstr (sw_item_get_title (items->pdata[0]), ==, texts[i]);
+      g_assert_cmpstr (sw_item_get_note (items->pdata[0]), ==, texts[i]);
+      g_assert_cmpstr (sw_client_get_name (sw_programme_get_client (again)), ==, texts[i]);
+      g_assert_cmpstr (sw_client_get_goals (sw_programme_get_client (again)), ==, texts[i]);
+    }
+}
+
+/* Values no reader takes are left out rather than written: what was on the screen can always be opened again. */
+static void
+test_writer_is_safe (void)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new (NULL);
+  g_autoptr (SwMeasurement) measurement = sw_measurement_new ("yesterday", "Reach\x01", SW_MEASURE_CENTIMETRES);
+  g_autoptr (SwProgramme) again = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autofree char *text = NULL;
+
+  g_object_set (sw_programme_get_client (programme), "birth-year", 19, "language", "not a tag", NULL);
+  g_object_set (measurement, "left", 1e300, NULL);
+  g_list_store_append (sw_programme_get_measurements (programme), measurement);
+  text = programme_to_text (programme);
+  assert_valid (text, "programme.rng");
+  again = programme_from_text (text, &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (sw_client_get_birth_year (sw_programme_get_client (again)), ==, 0);
+  g_assert_cmpstr (sw_client_get_language (sw_programme_get_client (again)), ==, "en");
+}
+
+static int
+pick (GRand *random,
+      int    low,
+      int    high)
+{
+  return g_rand_int_range (random, low, high + 1);
+}
+
+static void
+make_dose (GRand  *random,
+           SwDose *dose)
+{
+  sw_dose_init (dose);
+  dose->sets = pick (random, 1, 20);
+  dose->reps_low = pick (random, 0, 200);
+  dose->reps_high = dose->reps_low == 0 ? 0 : pick (random, dose->reps_low, 200);
+  dose->hold_s = pick (random, 0, 600);
+  dose->tempo.set = pick (random, 0, 1) == 1;
+  if (dose->tempo.set)
+    dose->tempo = (SwTempo) { TRUE, pick (random, 0, 60), pick (random, 0, 60), pick (random, -1, 60), pick (random, 0, 60) };
+  dose->load.unit = (SwLoadUnit) pick (random, SW_LOAD_NONE, SW_LOAD_NEWTON);
+  dose->load.value = dose->load.unit == SW_LOAD_NONE ? 0.0 : pick (random, 0, 500000) / 1000.0;
+  dose->rest_s = pick (random, 0, 900);
+  dose->side = (SwSide) pick (random, SW_SIDE_BOTH, SW_SIDE_ALTERNATING);
+  dose->directions = pick (random, 1, 8);
+  dose->extra_sets = pick (random, 0, 10);
+  dose->extra_side = dose->extra_sets == 0 ? SW_BODY_SIDE_NONE : (SwBodySide) pick (random, 1, 2);
+  dose->days_a_week = pick (random, 0, 7);
+  dose->times_a_day = pick (random, 1, 10);
+  dose->effort_limit = pick (random, 0, 10);
+  dose->pain_limit = pick (random, -1, 10);
+}
+
+/* Every dose that passes sw_dose_check() comes back as it was. */
+static void
+test_doses (void)
+{
+  guint32 seed = (guint32) g_test_rand_int ();
+  GRand *random = g_rand_new_with_seed (seed);
+  g_autofree char *text = read_case ("gardener.setwright");
+  g_autoptr (SwProgramme) programme = programme_from_text (text, NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+
+  g_test_message ("seed %u", seed);
+  for (int i = 0; i < 500; i++)
+    {
+      g_autoptr (SwProgramme) again = NULL;
+      g_autoptr (GPtrArray) items_again = NULL;
+      g_autoptr (GError) error = NULL;
+      g_autofree char *written = NULL;
+      SwDose dose;
+
+      make_dose (random, &dose);
+      g_assert_true (sw_dose_check (&dose, NULL));
+      g_object_set (items->pdata[0], "dose", &dose, NULL);
+      written = programme_to_text (programme);
+      again = programme_from_text (written, &error);
+      g_assert_no_error (error);
+      items_again = sw_programme_dup_items (again);
+      g_assert_true (sw_dose_equal (sw_item_get_dose (items_again->pdata[0]), &dose));
+      if (i % 50 == 0)
+        assert_valid (written, "programme.rng");
+    }
+
+  g_rand_free (random);
+}
+
+static void
+test_shipped (void)
+{
+  g_autofree char *folder = sw_data_path ("catalogue", NULL);
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  const char *name;
+
+  g_assert_nonnull (dir);
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *path = g_build_filename (folder, name, NULL);
+      g_autoptr (GError) error = NULL;
+      g_autoptr (GBytes) bytes = sw_file_read (path, SW_XML_MAX_BYTES, &error);
+      g_autoptr (SwExercise) exercise = sw_exercise_from_bytes (bytes, name, &error);
+      g_autoptr (SwExercise) again = NULL;
+      g_autoptr (GBytes) written = NULL;
+      g_autoptr (GBytes) rewritten = NULL;
+      g_autofree char *text = NULL;
+
+      g_assert_no_error (error);
+      written = sw_exercise_to_bytes (exercise);
+      text = g_strndup (g_bytes_get_data (written, NULL), g_bytes_get_size (written));
+      assert_valid (text, "exercise.rng");
+      again = sw_exercise_from_bytes (written, name, &error);
+      g_assert_no_error (error);
+      g_assert_true (sw_exercise_equal (exercise, again));
+      rewritten = sw_exercise_to_bytes (again);
+      g_assert_true (g_bytes_equal (written, rewritten));
+    }
+}
+
+static void
+test_find_line (void)
+{
+  g_autofree char *text = read_case ("gardener.setwright");
+  g_autoptr (GBytes) bytes = g_bytes_new (text, strlen (text));
+
+  g_assert_cmpint (sw_programme_find_line (bytes, "i1"), ==, 15);
+  g_assert_cmpint (sw_programme_find_line (bytes, "i7"), ==, 28);
+  g_assert_cmpint (sw_programme_find_line (bytes, "heel-raise-sitting"), ==, 0);
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  g_test_add_data_func ("/store/documents/round-trip", "gardener.setwright", test_round_trip);
+  g_test_add_data_func ("/store/documents/newer", "newer.setwright", test_round_trip);
+  g_test_add_func ("/store/documents/values", test_values);
+  g_test_add_func ("/store/documents/edit-keeps-unknown", test_edit_keeps_unknown);
+  g_test_add_func ("/store/documents/namespaces", test_namespaces);
+  g_test_add_func ("/store/documents/bad", test_bad_programmes);
+  g_test_add_func ("/store/documents/truncated", test_truncated);
+  g_test_add_func ("/store/documents/hard-texts", test_hard_texts);
+  g_test_add_func ("/store/documents/writer-is-safe", test_writer_is_safe);
+  g_test_add_func ("/store/documents/doses", test_doses);
+  g_test_add_func ("/store/documents/shipped", test_shipped);
+  g_test_add_func ("/store/documents/find-line", test_find_line);
+  return g_test_run ();
+}
