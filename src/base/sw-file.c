@@ -281,7 +281,7 @@ open_beside (const char  *path,
   for (int attempt = 0; attempt < 16; attempt++)
     {
       g_autofree char *folder = g_path_get_dirname (path);
-      g_autofree char *name = g_strdup_printf (".setwright-%08x.tmp", g_random_int ());
+      g_autofree char *name = g_strdup_printf (".setwright-%d-%08x.tmp", (int) getpid (), g_random_int ());
       g_autofree char *candidate = g_build_filename (folder, name, NULL);
       int fd = file_ops->open (candidate, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
 
