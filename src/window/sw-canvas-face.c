@@ -153,7 +153,7 @@ dose_of_item (SwItem *item)
       return sw_dose_to_line (sw_item_get_dose (item));
 
     case SW_ITEM_REST:
-      return sw_label_duration (rest_s, rest_s);
+      return g_strdup (*sw_item_get_title (item) != '\0' ? sw_label (SW_TYPE_ITEM_KIND, SW_ITEM_REST) : "");
 
     case SW_ITEM_CIRCUIT:
       words = g_strdup_printf (ngettext ("%d round", "%d rounds", rounds), rounds);
@@ -166,9 +166,10 @@ dose_of_item (SwItem *item)
     case SW_ITEM_SELF_CHECK:
     default:
       if (side == SW_SIDE_BOTH)
-        return g_strdup (sw_label (SW_TYPE_MEASURE, sw_item_get_measure (item)));
-      /* Translators: what a self-check is counted in, then the side */
-      return g_strdup_printf (_ ("%s, %s"), sw_label (SW_TYPE_MEASURE, sw_item_get_measure (item)),
+        /* Translators: what the self-check is counted in */
+        return g_strdup_printf (_ ("Self-check: %s"), sw_label (SW_TYPE_MEASURE, sw_item_get_measure (item)));
+      /* Translators: what the self-check is counted in, then the side */
+      return g_strdup_printf (_ ("Self-check: %s, %s"), sw_label (SW_TYPE_MEASURE, sw_item_get_measure (item)),
                               sw_label (SW_TYPE_SIDE, side));
     }
 }
@@ -200,18 +201,39 @@ add_findings (SwCanvasFace *face,
 
 static void
 add_clock (SwCanvasFace       *face,
-           const SwClockEntry *entry)
+           const SwClockEntry *entry,
+           gboolean            is_first)
 {
   g_autofree char *change = NULL;
 
   face->start = sw_label_clock (middle_s (entry->start));
   face->length = duration (entry->length);
-  if (!entry->moves)
+  if (is_first)
+    face->change = g_strdup (sw_label (SW_TYPE_POSITION, entry->position));
+  if (is_first || !entry->moves)
     return;
 
   change = duration (entry->change);
   /* Translators: a body position, then the time it takes to get into it */
   face->change = g_strdup_printf (_ ("%s · %s to change"), sw_label (SW_TYPE_POSITION, entry->position), change);
+}
+
+/* Where the session begins the position is named as well, though nothing changes there. */
+static gboolean
+is_first_exercise (SwDocument *document,
+                   SwItem     *item)
+{
+  const SwClock *clock = sw_document_get_clock (document);
+
+  for (guint i = 0; i < clock->entries->len; i++)
+    {
+      const SwClockEntry *entry = &g_array_index (clock->entries, SwClockEntry, i);
+
+      if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
+        return entry->item == item;
+    }
+
+  return FALSE;
 }
 
 static char *
@@ -257,7 +279,7 @@ sw_canvas_face_new_for_item (SwDocument         *document,
     face->exercise = g_object_ref (sw_item_get_exercise (item));
 
   if (entry != NULL)
-    add_clock (face, entry);
+    add_clock (face, entry, is_first_exercise (document, item));
   else
     face->start = g_strdup (""), face->length = g_strdup ("");
   add_findings (face, sw_document_get_findings (document), item);

@@ -13,7 +13,8 @@ G_BEGIN_DECLS
  * @note: the note to the client in one line, or ""
  * @start: when it starts on the session's clock, such as 2:10, or ""
  * @length: how long it takes itself, or ""
- * @change: the position's word and the time to get there, where the body has to move; else NULL
+ * @change: where the body has to move, the position's word and the time to get there; for the first exercise
+ *   the word alone; else NULL
  * @finding: what open findings say about it, a line each; NULL without any
  * @level: the severest of them
  * @label: the row's name for assistive tools

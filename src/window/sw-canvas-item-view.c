@@ -20,6 +20,7 @@ struct _SwCanvasItemView
   GtkLabel *change;
   GtkWidget *grip;
   SwFigureView *figure;
+  GtkImage *kind;
   GtkLabel *number;
   GtkLabel *name;
   GtkImage *mark;
@@ -64,6 +65,24 @@ show_kind (SwCanvasItemView *self,
   gtk_widget_set_visible (self->grip, kind != SW_CANVAS_ROW_EMPTY);
 }
 
+/* What has no figure has a symbol in its place, so that names stand below each other. */
+static void
+show_symbol (SwCanvasItemView *self,
+             SwItem           *item)
+{
+  static const char *const symbols[] = {
+    [SW_ITEM_EXERCISE] = NULL,
+    [SW_ITEM_REST] = "media-playback-pause-symbolic",
+    [SW_ITEM_CIRCUIT] = "media-playlist-repeat-symbolic",
+    [SW_ITEM_SELF_CHECK] = "object-select-symbolic",
+  };
+  const char *symbol = item != NULL ? symbols[sw_item_get_kind (item)] : NULL;
+
+  gtk_widget_set_visible (GTK_WIDGET (self->kind), symbol != NULL);
+  if (symbol != NULL)
+    gtk_image_set_from_icon_name (self->kind, symbol);
+}
+
 static void
 sw_canvas_item_view_dispose (GObject *object)
 {
@@ -91,6 +110,7 @@ sw_canvas_item_view_class_init (SwCanvasItemViewClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, change);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, grip);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, figure);
+  gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, kind);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, number);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, name);
   gtk_widget_class_bind_template_child (widget_class, SwCanvasItemView, mark);
@@ -148,6 +168,7 @@ sw_canvas_item_view_show_row (SwCanvasItemView *self,
   set_words (self->change, face->change);
   sw_figure_view_set_exercise (self->figure, face->exercise, face->mirrored);
   gtk_widget_set_visible (GTK_WIDGET (self->figure), face->exercise != NULL);
+  show_symbol (self, sw_canvas_row_get_item (row));
   set_words (self->number, number);
   gtk_label_set_label (self->name, face->name);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->name), face->exercise != NULL ? face->name : NULL);

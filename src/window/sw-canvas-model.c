@@ -23,6 +23,14 @@ G_DEFINE_FINAL_TYPE_WITH_CODE (SwCanvasModel, sw_canvas_model, G_TYPE_OBJECT,
                                G_IMPLEMENT_INTERFACE (G_TYPE_LIST_MODEL, sw_canvas_model_list_model_init)
                                G_IMPLEMENT_INTERFACE (GTK_TYPE_SELECTION_MODEL, sw_canvas_model_selection_model_init))
 
+enum
+{
+  ROWS_ABOUT_TO_CHANGE,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
 /* The row of @object if there was one, else a new one; kept for the next time in either case. */
 static SwCanvasRow *
 row_for (GHashTable *before,
@@ -201,11 +209,22 @@ update_chosen (SwCanvasModel *self)
 static void
 document_changed_cb (SwCanvasModel *self)
 {
-  g_autoptr (GPtrArray) before = g_steal_pointer (&self->rows);
+  guint n_before = self->rows->len;
   guint shorter, head = 0, tail = 0;
+  g_autoptr (GPtrArray) before = NULL;
   Layout layout;
 
   lay_out (self, &layout);
+  shorter = MIN (n_before, layout.rows->len);
+  while (head < shorter && self->rows->pdata[head] == layout.rows->pdata[head])
+    head++;
+  while (tail < shorter - head
+         && self->rows->pdata[n_before - 1 - tail] == layout.rows->pdata[layout.rows->len - 1 - tail])
+    tail++;
+  if (head + tail < n_before || head + tail < layout.rows->len)
+    g_signal_emit (self, signals[ROWS_ABOUT_TO_CHANGE], 0, head, n_before - head - tail);
+
+  before = g_steal_pointer (&self->rows);
   self->rows = layout.rows;
   g_hash_table_unref (self->rows_by_object);
   self->rows_by_object = layout.rows_by_object;
@@ -213,16 +232,8 @@ document_changed_cb (SwCanvasModel *self)
   self->empty_rows = layout.empty_rows;
   update_faces (self);
 
-  shorter = MIN (before->len, self->rows->len);
-  while (head < shorter && before->pdata[head] == self->rows->pdata[head])
-    head++;
-  while (tail < shorter - head
-         && before->pdata[before->len - 1 - tail] == self->rows->pdata[self->rows->len - 1 - tail])
-    tail++;
-
-  if (head + tail < before->len || head + tail < self->rows->len)
-    g_list_model_items_changed (G_LIST_MODEL (self), head, before->len - head - tail,
-                                self->rows->len - head - tail);
+  if (head + tail < n_before || head + tail < self->rows->len)
+    g_list_model_items_changed (G_LIST_MODEL (self), head, n_before - head - tail, self->rows->len - head - tail);
 }
 
 static void
@@ -337,6 +348,9 @@ sw_canvas_model_class_init (SwCanvasModelClass *class)
 
   object_class->dispose = sw_canvas_model_dispose;
   object_class->finalize = sw_canvas_model_finalize;
+
+  signals[ROWS_ABOUT_TO_CHANGE] = g_signal_new ("rows-about-to-change", SW_TYPE_CANVAS_MODEL, G_SIGNAL_RUN_LAST, 0,
+                                                NULL, NULL, NULL, G_TYPE_NONE, 2, G_TYPE_UINT, G_TYPE_UINT);
 }
 
 static void
@@ -395,11 +409,24 @@ guint
 sw_canvas_model_find (SwCanvasModel *self,
                       gpointer       object)
 {
+  g_return_val_if_fail (SW_IS_CANVAS_MODEL (self), GTK_INVALID_LIST_POSITION);
+
+  return sw_canvas_model_find_row (self, g_hash_table_lookup (self->rows_by_object, object));
+}
+
+/**
+ * sw_canvas_model_find_row:
+ * @row: (nullable): a row
+ *
+ * Returns: its position, or %GTK_INVALID_LIST_POSITION when it is not in the list
+ */
+guint
+sw_canvas_model_find_row (SwCanvasModel *self,
+                          SwCanvasRow   *row)
+{
   guint position;
 
   g_return_val_if_fail (SW_IS_CANVAS_MODEL (self), GTK_INVALID_LIST_POSITION);
 
-  if (!g_ptr_array_find (self->rows, g_hash_table_lookup (self->rows_by_object, object), &position))
-    return GTK_INVALID_LIST_POSITION;
-  return position;
+  return row != NULL && g_ptr_array_find (self->rows, row, &position) ? position : GTK_INVALID_LIST_POSITION;
 }

@@ -118,11 +118,19 @@ sw_session_canvas_add_drag_source (SwSessionCanvas *self,
 
 /* Finding the gap */
 
-/* The view under the pointer. Rows scrolled away keep stale places, so the list is asked what it shows there. */
-static SwCanvasRowView *
-find_view_at (SwSessionCanvas *self,
-              double           x,
-              double           y)
+/**
+ * sw_session_canvas_find_view_at:
+ * @x: where, in the list's pixels
+ * @y: where, in the list's pixels
+ *
+ * Rows scrolled away keep stale places, so the list is asked what it shows there.
+ *
+ * Returns: (transfer none) (nullable): the view of the row at that point; NULL below the last row
+ */
+SwCanvasRowView *
+sw_session_canvas_find_view_at (SwSessionCanvas *self,
+                                double           x,
+                                double           y)
 {
   GtkWidget *list = GTK_WIDGET (self->list);
   GtkWidget *widget = gtk_widget_pick (list, x, y, GTK_PICK_DEFAULT);
@@ -288,7 +296,7 @@ find_gap (SwSessionCanvas *self,
   if (self->document == NULL || sw_document_get_session (self->document) == NULL)
     return FALSE;
 
-  view = find_view_at (self, x, y);
+  view = sw_session_canvas_find_view_at (self, x, y);
   if (view == NULL || sw_canvas_row_view_get_row (view) == NULL)
     {
       if (!is_section)

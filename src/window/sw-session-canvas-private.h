@@ -57,6 +57,9 @@ void sw_session_canvas_title_left_cb (SwSessionCanvas *self);
 void sw_session_canvas_add_drag_source (SwSessionCanvas *self,
                                         SwCanvasRowView *view);
 void sw_session_canvas_init_drops (SwSessionCanvas *self);
+SwCanvasRowView *sw_session_canvas_find_view_at (SwSessionCanvas *self,
+                                                 double           x,
+                                                 double           y);
 void sw_session_canvas_stop_drops (SwSessionCanvas *self);
 void sw_session_canvas_forget_mark (SwSessionCanvas *self,
                                     SwCanvasRowView *view);

@@ -135,6 +135,38 @@ before_changed_cb (SwSessionCanvas *self)
     self->focus_wanted = TRUE;
 }
 
+/* A list view keeps one row, its anchor, where it is on the screen, by default the one with the focus. When that
+ * is the one being moved, everything else would run past it; so a row that stays is made the anchor first. */
+static void
+rows_about_to_change_cb (SwSessionCanvas *self,
+                         guint            position,
+                         guint            n)
+{
+  double height = gtk_widget_get_height (GTK_WIDGET (self->list));
+  guint anchor = GTK_INVALID_LIST_POSITION;
+  graphene_rect_t bounds;
+
+  for (double y = 1.0; y < height; y = bounds.origin.y + bounds.size.height + 1.0)
+    {
+      SwCanvasRowView *view = sw_session_canvas_find_view_at (self, 20.0, y);
+      SwCanvasRow *row = view != NULL ? sw_canvas_row_view_get_row (view) : NULL;
+      guint here;
+
+      if (row == NULL || !gtk_widget_compute_bounds (GTK_WIDGET (view), GTK_WIDGET (self->list), &bounds))
+        break;
+      here = sw_canvas_model_find_row (self->model, row);
+      if (here == GTK_INVALID_LIST_POSITION || bounds.origin.y < 0.0f
+          || gtk_selection_model_is_selected (GTK_SELECTION_MODEL (self->model), here))
+        continue;
+      anchor = here;
+      if (here < position || here >= position + n)
+        break;
+    }
+
+  if (anchor != GTK_INVALID_LIST_POSITION)
+    gtk_widget_activate_action (GTK_WIDGET (self->list), "list.scroll-to-item", "u", anchor);
+}
+
 static void
 refresh_pages (SwSessionCanvas *self)
 {
@@ -431,6 +463,8 @@ sw_session_canvas_set_document (SwSessionCanvas *self,
   self->document = g_object_ref (document);
   g_signal_connect_object (document, "changed", G_CALLBACK (before_changed_cb), self, G_CONNECT_SWAPPED);
   self->model = sw_canvas_model_new (document);
+  g_signal_connect_object (self->model, "rows-about-to-change", G_CALLBACK (rows_about_to_change_cb), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "chosen-changed", G_CALLBACK (chosen_changed_cb), self, G_CONNECT_SWAPPED);
 
