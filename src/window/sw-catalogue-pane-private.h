@@ -32,7 +32,8 @@ struct _SwCataloguePane
   SwCatalogue *catalogue;
   gulong catalogue_handler;
   SwPictures *pictures;
-  SwSearch *search;
+  SwSearch *search;         /* NULL until the catalogue is indexed */
+  GCancellable *indexing;   /* of the index being made, or NULL */
   SwExerciseList *list;
   GtkSingleSelection *selection;
   GPtrArray *cards;         /* SwExerciseCard, all that are alive; unowned */
@@ -51,11 +52,18 @@ void sw_catalogue_pane_open_menu (SwCataloguePane *self,
                                   double           x,
                                   double           y);
 
-/* sw-catalogue-pane.c */
+/* sw-catalogue-pane-search.c */
+void sw_catalogue_pane_index (SwCataloguePane *self);
+void sw_catalogue_pane_stop_indexing (SwCataloguePane *self);
+void sw_catalogue_pane_find (SwCataloguePane *self,
+                             gboolean         from_top);
+void sw_catalogue_pane_forget_related (SwCataloguePane *self);
 void sw_catalogue_pane_show_related (SwCataloguePane *self,
                                      GPtrArray       *exercises,
                                      char            *words);
 void sw_catalogue_pane_clear (SwCataloguePane *self);
+
+/* sw-catalogue-pane.c */
 void sw_catalogue_pane_choose (SwCataloguePane *self,
                                SwExercise      *exercise);
 gboolean sw_catalogue_pane_focus_results (SwCataloguePane *self);

@@ -10,115 +10,14 @@
 
 G_DEFINE_FINAL_TYPE (SwCataloguePane, sw_catalogue_pane, GTK_TYPE_WIDGET)
 
-static gboolean
-has_query (SwCataloguePane *self)
-{
-  return *gtk_editable_get_text (GTK_EDITABLE (self->search_entry)) != '\0';
-}
-
-static gboolean
-is_narrowed (SwCataloguePane *self)
-{
-  return self->related != NULL || has_query (self) || sw_filter_bar_get_any (self->filters);
-}
-
-static void
-show_page (SwCataloguePane *self,
-           GtkWidget       *page)
-{
-  gtk_spinner_set_spinning (self->spinner, page == self->loading);
-  gtk_stack_set_visible_child (self->stack, page);
-}
-
-static void
-show_hits (SwCataloguePane *self,
-           guint            n_hits)
-{
-  g_autofree char *count = g_strdup_printf (ngettext ("%u exercise", "%u exercises", n_hits), n_hits);
-  g_autofree char *words = NULL;
-
-  if (self->related_words != NULL)
-    /* Translators: what is shown and how many: "Easier than Bridge: 2 exercises" */
-    words = g_strdup_printf (_("%s: %s"), self->related_words, count);
-
-  gtk_label_set_label (self->hits, words != NULL ? words : count);
-  gtk_widget_set_sensitive (GTK_WIDGET (self->clear), is_narrowed (self));
-}
-
-/* Says what stands in the way, so that one can tell a typing error from too narrow a filter. */
-static void
-show_nothing (SwCataloguePane *self)
-{
-  const char *query = gtk_editable_get_text (GTK_EDITABLE (self->search_entry));
-  g_autofree char *words = NULL;
-
-  if (self->related != NULL)
-    words = g_strdup (_("The catalogue has none."));
-  else if (has_query (self) && sw_filter_bar_get_any (self->filters))
-    words = g_strdup_printf (_("No exercise fits “%s” and the filters."), query);
-  else if (has_query (self))
-    words = g_strdup_printf (_("No exercise fits “%s”."), query);
-  else if (sw_filter_bar_get_any (self->filters))
-    words = g_strdup (_("No exercise fits the filters."));
-  else
-    words = g_strdup (_("The catalogue is empty."));
-
-  gtk_label_set_label (self->nothing_words, words);
-  show_page (self, self->nothing);
-}
-
-/* Fills the list anew. A changed question begins at its best hits; a changed answer leaves the view. */
-static void
-find (SwCataloguePane *self,
-      gboolean         from_top)
-{
-  g_autoptr (GPtrArray) found = NULL;
-  GPtrArray *exercises;
-  SwSearchFilter filter;
-
-  if (self->search == NULL)
-    {
-      gtk_label_set_label (self->hits, "");
-      gtk_widget_set_sensitive (GTK_WIDGET (self->clear), FALSE);
-      show_page (self, self->loading);
-      return;
-    }
-
-  if (self->related == NULL)
-    {
-      sw_filter_bar_get_filter (self->filters, &filter);
-      found = sw_search_find (self->search, gtk_editable_get_text (GTK_EDITABLE (self->search_entry)), &filter);
-    }
-
-  exercises = self->related != NULL ? self->related : found;
-  sw_exercise_list_set (self->list, exercises);
-  show_hits (self, exercises->len);
-  if (exercises->len == 0)
-    {
-      show_nothing (self);
-      return;
-    }
-
-  show_page (self, self->results);
-  if (from_top)
-    gtk_widget_activate_action (GTK_WIDGET (self->grid), "list.scroll-to-item", "u", 0);
-}
-
-static void
-forget_related (SwCataloguePane *self)
-{
-  g_clear_pointer (&self->related, g_ptr_array_unref);
-  g_clear_pointer (&self->related_words, g_free);
-}
-
 static void
 question_changed_cb (SwCataloguePane *self)
 {
   if (self->clearing)
     return;
 
-  forget_related (self);
-  find (self, TRUE);
+  sw_catalogue_pane_forget_related (self);
+  sw_catalogue_pane_find (self, TRUE);
 }
 
 static void
@@ -276,16 +175,6 @@ update_precautions (SwCataloguePane *self)
 }
 
 static void
-catalogue_changed_cb (SwCataloguePane *self)
-{
-  g_clear_pointer (&self->search, sw_search_free);
-  if (self->catalogue != NULL)
-    self->search = sw_search_new (self->catalogue, pango_language_to_string (gtk_get_default_language ()));
-  forget_related (self);
-  find (self, FALSE);
-}
-
-static void
 set_catalogue (SwCataloguePane *self,
                SwCatalogue     *catalogue)
 {
@@ -297,8 +186,8 @@ set_catalogue (SwCataloguePane *self,
   g_set_object (&self->catalogue, catalogue);
   if (catalogue != NULL)
     self->catalogue_handler = g_signal_connect_swapped (catalogue, "items-changed",
-                                                        G_CALLBACK (catalogue_changed_cb), self);
-  catalogue_changed_cb (self);
+                                                        G_CALLBACK (sw_catalogue_pane_index), self);
+  sw_catalogue_pane_index (self);
 }
 
 static void
@@ -329,7 +218,8 @@ sw_catalogue_pane_dispose (GObject *object)
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
 
-  forget_related (self);
+  sw_catalogue_pane_stop_indexing (self);
+  sw_catalogue_pane_forget_related (self);
   g_clear_object (&self->document);
   g_clear_object (&self->catalogue);
   g_clear_object (&self->pictures);
@@ -408,7 +298,7 @@ sw_catalogue_pane_init (SwCataloguePane *self)
   sw_catalogue_pane_add_actions (self);
   sw_shortcuts_add_to_widget (GTK_WIDGET (self), SW_SHORTCUT_CATALOGUE);
   sw_shortcuts_add_to_widget (GTK_WIDGET (self->grid), SW_SHORTCUT_CARDS);
-  find (self, FALSE);
+  sw_catalogue_pane_find (self, FALSE);
 }
 
 /**
@@ -485,36 +375,6 @@ sw_catalogue_pane_get_exercise (SwCataloguePane *self)
     exercise = sw_exercise_details_get_exercise (self->details);
 
   return exercise;
-}
-
-/* Shows @exercises, under @words (taken over), until the next search or filter. */
-void
-sw_catalogue_pane_show_related (SwCataloguePane *self,
-                                GPtrArray       *exercises,
-                                char            *words)
-{
-  self->clearing = TRUE;
-  gtk_editable_set_text (GTK_EDITABLE (self->search_entry), "");
-  sw_filter_bar_clear (self->filters);
-  self->clearing = FALSE;
-
-  forget_related (self);
-  self->related = g_ptr_array_ref (exercises);
-  self->related_words = words;
-  find (self, TRUE);
-}
-
-/* Shows the whole catalogue again. */
-void
-sw_catalogue_pane_clear (SwCataloguePane *self)
-{
-  self->clearing = TRUE;
-  gtk_editable_set_text (GTK_EDITABLE (self->search_entry), "");
-  sw_filter_bar_clear (self->filters);
-  self->clearing = FALSE;
-
-  forget_related (self);
-  find (self, TRUE);
 }
 
 /* Makes @exercise the chosen card; one that is not among the results is looked up in the whole catalogue. */

@@ -331,7 +331,7 @@ sw_exercise_card_dup_description (SwExerciseCard *self)
 const SwExerciseText *
 sw_exercise_card_text_of (SwExercise *exercise)
 {
-  return sw_exercise_get_text (exercise, pango_language_to_string (gtk_get_default_language ()));
+  return sw_exercise_get_text (exercise, pango_language_to_string (pango_language_get_default ()));
 }
 
 /**

@@ -333,13 +333,12 @@ chosen_changed_cb (SwPreview *self)
 
 /* Zoom */
 
-/* Keeps in place what lies at @anchor_px from the start of the view, before the pages have their new sizes. */
+/* Keeps in place what lies at the start of the view, before the pages have their new sizes. */
 static void
 stretch (GtkAdjustment *adjustment,
-         double         ratio,
-         double         anchor_px)
+         double         ratio)
 {
-  double value = (gtk_adjustment_get_value (adjustment) + anchor_px) * ratio - anchor_px;
+  double value = gtk_adjustment_get_value (adjustment) * ratio;
 
   gtk_adjustment_set_upper (adjustment, gtk_adjustment_get_upper (adjustment) * ratio);
   gtk_adjustment_set_value (adjustment, value);
@@ -358,8 +357,8 @@ set_zoom (SwPreview *self,
     return;
 
   update_widths (self);
-  stretch (across, self->zoom / before, gtk_adjustment_get_page_size (across) / 2.0);
-  stretch (down, self->zoom / before, 0.0);
+  stretch (across, self->zoom / before);
+  stretch (down, self->zoom / before);
 }
 
 static void
