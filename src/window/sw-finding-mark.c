@@ -33,6 +33,25 @@ sw_finding_mark_word (SwFindingLevel level)
   return _ (marks[level].word);
 }
 
+static void
+set_class (GtkImage   *image,
+           const char *css_class)
+{
+  for (gsize i = 0; i < G_N_ELEMENTS (marks); i++)
+    gtk_widget_remove_css_class (GTK_WIDGET (image), marks[i].css_class);
+  if (css_class != NULL)
+    gtk_widget_add_css_class (GTK_WIDGET (image), css_class);
+}
+
+static void
+set_name (GtkImage   *image,
+          const char *word,
+          const char *words)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (image), GTK_ACCESSIBLE_PROPERTY_LABEL, word,
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+}
+
 /**
  * sw_finding_mark_show:
  * @image: becomes the level's symbol
@@ -53,9 +72,24 @@ sw_finding_mark_show (GtkImage       *image,
     return;
 
   gtk_image_set_from_icon_name (image, marks[level].icon);
-  for (gsize i = 0; i < G_N_ELEMENTS (marks); i++)
-    gtk_widget_remove_css_class (GTK_WIDGET (image), marks[i].css_class);
-  gtk_widget_add_css_class (GTK_WIDGET (image), marks[level].css_class);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (image), GTK_ACCESSIBLE_PROPERTY_LABEL, _ (marks[level].word),
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+  set_class (image, marks[level].css_class);
+  set_name (image, _ (marks[level].word), words);
+}
+
+/**
+ * sw_finding_mark_show_kept:
+ * @image: becomes the symbol of a finding that was answered with a reason
+ * @words: what was found
+ */
+void
+sw_finding_mark_show_kept (GtkImage   *image,
+                           const char *words)
+{
+  g_return_if_fail (GTK_IS_IMAGE (image));
+
+  gtk_widget_set_visible (GTK_WIDGET (image), TRUE);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (image), words);
+  gtk_image_set_from_icon_name (image, "object-select-symbolic");
+  set_class (image, NULL);
+  set_name (image, _ ("Kept"), words);
 }

@@ -272,23 +272,24 @@ void
 sw_finding_row_refresh (SwFindingRow    *self,
                         const SwFinding *finding)
 {
+  const char *word;
   g_autofree char *name = NULL;
 
   g_return_if_fail (SW_IS_FINDING_ROW (self));
   g_return_if_fail (finding != NULL);
 
-  sw_finding_mark_show (self->mark, finding->level, finding->text);
-  gtk_label_set_label (self->level, sw_finding_mark_word (finding->level));
+  if (finding->answer != NULL)
+    sw_finding_mark_show_kept (self->mark, finding->text);
+  else
+    sw_finding_mark_show (self->mark, finding->level, finding->text);
+  word = finding->answer != NULL ? _ ("Kept") : sw_finding_mark_word (finding->level);
+  gtk_label_set_label (self->level, word);
   gtk_label_set_label (self->text, finding->text);
   gtk_label_set_label (self->why, finding->why);
   gtk_widget_set_visible (GTK_WIDGET (self->why), finding->why != NULL && *finding->why != '\0');
-  if (finding->answer != NULL)
-    gtk_widget_add_css_class (GTK_WIDGET (self), "answered");
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (self), "answered");
   show_kept (self, finding->answer);
   show_fixes (self, finding);
 
-  name = g_strdup_printf ("%s: %s", sw_finding_mark_word (finding->level), finding->text);
+  name = g_strdup_printf ("%s: %s", word, finding->text);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
