@@ -344,6 +344,7 @@ is_utf8_declared (const xmlDoc *doc)
 static xmlDoc *
 parse (const char *data,
        int         length,
+       const char *name,
        Watch      *watch)
 {
   xmlParserCtxt *context;
@@ -362,6 +363,11 @@ parse (const char *data,
       doc = xmlCtxtReadMemory (context, data, length, NULL, NULL,
                                XML_PARSE_NONET | XML_PARSE_NOCDATA | XML_PARSE_COMPACT | XML_PARSE_BIG_LINES);
       xmlFreeParserCtxt (context);
+    }
+  if (doc != NULL)
+    {
+      xmlFree ((xmlChar *) doc->URL);
+      doc->URL = xmlStrdup ((const xmlChar *) name);
     }
 
   xmlSetStructuredErrorFunc (old_data, old_function);
@@ -393,7 +399,7 @@ sw_xml_parse_bytes (GBytes      *bytes,
   if (!check_bytes (data, length, name, error))
     return NULL;
 
-  doc = parse (data, (int) length, &watch);
+  doc = parse (data, (int) length, name, &watch);
   words = watch.words;
   if (watch.out_of_memory || (doc == NULL && words == NULL))
     {
@@ -426,8 +432,6 @@ sw_xml_parse_bytes (GBytes      *bytes,
       return NULL;
     }
 
-  xmlFree ((xmlChar *) doc->URL);
-  doc->URL = xmlStrdup ((const xmlChar *) name);
   return g_steal_pointer (&doc);
 }
 
