@@ -38,6 +38,8 @@ struct _SwDoseForm
   gboolean refreshing;    /* widgets follow the document: nothing is edited */
   char *shown_line;       /* the line of the dose that was last given or shown, or NULL */
   char *shown_tempo;      /* likewise */
+  char *line_complaint;   /* why the line's text is no dose, or NULL */
+  guint complaint_timeout;
   char *shown_remarks;
 
   GtkBox *box;
@@ -46,6 +48,7 @@ struct _SwDoseForm
   GtkLabel *name;
   GtkLabel *about;
   GtkEntry *line;
+  GtkBox *line_message;
   GtkImage *line_mark;
   GtkLabel *line_words;
   GtkBox *swaps;

@@ -14,6 +14,9 @@
 #include "sw-finding-mark.h"
 #include "sw-labels.h"
 
+/* How long typing must pause before a line that is no dose is complained of. */
+#define COMPLAINT_MS 900
+
 G_DEFINE_FINAL_TYPE (SwDoseForm, sw_dose_form, GTK_TYPE_WIDGET)
 
 /**
@@ -39,11 +42,11 @@ sw_dose_form_change (SwDoseForm   *self,
 }
 
 /* Below the line stands either what is not understood in it or how long the item takes: one place, so that
- * nothing moves while typing. */
+ * little moves while typing. */
 static void
-show_line_words (SwDoseForm *self,
-                 const char *complaint)
+show_line_words (SwDoseForm *self)
 {
+  gboolean wrong = self->line_complaint != NULL && self->complaint_timeout == 0;
   SwSpan span = sw_time_of_item (self->item);
   g_autofree char *low = sw_label_clock (span.low_s);
   g_autofree char *high = sw_label_clock (span.high_s);
@@ -56,21 +59,47 @@ show_line_words (SwDoseForm *self,
     /* Translators: minutes and seconds, from and to. */
     time = g_strdup_printf (_("Takes %s–%s min"), low, high);
 
-  gtk_label_set_label (self->line_words, complaint != NULL ? complaint : time);
-  gtk_widget_set_visible (GTK_WIDGET (self->line_mark), complaint != NULL);
-  if (complaint != NULL)
+  gtk_label_set_label (self->line_words, wrong ? self->line_complaint : time);
+  gtk_widget_set_visible (GTK_WIDGET (self->line_mark), wrong);
+  if (wrong)
     {
       gtk_widget_add_css_class (GTK_WIDGET (self->line), "error");
-      gtk_widget_add_css_class (GTK_WIDGET (self->line_words), "complaint");
+      gtk_widget_add_css_class (GTK_WIDGET (self->line_message), "complaint");
     }
   else
     {
       gtk_widget_remove_css_class (GTK_WIDGET (self->line), "error");
-      gtk_widget_remove_css_class (GTK_WIDGET (self->line_words), "complaint");
+      gtk_widget_remove_css_class (GTK_WIDGET (self->line_message), "complaint");
     }
   gtk_accessible_update_state (GTK_ACCESSIBLE (self->line), GTK_ACCESSIBLE_STATE_INVALID,
-                               complaint != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+                               wrong ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+}
+
+static gboolean
+complaint_due_cb (gpointer data)
+{
+  SwDoseForm *self = data;
+
+  self->complaint_timeout = 0;
+  if (self->item != NULL)
+    show_line_words (self);
+  return G_SOURCE_REMOVE;
+}
+
+/* Half a word is no mistake yet: what is wrong is said once the typing pauses. */
+static void
+complain_of_line (SwDoseForm *self,
+                  const char *complaint)
+{
+  gboolean shown = self->line_complaint != NULL && self->complaint_timeout == 0;
+
+  g_free (self->line_complaint);
+  self->line_complaint = g_strdup (complaint);
+  if (complaint == NULL || !shown)
+    g_clear_handle_id (&self->complaint_timeout, g_source_remove);
+  if (complaint != NULL && !shown)
+    self->complaint_timeout = g_timeout_add (COMPLAINT_MS, complaint_due_cb, self);
+  show_line_words (self);
 }
 
 /* What is typed counts at once. Text that is no dose stays, and the dose stays what it was. */
@@ -86,14 +115,14 @@ line_changed_cb (SwDoseForm *self)
 
   if (!sw_dose_from_line (text, &sw_exercise_get_facts (sw_item_get_exercise (self->item))->dose, &dose, &error))
     {
-      show_line_words (self, error->message);
+      complain_of_line (self, error->message);
       return;
     }
 
   g_free (self->shown_line);
   self->shown_line = sw_dose_to_line (&dose);
   sw_dose_form_change (self, &dose);
-  show_line_words (self, NULL);
+  complain_of_line (self, NULL);
 }
 
 /* Writes the dose into the line as the program would write it. */
@@ -108,15 +137,21 @@ rewrite_line (SwDoseForm *self)
   if (strcmp (gtk_editable_get_text (GTK_EDITABLE (self->line)), self->shown_line) != 0)
     gtk_editable_set_text (GTK_EDITABLE (self->line), self->shown_line);
   self->refreshing = was_refreshing;
-  show_line_words (self, NULL);
+  complain_of_line (self, NULL);
 }
 
-/* After a good line only: one that is not understood waits for whoever wrote it. */
+/* A good line is written out; one that is not understood waits for whoever wrote it. */
 static void
 line_done_cb (SwDoseForm *self)
 {
-  if (self->item != NULL && !gtk_widget_get_visible (GTK_WIDGET (self->line_mark)))
+  if (self->item == NULL)
+    return;
+
+  g_clear_handle_id (&self->complaint_timeout, g_source_remove);
+  if (self->line_complaint == NULL)
     rewrite_line (self);
+  else
+    show_line_words (self);
 }
 
 static gboolean
@@ -304,8 +339,8 @@ refresh_line (SwDoseForm *self)
 
   if (g_strcmp0 (self->shown_line, line) != 0)
     rewrite_line (self);
-  else if (!gtk_widget_get_visible (GTK_WIDGET (self->line_mark)))
-    show_line_words (self, NULL);
+  else
+    show_line_words (self);
 }
 
 static gboolean
@@ -319,6 +354,7 @@ sw_dose_form_dispose (GObject *object)
 {
   SwDoseForm *self = SW_DOSE_FORM (object);
 
+  g_clear_handle_id (&self->complaint_timeout, g_source_remove);
   g_clear_object (&self->item);
   g_clear_object (&self->document);
   g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
@@ -334,6 +370,7 @@ sw_dose_form_finalize (GObject *object)
   g_free (self->shown_line);
   g_free (self->shown_tempo);
   g_free (self->shown_remarks);
+  g_free (self->line_complaint);
 
   G_OBJECT_CLASS (sw_dose_form_parent_class)->finalize (object);
 }
@@ -360,6 +397,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, name);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, about);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line);
+  gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_message);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_mark);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_words);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, swaps);

@@ -227,6 +227,11 @@ output_cb (GtkSpinButton *spin,
   if (strcmp (gtk_editable_get_text (GTK_EDITABLE (spin)), text) != 0)
     gtk_editable_set_text (GTK_EDITABLE (spin), text);
   self->setting = was_setting;
+  if (*text == '\0')
+    gtk_accessible_update_property (GTK_ACCESSIBLE (spin), GTK_ACCESSIBLE_PROPERTY_VALUE_TEXT,
+                                    _("not stated"), -1);
+  else
+    gtk_accessible_reset_property (GTK_ACCESSIBLE (spin), GTK_ACCESSIBLE_PROPERTY_VALUE_TEXT);
   complain (self, NULL);
   return TRUE;
 }
