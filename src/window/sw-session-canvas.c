@@ -230,15 +230,33 @@ open_menu (SwSessionCanvas *self,
   gtk_popover_popup (GTK_POPOVER (self->popover));
 }
 
+/* The row's menu comes before those of its parts, but not before that of a title that is being typed. */
 static void
-secondary_pressed_cb (GtkGestureClick *gesture,
-                      int              n_press,
-                      double           x,
-                      double           y,
-                      gpointer         data)
+secondary_pressed_cb (GtkGesture *gesture,
+                      int         n_press,
+                      double      x,
+                      double      y,
+                      gpointer    data)
+{
+  GtkWidget *focus = find_focus (data);
+  GtkWidget *view = gtk_event_controller_get_widget (GTK_EVENT_CONTROLLER (gesture));
+  gboolean typing = focus != NULL && GTK_IS_TEXT (focus) && gtk_widget_is_ancestor (focus, view);
+
+  (void) n_press;
+  (void) x;
+  (void) y;
+  gtk_gesture_set_state (gesture, typing ? GTK_EVENT_SEQUENCE_DENIED : GTK_EVENT_SEQUENCE_CLAIMED);
+}
+
+/* Not when the button goes down: GTK 4.8 warns of a broken active state when it is released over the popover. */
+static void
+secondary_released_cb (GtkGestureClick *gesture,
+                       int              n_press,
+                       double           x,
+                       double           y,
+                       gpointer         data)
 {
   (void) n_press;
-  gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_CLAIMED);
   open_menu (data, SW_CANVAS_ROW_VIEW (gtk_event_controller_get_widget (GTK_EVENT_CONTROLLER (gesture))), x, y);
 }
 
@@ -303,7 +321,9 @@ setup_cb (SwSessionCanvas *self,
   GtkGesture *secondary = gtk_gesture_click_new ();
 
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (secondary), GDK_BUTTON_SECONDARY);
+  gtk_event_controller_set_propagation_phase (GTK_EVENT_CONTROLLER (secondary), GTK_PHASE_CAPTURE);
   g_signal_connect (secondary, "pressed", G_CALLBACK (secondary_pressed_cb), self);
+  g_signal_connect (secondary, "released", G_CALLBACK (secondary_released_cb), self);
   gtk_widget_add_controller (view, GTK_EVENT_CONTROLLER (secondary));
   sw_session_canvas_add_drag_source (self, SW_CANVAS_ROW_VIEW (view));
   gtk_list_item_set_child (list_item, view);
