@@ -1,0 +1,408 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The arrow of a motion: begins at the part that moves and runs along its path, moved aside only as far as it takes to
+ * be seen. */
+#include "config.h"
+
+#include <string.h>
+
+#include "sw-arrow.h"
+
+#define SHAFT_PT 1.5
+#define EDGE_PT 1.3
+#define HEAD_LONG_PT 6.5
+#define HEAD_WIDE_PT 5.5
+#define BACK_LONG_PT 3.2
+#define SHORTEST_PT 16.0
+
+static double
+path_length (const SwArrow *arrow)
+{
+  double sum = 0;
+
+  for (int i = 1; i < arrow->n_points; i++)
+    sum += hypot (arrow->points[i].x - arrow->points[i - 1].x, arrow->points[i].y - arrow->points[i - 1].y);
+
+  return sum;
+}
+
+static double
+cover_at (const SwItems *items,
+          guint          moving,
+          double         x,
+          double         y)
+{
+  double worst = 0;
+
+  for (int i = 0; i < items->n_items; i++)
+    {
+      const SwItem *item = &items->items[i];
+      double weight = 0.5;
+
+      if (item->part == SW_PART_HEAD)
+        weight = 2.4;
+      else if (item->part == SW_PART_TRUNK)
+        weight = 0.6;
+      else if (item->part >= 0)
+        weight = (moving >> item->part & 1) != 0 ? 1.5 : 0.8;
+      if (item->style == SW_STYLE_START)
+        weight *= 0.3;
+      if (weight > worst && sw_item_holds (item, x, y))
+        worst = weight;
+    }
+  return worst;
+}
+
+static double
+mean_cover (const SwArrow *arrow,
+            const SwItems *items,
+            guint          moving)
+{
+  double sum = 0;
+
+  for (int i = 0; i < arrow->n_points; i++)
+    sum += cover_at (items, moving, arrow->points[i].x, arrow->points[i].y);
+
+  return sum / arrow->n_points;
+}
+
+static double
+share_outside (const SwArrow  *arrow,
+               const SwExtent *room)
+{
+  int n = 0;
+
+  for (int i = 0; i < arrow->n_points; i++)
+    if (arrow->points[i].x < room->left || arrow->points[i].x > room->right || arrow->points[i].y < room->bottom
+        || arrow->points[i].y > room->top)
+      n++;
+
+  return (double) n / arrow->n_points;
+}
+
+/* A path too short to be seen becomes a straight arrow of the least length, from where the path begins. */
+static void
+lengthen (SwArrow *arrow,
+          double   scale_pt)
+{
+  double dx = arrow->points[arrow->n_points - 1].x - arrow->points[0].x;
+  double dy = arrow->points[arrow->n_points - 1].y - arrow->points[0].y;
+  double chord = hypot (dx, dy);
+  double least = SHORTEST_PT / scale_pt;
+
+  if (path_length (arrow) >= least || chord < 1e-6)
+    return;
+
+  arrow->n_points = 6;
+  for (int i = 1; i < 6; i++)
+    {
+      arrow->points[i].x = arrow->points[0].x + dx / chord * least * i / 5;
+      arrow->points[i].y = arrow->points[0].y + dy / chord * least * i / 5;
+    }
+}
+
+static void
+shift (SwArrow       *arrow,
+       const SwArrow *from,
+       double         dx,
+       double         dy)
+{
+  *arrow = *from;
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      arrow->points[i].x += dx;
+      arrow->points[i].y += dy;
+    }
+}
+
+static void
+push_outward (SwArrow       *arrow,
+              const SwArrow *from,
+              const SwSpot  *about,
+              double         by)
+{
+  *arrow = *from;
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      double dx = arrow->points[i].x - about->x;
+      double dy = arrow->points[i].y - about->y;
+      double away = MAX (1e-6, hypot (dx, dy));
+      double factor = MAX (0.1, (away + by) / away);
+
+      arrow->points[i].x = about->x + dx * factor;
+      arrow->points[i].y = about->y + dy * factor;
+    }
+}
+
+typedef struct
+{
+  SwArrow best;
+  double cost;
+  const SwItems *items;
+  guint moving;
+  const SwExtent *room;
+} Search;
+
+static void
+try_arrow (Search        *search,
+           const SwArrow *arrow,
+           double         extra)
+{
+  double cost = 1.3 * mean_cover (arrow, search->items, search->moving) + 2.0 * share_outside (arrow, search->room) + extra;
+
+  if (cost < search->cost - 1e-9)
+    {
+      search->cost = cost;
+      search->best = *arrow;
+    }
+}
+
+/**
+ * sw_arrow_place:
+ * @arrow: (out): the arrow; has no points when nothing moves on paper
+ * @path: where the shown part goes
+ * @n_path: how many places, at most SW_ARROW_MAX
+ * @about: (nullable): what it turns about
+ * @items: what it should not cover
+ * @moving: set of #SwPart bits that move
+ * @scale_pt: points for one stature
+ * @room: what it should not leave
+ */
+void
+sw_arrow_place (SwArrow        *arrow,
+                const SwSpot   *path,
+                int             n_path,
+                const SwSpot   *about,
+                const SwItems  *items,
+                guint           moving,
+                double          scale_pt,
+                const SwExtent *room)
+{
+  static const double pushes[] = { 0.03, 0.05, 0.075, 0.11, 0.15, -0.05, -0.09 };
+  static const double asides[] = { 0.035, -0.035, 0.06, -0.06, 0.09, -0.09, 0.13, -0.13, 0.18, -0.18, 0.23, -0.23 };
+  static const double aheads[] = { 0.05, 0.09, 0.13, 0.17 };
+  SwArrow plain = { .n_points = 0 };
+  SwArrow tried;
+  Search search = { .cost = G_MAXDOUBLE, .items = items, .moving = moving, .room = room };
+  double dx;
+  double dy;
+  double chord;
+  double original;
+  gboolean is_short;
+
+  *arrow = plain;
+  for (int i = 0; i < n_path && i < SW_ARROW_MAX; i++)
+    {
+      plain.points[i].x = path[i].x;
+      plain.points[i].y = path[i].y;
+      plain.n_points++;
+    }
+  original = path_length (&plain);
+  if (plain.n_points < 2 || original < 0.004)
+    return;
+
+  is_short = original * scale_pt < 24;
+  lengthen (&plain, scale_pt);
+  dx = plain.points[plain.n_points - 1].x - plain.points[0].x;
+  dy = plain.points[plain.n_points - 1].y - plain.points[0].y;
+  chord = MAX (1e-6, hypot (dx, dy));
+  dx /= chord;
+  dy /= chord;
+
+  try_arrow (&search, &plain, 0);
+  for (gsize i = 0; about != NULL && !is_short && i < G_N_ELEMENTS (pushes); i++)
+    {
+      push_outward (&tried, &plain, about, pushes[i]);
+      try_arrow (&search, &tried, 2.2 * fabs (pushes[i]) + (path_length (&tried) < 0.5 * original ? 0.5 : 0));
+    }
+  for (gsize i = 0; i < G_N_ELEMENTS (asides); i++)
+    {
+      shift (&tried, &plain, -dy * asides[i], dx * asides[i]);
+      try_arrow (&search, &tried, 3.2 * fabs (asides[i]) + (original * scale_pt > 40 ? 0.10 : 0));
+    }
+  for (gsize i = 0; is_short && i < G_N_ELEMENTS (aheads); i++)
+    for (int side = -1; side <= 1; side++)
+      {
+        shift (&tried, &plain, dx * aheads[i] - dy * side * 0.04, dy * aheads[i] + dx * side * 0.04);
+        try_arrow (&search, &tried, 1.6 * aheads[i] + 0.06 * abs (side));
+      }
+  *arrow = search.best;
+}
+
+/**
+ * sw_arrow_place_loop:
+ * @arrow: (out): the arrow
+ * @path: where the shown part goes round, without the first place repeated
+ * @n_path: how many places
+ */
+void
+sw_arrow_place_loop (SwArrow      *arrow,
+                     const SwSpot *path,
+                     int           n_path)
+{
+  int n = MIN ((int) ceil (0.88 * n_path), SW_ARROW_MAX);
+
+  *arrow = (SwArrow){ .loop = TRUE };
+  for (int i = 0; i < n; i++)
+    {
+      arrow->points[i].x = path[i].x;
+      arrow->points[i].y = path[i].y;
+    }
+  arrow->n_points = n;
+}
+
+/**
+ * sw_arrow_add_extent:
+ * @arrow: an arrow
+ * @scale_pt: points for one stature
+ * @extent: (inout): grows by it
+ */
+void
+sw_arrow_add_extent (const SwArrow *arrow,
+                     double         scale_pt,
+                     SwExtent      *extent)
+{
+  double wide = (HEAD_WIDE_PT / 2 + EDGE_PT) / scale_pt;
+
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      sw_extent_add (extent, arrow->points[i].x - wide, arrow->points[i].y - wide);
+      sw_extent_add (extent, arrow->points[i].x + wide, arrow->points[i].y + wide);
+    }
+}
+
+/* The place @back_pt before the end of the line; drops the points behind it. Returns how many are left. */
+static int
+shorten (double  (*pt)[2],
+         int      n,
+         double   back_pt)
+{
+  while (n > 2)
+    {
+      double step = hypot (pt[n - 1][0] - pt[n - 2][0], pt[n - 1][1] - pt[n - 2][1]);
+
+      if (step >= back_pt)
+        break;
+      back_pt -= step;
+      n--;
+    }
+  if (n >= 2)
+    {
+      double dx = pt[n - 1][0] - pt[n - 2][0];
+      double dy = pt[n - 1][1] - pt[n - 2][1];
+      double step = MAX (1e-6, hypot (dx, dy));
+      double t = MAX (0.0, 1 - back_pt / step);
+
+      pt[n - 1][0] = pt[n - 2][0] + dx * t;
+      pt[n - 1][1] = pt[n - 2][1] + dy * t;
+    }
+  return n;
+}
+
+static void
+add_shaft (cairo_t       *cr,
+           double       (*pt)[2],
+           int            n)
+{
+  cairo_new_path (cr);
+  for (int i = 0; i < n; i++)
+    cairo_line_to (cr, round (pt[i][0] * 50) / 50, round (pt[i][1] * 50) / 50);
+}
+
+static void
+add_head (cairo_t *cr,
+          double   x,
+          double   y,
+          double   ux,
+          double   uy)
+{
+  cairo_new_path (cr);
+  cairo_move_to (cr, x, y);
+  cairo_line_to (cr, x - ux * HEAD_LONG_PT - uy * HEAD_WIDE_PT / 2, y - uy * HEAD_LONG_PT + ux * HEAD_WIDE_PT / 2);
+  cairo_line_to (cr, x - ux * HEAD_LONG_PT + uy * HEAD_WIDE_PT / 2, y - uy * HEAD_LONG_PT - ux * HEAD_WIDE_PT / 2);
+  cairo_close_path (cr);
+}
+
+/* A thin open head at the start: and back again. */
+static void
+draw_back_head (cairo_t *cr,
+                double   x,
+                double   y,
+                double   ux,
+                double   uy)
+{
+  for (int pass = 0; pass < 2; pass++)
+    {
+      cairo_move_to (cr, x + ux * BACK_LONG_PT - uy * BACK_LONG_PT * 0.8, y + uy * BACK_LONG_PT + ux * BACK_LONG_PT * 0.8);
+      cairo_line_to (cr, x, y);
+      cairo_line_to (cr, x + ux * BACK_LONG_PT + uy * BACK_LONG_PT * 0.8, y + uy * BACK_LONG_PT - ux * BACK_LONG_PT * 0.8);
+      cairo_set_line_width (cr, pass == 0 ? 0.9 + 2 * EDGE_PT : 0.9);
+      cairo_set_source_rgb (cr, pass == 0, pass == 0, pass == 0);
+      cairo_stroke (cr);
+    }
+}
+
+/**
+ * sw_arrow_draw:
+ * @paper: where to draw
+ * @arrow: an arrow
+ */
+void
+sw_arrow_draw (const SwPaper *paper,
+               const SwArrow *arrow)
+{
+  cairo_t *cr = paper->cr;
+  double pt[SW_ARROW_MAX][2];
+  double tip[2];
+  double ux;
+  double uy;
+  double length;
+  int n = arrow->n_points;
+  int from;
+
+  if (n < 2)
+    return;
+
+  for (int i = 0; i < n; i++)
+    {
+      pt[i][0] = sw_paper_x (paper, arrow->points[i].x);
+      pt[i][1] = sw_paper_y (paper, arrow->points[i].y);
+    }
+  memcpy (tip, pt[n - 1], sizeof tip);
+  n = shorten (pt, n, HEAD_LONG_PT * 0.6);
+  /* The head follows the last stretch of about its own length. */
+  from = n - 1;
+  while (from > 0 && hypot (tip[0] - pt[from][0], tip[1] - pt[from][1]) < HEAD_LONG_PT)
+    from--;
+  length = MAX (1e-6, hypot (tip[0] - pt[from][0], tip[1] - pt[from][1]));
+  ux = (tip[0] - pt[from][0]) / length;
+  uy = (tip[1] - pt[from][1]) / length;
+
+  cairo_save (cr);
+  cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  add_shaft (cr, pt, n);
+  cairo_set_line_width (cr, SHAFT_PT + 2 * EDGE_PT);
+  cairo_set_source_rgb (cr, 1, 1, 1);
+  cairo_stroke (cr);
+  add_head (cr, tip[0], tip[1], ux, uy);
+  cairo_set_line_width (cr, 2 * EDGE_PT);
+  cairo_stroke (cr);
+
+  cairo_set_source_rgb (cr, 0, 0, 0);
+  add_shaft (cr, pt, n);
+  cairo_set_line_width (cr, SHAFT_PT);
+  cairo_stroke (cr);
+  add_head (cr, tip[0], tip[1], ux, uy);
+  cairo_fill (cr);
+
+  if (arrow->back)
+    {
+      double bx = pt[1][0] - pt[0][0];
+      double by = pt[1][1] - pt[0][1];
+      double step = MAX (1e-6, hypot (bx, by));
+
+      draw_back_head (cr, pt[0][0], pt[0][1], bx / step, by / step);
+    }
+  cairo_restore (cr);
+}

@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-item.h"
+#include "sw-paper.h"
+
+G_BEGIN_DECLS
+
+#define SW_ARROW_MAX 32
+
+/**
+ * SwArrow:
+ * @points: the line it follows, in the camera's parts of stature
+ * @n_points: how many; below 2 there is no arrow
+ * @back: whether a small head shows that the way leads back, too
+ * @loop: whether it goes round
+ */
+typedef struct
+{
+  struct
+  {
+    double x;
+    double y;
+  } points[SW_ARROW_MAX];
+  int n_points;
+  gboolean back;
+  gboolean loop;
+} SwArrow;
+
+void sw_arrow_place (SwArrow        *arrow,
+                     const SwSpot   *path,
+                     int             n_path,
+                     const SwSpot   *about,
+                     const SwItems  *items,
+                     guint           moving,
+                     double          scale_pt,
+                     const SwExtent *room);
+void sw_arrow_place_loop (SwArrow      *arrow,
+                          const SwSpot *path,
+                          int           n_path);
+void sw_arrow_draw (const SwPaper *paper,
+                    const SwArrow *arrow);
+void sw_arrow_add_extent (const SwArrow *arrow,
+                          double         scale_pt,
+                          SwExtent      *extent);
+
+G_END_DECLS

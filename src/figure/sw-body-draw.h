@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-item.h"
+#include "sw-paper.h"
+
+G_BEGIN_DECLS
+
+void sw_body_draw_item (const SwPaper      *paper,
+                        const SwItems      *items,
+                        int                 nth,
+                        const SwCamera     *camera,
+                        const SwFigureWork *works,
+                        int                 n_works,
+                        const SwExtent     *behind);
+void sw_head_draw (const SwPaper   *paper,
+                   const SwItem    *item,
+                   const SwCamera  *camera);
+void sw_works_draw (const SwPaper      *paper,
+                    const SwItem       *item,
+                    const SwCamera     *camera,
+                    const SwFigureWork *works,
+                    int                 n_works);
+
+G_END_DECLS

@@ -1,0 +1,72 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-arrow.h"
+#include "sw-figure.h"
+#include "sw-prop-draw.h"
+
+G_BEGIN_DECLS
+
+#define SW_N_FRAMES 17
+#define SW_TOLERANCE 0.00022
+
+/**
+ * SwPanel:
+ * @solid: the pose that is drawn whole
+ * @start: (nullable): the pose that is dashed behind it
+ * @moving: set of #SwPart bits that move, what is dashed
+ * @from_phase: where the arrow's path begins
+ * @to_phase: where it ends; the same for no arrow
+ *
+ * One picture of the figure.
+ */
+typedef struct
+{
+  const SwSolved *solid;
+  const SwSolved *start;
+  guint moving;
+  double from_phase;
+  double to_phase;
+  SwItems items;
+} SwPanel;
+
+#define SW_MAX_PANELS SW_FIGURE_MAX_POSES
+
+struct _SwFigure
+{
+  GObject parent_instance;
+
+  SwFigureSpec *spec;
+  gboolean mirrored;
+  SwSolver solver;
+  SwSolved frames[SW_N_FRAMES]; /* at equal steps of the phase */
+  SwCamera camera;
+  SwGround ground;
+  SwExtent whole;     /* all poses, things and arrows, cropped to the frame */
+  SwExtent furniture; /* where furniture is drawn */
+  gboolean cropped[4]; /* left, bottom, right, top: whether the frame cuts something off */
+
+  SwPanel overlay;
+  SwPanel panels[SW_MAX_PANELS];
+  int n_panels;
+  gboolean wants_panels; /* whether numbered pictures tell more than one with a dashed start */
+  gboolean needs_panels; /* whether one picture would hide the motion */
+};
+
+guint sw_figure_get_moving (const SwSolved *a,
+                            const SwSolved *b);
+int sw_figure_get_shown (const SwFigure *self,
+                         SwFigureMark    shown[SW_FIGURE_MAX_SHOWN]);
+int sw_figure_get_path (const SwFigure *self,
+                        SwFigureMark    mark,
+                        double          from_phase,
+                        double          to_phase,
+                        SwSpot          path[SW_N_FRAMES]);
+void sw_panel_add_items (SwPanel        *panel,
+                         const SwFigure *figure);
+void sw_panel_draw (const SwPanel   *panel,
+                    const SwFigure  *figure,
+                    const SwPaper   *paper,
+                    const SwExtent  *room);
+
+G_END_DECLS

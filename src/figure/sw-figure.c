@@ -1,0 +1,317 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A figure ready to be drawn: solved once, drawn at any size. */
+#include "config.h"
+
+#include <glib/gi18n.h>
+
+#include "sw-figure-private.h"
+#include "sw-furniture.h"
+
+/* Trunks that move by more make an overlay a muddle. */
+#define TRUNK_MOVED 0.045
+/* When less of the dashed start than this shows beside the end, it tells nothing. */
+#define START_SHOWS 0.30
+#define FRAME_BELOW_HIPS 0.10
+
+G_DEFINE_QUARK (sw-figure-error-quark, sw_figure_error)
+G_DEFINE_FINAL_TYPE (SwFigure, sw_figure, G_TYPE_OBJECT)
+
+static void
+add_body_extent (SwExtent       *extent,
+                 const SwBody   *body,
+                 const SwCamera *camera)
+{
+  for (int part = 0; part < SW_N_PARTS; part++)
+    {
+      SwShape shape;
+
+      sw_shape_get (body, (SwPart) part, &shape);
+      for (int i = 0; i < shape.n_hulls; i++)
+        for (int k = 0; k < shape.hulls[i].n_blobs; k++)
+          {
+            const SwBlob *blob = &shape.hulls[i].blobs[k];
+            SwEgg egg = sw_egg (camera, body->pieces[blob->piece], blob->centre, blob->half);
+
+            sw_extent_add (extent, egg.at.x - sqrt (egg.xx), egg.at.y - sqrt (egg.yy));
+            sw_extent_add (extent, egg.at.x + sqrt (egg.xx), egg.at.y + sqrt (egg.yy));
+          }
+    }
+}
+
+static gboolean
+only_above_hips_moves (const SwFigure *self,
+                       guint           moving)
+{
+  guint legs = 0x3fu << SW_PART_THIGH;
+
+  return (moving & legs) == 0
+         && (self->solver.content->base == SW_FIGURE_BASE_STANDING || self->solver.content->base == SW_FIGURE_BASE_SITTING);
+}
+
+/* The height on paper below which an upper-body frame leaves the figure out; hands stay in it. */
+static double
+find_upper_cut (const SwFigure *self)
+{
+  double cut = G_MAXDOUBLE;
+
+  for (int key = 0; key < self->solver.n_keys; key++)
+    {
+      const SwBody *body = &self->solver.keys[key].body;
+
+      cut = MIN (cut, sw_see (&self->camera, body->pieces[SW_PIECE_PELVIS].at).y - FRAME_BELOW_HIPS);
+      for (int side = 0; side < 2; side++)
+        {
+          SwVector hand = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.09));
+
+          cut = MIN (cut, MIN (sw_see (&self->camera, hand).y,
+                               sw_see (&self->camera, body->pieces[SW_SIDED (SW_PIECE_HAND, side)].at).y) - 0.04);
+        }
+    }
+  return cut;
+}
+
+static double
+find_head_cut (const SwFigure *self)
+{
+  double cut = G_MAXDOUBLE;
+
+  for (int key = 0; key < self->solver.n_keys; key++)
+    {
+      SwVector chest = sw_place (self->solver.keys[key].body.pieces[SW_PIECE_RIBCAGE], sw_vector (0, 0, 0.035));
+
+      cut = MIN (cut, sw_see (&self->camera, chest).y);
+    }
+  return cut;
+}
+
+static double
+find_lower_cut (const SwFigure *self)
+{
+  double cut = -G_MAXDOUBLE;
+
+  for (int key = 0; key < self->solver.n_keys; key++)
+    {
+      SwVector waist = sw_place (self->solver.keys[key].body.pieces[SW_PIECE_LOW_BACK], sw_vector (0, 0, 0.06));
+
+      cut = MAX (cut, sw_see (&self->camera, waist).y);
+    }
+  return cut;
+}
+
+static void
+crop (SwFigure *self,
+      guint     moving)
+{
+  SwFigureFrame frame = self->solver.content->frame;
+  double knees = sw_see (&self->camera, self->solver.keys[0].body.pieces[SW_PIECE_SHANK].at).y;
+
+  if (frame == SW_FIGURE_FRAME_AUTO && moving != 0 && only_above_hips_moves (self, moving)
+      && find_upper_cut (self) > knees + 0.05)
+    frame = SW_FIGURE_FRAME_UPPER;
+
+  if (frame == SW_FIGURE_FRAME_UPPER || frame == SW_FIGURE_FRAME_HEAD)
+    {
+      double cut = frame == SW_FIGURE_FRAME_UPPER ? find_upper_cut (self) : find_head_cut (self);
+
+      self->cropped[1] = self->whole.bottom < cut;
+      self->whole.bottom = MAX (self->whole.bottom, cut);
+    }
+  else if (frame == SW_FIGURE_FRAME_LOWER)
+    {
+      double cut = find_lower_cut (self);
+
+      self->cropped[3] = self->whole.top > cut;
+      self->whole.top = MIN (self->whole.top, cut);
+    }
+}
+
+static SwExtent
+bodies_extent (const SwFigure *self,
+               double          above)
+{
+  SwExtent extent = sw_extent_empty ();
+
+  for (int i = 0; i < SW_N_FRAMES; i += 2)
+    {
+      SwExtent one = sw_extent_empty ();
+
+      add_body_extent (&one, &self->frames[i].body, &self->camera);
+      sw_extent_join (&extent, &one);
+    }
+  extent.bottom = MAX (extent.bottom, above);
+  return extent;
+}
+
+/* How wide and high everything is, arrows with some air round them included. */
+static void
+measure_whole (SwFigure *self,
+               guint     moving)
+{
+  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
+  int n_shown = sw_figure_get_shown (self, shown);
+
+  self->whole = bodies_extent (self, -G_MAXDOUBLE);
+  self->furniture = sw_extent_empty ();
+  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground);
+  for (int i = 0; i < n_shown; i++)
+    {
+      SwSpot path[SW_N_FRAMES];
+      int n = sw_figure_get_path (self, shown[i], 0, 1, path);
+
+      for (int k = 0; k < n; k++)
+        {
+          sw_extent_add (&self->whole, path[k].x - 0.03, path[k].y - 0.03);
+          sw_extent_add (&self->whole, path[k].x + 0.03, path[k].y + 0.03);
+        }
+    }
+  for (int i = 0; i < self->solver.content->n_props; i++)
+    if (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND)
+      {
+        SwSpot at = sw_see (&self->camera, sw_band_get_fixed_end (&self->solver, i, &self->solver.keys[0].body));
+
+        sw_extent_add (&self->whole, at.x, at.y);
+      }
+  crop (self, moving);
+}
+
+/* Share of the dashed start that is not hidden by the end. */
+static double
+start_shows (const SwPanel *panel)
+{
+  int seen = 0;
+  int all = 0;
+
+  for (int i = 0; i < panel->items.n_items; i++)
+    {
+      const SwItem *start = &panel->items.items[i];
+
+      if (start->style != SW_STYLE_START)
+        continue;
+      for (int ix = 0; ix < 10; ix++)
+        for (int iy = 0; iy < 10; iy++)
+          {
+            double x = start->extent.left + (start->extent.right - start->extent.left) * (ix + 0.5) / 10;
+            double y = start->extent.bottom + (start->extent.top - start->extent.bottom) * (iy + 0.5) / 10;
+            gboolean hidden = FALSE;
+
+            if (!sw_item_holds (start, x, y))
+              continue;
+            for (int k = 0; k < panel->items.n_items && !hidden; k++)
+              hidden = panel->items.items[k].style != SW_STYLE_START && panel->items.items[k].part >= 0
+                       && sw_item_holds (&panel->items.items[k], x, y);
+            all++;
+            if (!hidden)
+              seen++;
+          }
+    }
+  return all > 0 ? (double) seen / all : 1.0;
+}
+
+static void
+choose_panels (SwFigure *self)
+{
+  const SwSolver *solver = &self->solver;
+  const SwSolved *first = &solver->keys[0];
+  const SwSolved *last = &solver->keys[solver->n_keys - 1];
+  gboolean circle = solver->content->motion == SW_FIGURE_MOTION_CIRCLE;
+  double trunk = MAX (sw_length (sw_sub (first->body.pieces[SW_PIECE_PELVIS].at, last->body.pieces[SW_PIECE_PELVIS].at)),
+                      sw_length (sw_sub (first->body.pieces[SW_PIECE_NECK].at, last->body.pieces[SW_PIECE_NECK].at)));
+  guint moving = 0;
+
+  for (int i = 1; i < solver->n_keys; i++)
+    moving |= sw_figure_get_moving (&solver->keys[i - 1], &solver->keys[i]);
+
+  self->overlay = (SwPanel){ .solid = last,
+                             .start = solver->n_keys == 2 ? first : NULL,
+                             .moving = moving,
+                             .to_phase = sw_solver_moves (solver) ? 1 : 0 };
+  self->n_panels = solver->n_keys;
+  for (int i = 0; i < solver->n_keys; i++)
+    self->panels[i] = (SwPanel){ .solid = &solver->keys[i],
+                                 .moving = moving,
+                                 .from_phase = i == 0 ? 0 : (double) (i - 1) / (solver->n_keys - 1),
+                                 .to_phase = i == 0 ? (circle ? 1 : 0) : (double) i / (solver->n_keys - 1) };
+
+  sw_panel_add_items (&self->overlay, self);
+  for (int i = 0; i < self->n_panels; i++)
+    sw_panel_add_items (&self->panels[i], self);
+  self->needs_panels = solver->n_keys == 3 || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
+  self->wants_panels = solver->n_keys == 2 && trunk > TRUNK_MOVED;
+  measure_whole (self, moving);
+}
+
+/* What the author fixed, else the base's view; lying on the other side or mirrored it is seen from the other side. */
+static SwCamera
+choose_camera (const SwFigure *self)
+{
+  const SwFigureContent *content = self->solver.content;
+  const SwBaseInfo *base = self->solver.base;
+  gboolean flip = content->base == SW_FIGURE_BASE_SIDE_LYING ? content->on == SW_FIGURE_RIGHT : self->mirrored;
+  double turn = isnan (content->view_turn_deg) ? (flip ? -base->view_turn_deg : base->view_turn_deg) : content->view_turn_deg;
+
+  return sw_camera (turn, isnan (content->view_tilt_deg) ? base->view_tilt_deg : content->view_tilt_deg);
+}
+
+static void
+sw_figure_finalize (GObject *object)
+{
+  SwFigure *self = SW_FIGURE (object);
+
+  sw_items_clear (&self->overlay.items);
+  for (int i = 0; i < SW_MAX_PANELS; i++)
+    sw_items_clear (&self->panels[i].items);
+  g_clear_pointer (&self->spec, sw_figure_spec_unref);
+
+  G_OBJECT_CLASS (sw_figure_parent_class)->finalize (object);
+}
+
+static void
+sw_figure_class_init (SwFigureClass *class)
+{
+  G_OBJECT_CLASS (class)->finalize = sw_figure_finalize;
+}
+
+static void
+sw_figure_init (SwFigure *self)
+{
+  (void) self;
+}
+
+/**
+ * sw_figure_new:
+ * @spec: what to draw
+ * @mirrored: whether the left side works instead of the right
+ *
+ * Solves every pose. Takes about a millisecond.
+ *
+ * Returns: (transfer full): the figure, or NULL with an error when there is nothing to draw
+ */
+SwFigure *
+sw_figure_new (SwFigureSpec  *spec,
+               gboolean       mirrored,
+               GError       **error)
+{
+  SwFigure *self;
+  const SwFigureContent *content;
+
+  if (spec == NULL)
+    {
+      g_set_error_literal (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_KIND,
+                           _ ("The exercise has no figure. Add one to its file to see it drawn."));
+      return NULL;
+    }
+
+  self = g_object_new (SW_TYPE_FIGURE, NULL);
+  self->spec = mirrored ? sw_figure_spec_new_mirrored (spec) : sw_figure_spec_ref (spec);
+  self->mirrored = mirrored;
+  content = sw_figure_spec_get_content (self->spec);
+  sw_solver_init (&self->solver, content);
+  for (int i = 0; i < SW_N_FRAMES; i++)
+    sw_solver_get (&self->solver, (double) i / (SW_N_FRAMES - 1), &self->frames[i]);
+
+  self->camera = choose_camera (self);
+  sw_ground_measure (&self->ground, &self->solver);
+  choose_panels (self);
+  return self;
+}

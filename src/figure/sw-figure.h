@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <cairo.h>
+
+#include "sw-figure-spec.h"
+
+G_BEGIN_DECLS
+
+#define SW_FIGURE_ERROR (sw_figure_error_quark ())
+
+/**
+ * SwFigureError:
+ * @SW_FIGURE_ERROR_WRITE: a picture could not be written
+ * @SW_FIGURE_ERROR_KIND: the file name says no kind of picture that can be written
+ */
+typedef enum
+{
+  SW_FIGURE_ERROR_WRITE,
+  SW_FIGURE_ERROR_KIND,
+} SwFigureError;
+
+GQuark sw_figure_error_quark (void);
+
+#define SW_TYPE_FIGURE (sw_figure_get_type ())
+G_DECLARE_FINAL_TYPE (SwFigure, sw_figure, SW, FIGURE, GObject)
+
+SwFigure *sw_figure_new (SwFigureSpec  *spec,
+                         gboolean       mirrored,
+                         GError       **error);
+void sw_figure_measure (SwFigure *self,
+                        double    width_pt,
+                        double   *height_pt);
+void sw_figure_draw (SwFigure *self,
+                     cairo_t  *cr,
+                     double    width_pt,
+                     double    height_pt);
+void sw_figure_draw_at (SwFigure *self,
+                        cairo_t  *cr,
+                        double    width_pt,
+                        double    height_pt,
+                        double    phase);
+gboolean sw_figure_save (SwFigure    *self,
+                         const char  *path,
+                         double       width_mm,
+                         double       at_or_negative,
+                         GError     **error);
+char *sw_figure_dup_text (SwFigure   *self,
+                          const char *language);
+GPtrArray *sw_figure_check (SwFigure *self);
+
+G_END_DECLS

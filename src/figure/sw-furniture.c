@@ -1,0 +1,282 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Furniture as boxes, measured from the solved start pose rather than given by hand, so that it fits whatever the pose
+ * is. All sizes are our own drawing. */
+#include "config.h"
+
+#include "sw-furniture.h"
+
+#define MAT_THICK 0.018
+#define MAT_MARGIN 0.075
+#define PLINTH_HEIGHT 0.30
+#define STEP_HEIGHT 0.10
+#define WALL_THICK 0.030
+#define WALL_TOP 1.10
+#define BAND_AWAY 0.52
+#define BAND_HEIGHT 0.60
+
+static void
+add_box (SwBox *boxes,
+         int   *n,
+         double x0,
+         double x1,
+         double y0,
+         double y1,
+         double z0,
+         double z1,
+         double tone)
+{
+  if (*n == SW_MAX_BOXES)
+    return;
+
+  boxes[(*n)++] = (SwBox){ { MIN (x0, x1), MIN (y0, y1), MIN (z0, z1) }, { MAX (x0, x1), MAX (y0, y1), MAX (z0, z1) }, tone };
+}
+
+/* A chair whose seat reaches from @back, where its back stands, to @front. */
+static void
+add_chair (SwBox *boxes,
+           int   *n,
+           double front,
+           double back,
+           double y,
+           double seat,
+           double top)
+{
+  double inward = front > back ? 1 : -1;
+
+  for (int i = 0; i < 2; i++)
+    for (int k = -1; k <= 1; k += 2)
+      {
+        double x = i == 0 ? front - inward * 0.022 : back;
+
+        add_box (boxes, n, x, x + inward * 0.022, y + k * 0.112 - 0.011, y + k * 0.112 + 0.011, 0, seat - 0.024, 0.84);
+      }
+  add_box (boxes, n, back, front, y - 0.123, y + 0.123, seat - 0.024, seat, 0.90);
+  add_box (boxes, n, back - inward * 0.004, back + inward * 0.018, y - 0.123, y + 0.123, seat + 0.10, top, 0.86);
+  for (int k = -1; k <= 1; k += 2)
+    add_box (boxes, n, back - inward * 0.004, back + inward * 0.018, y + k * 0.112 - 0.011, y + k * 0.112 + 0.011, seat,
+             seat + 0.10, 0.86);
+}
+
+static void
+add_chairs (SwBox          *boxes,
+            int            *n,
+            const SwSolver *solver)
+{
+  const SwScene *scene = &solver->scene;
+  SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
+
+  if (solver->content->base == SW_FIGURE_BASE_SITTING)
+    add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
+  if (scene->chair_where == SW_FIGURE_WHERE_FRONT)
+    add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235, scene->chair_top);
+  else if (scene->chair_where == SW_FIGURE_WHERE_BEHIND)
+    add_chair (boxes, n, scene->chair_at, scene->chair_at - 0.24, 0, scene->chair_top - 0.235, scene->chair_top);
+  else if (scene->chair_where == SW_FIGURE_WHERE_RIGHT || scene->chair_where == SW_FIGURE_WHERE_LEFT)
+    {
+      double y = scene->chair_at + (scene->chair_where == SW_FIGURE_WHERE_LEFT ? 0.123 : -0.123);
+
+      add_chair (boxes, n, hips.x - 0.06, hips.x + 0.18, y, scene->chair_top - 0.235, scene->chair_top);
+    }
+}
+
+static void
+add_counter (SwBox         *boxes,
+             int           *n,
+             const SwScene *scene)
+{
+  double edge = scene->counter_at;
+  double top = scene->counter_height;
+
+  if (scene->counter_where == SW_FIGURE_WHERE_FRONT || scene->counter_where == SW_FIGURE_WHERE_BEHIND)
+    {
+      double sign = scene->counter_where == SW_FIGURE_WHERE_FRONT ? 1 : -1;
+
+      add_box (boxes, n, edge + sign * 0.022, edge + sign * 0.20, -0.26, 0.26, 0, top - 0.026, 0.94);
+      add_box (boxes, n, edge, edge + sign * 0.205, -0.28, 0.28, top - 0.026, top, 0.88);
+    }
+  else
+    {
+      double sign = scene->counter_where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
+
+      add_box (boxes, n, -0.26, 0.26, edge + sign * 0.022, edge + sign * 0.18, 0, top - 0.026, 0.94);
+      add_box (boxes, n, -0.28, 0.28, edge, edge + sign * 0.185, top - 0.026, top, 0.88);
+    }
+}
+
+static void
+add_wall (SwBox         *boxes,
+          int           *n,
+          SwFigureWhere  where,
+          double         at)
+{
+  double sign = where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
+
+  if (where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_BEHIND)
+    add_box (boxes, n, at, at + sign * WALL_THICK, -0.16, 0.16, 0, WALL_TOP, 0.90);
+  else
+    add_box (boxes, n, -0.16, 0.16, at, at + sign * WALL_THICK, 0, WALL_TOP, 0.90);
+}
+
+static void
+add_mat (SwBox          *boxes,
+         int            *n,
+         const SwSolver *solver,
+         const SwGround *ground)
+{
+  double height = 0;
+
+  for (int i = 0; i < solver->content->n_props; i++)
+    if (solver->content->props[i].kind == SW_FIGURE_PROP_PLINTH)
+      height = isnan (solver->content->props[i].height) ? PLINTH_HEIGHT : solver->content->props[i].height;
+
+  if (height > 0)
+    for (int i = 0; i < 2; i++)
+      for (int k = 0; k < 2; k++)
+        {
+          double x = i == 0 ? ground->low.x + 0.03 : ground->high.x - 0.06;
+          double y = k == 0 ? ground->low.y + 0.03 : ground->high.y - 0.06;
+
+          add_box (boxes, n, x, x + 0.03, y, y + 0.03, -height, -0.045, 0.84);
+        }
+  add_box (boxes, n, ground->low.x, ground->high.x, ground->low.y, ground->high.y, height > 0 ? -0.045 : -MAT_THICK, 0, 0.96);
+}
+
+/**
+ * sw_ground_measure:
+ * @ground: (out): how far the mat or the floor has to reach
+ * @solver: a solved figure
+ */
+void
+sw_ground_measure (SwGround       *ground,
+                   const SwSolver *solver)
+{
+  static const SwFigureMark marks[]
+      = { SW_FIGURE_MARK_HIPS,       SW_FIGURE_MARK_UPPER_BACK, SW_FIGURE_MARK_HEAD,       SW_FIGURE_MARK_RIGHT_SHOULDER,
+          SW_FIGURE_MARK_LEFT_SHOULDER, SW_FIGURE_MARK_RIGHT_KNEE, SW_FIGURE_MARK_LEFT_KNEE, SW_FIGURE_MARK_RIGHT_HEEL,
+          SW_FIGURE_MARK_LEFT_HEEL, SW_FIGURE_MARK_RIGHT_TOES, SW_FIGURE_MARK_LEFT_TOES };
+  double margin = solver->base->on_mat ? MAT_MARGIN : 0.05;
+  gboolean any = FALSE;
+
+  *ground = (SwGround){ { 0, 0, 0 }, { 0, 0, 0 } };
+  for (int key = 0; key < solver->n_keys; key++)
+    for (gsize i = 0; i < G_N_ELEMENTS (marks) + 2; i++)
+      {
+        const SwBody *body = &solver->keys[key].body;
+        SwVector at;
+
+        /* Hands only where they stand on the floor. */
+        if (i >= G_N_ELEMENTS (marks))
+          {
+            at = body->pieces[SW_SIDED (SW_PIECE_HAND, i - G_N_ELEMENTS (marks))].at;
+            if (at.z > 0.06 || solver->content->base == SW_FIGURE_BASE_SIDE_LYING)
+              continue;
+          }
+        else
+          at = sw_body_get_mark (body, marks[i]);
+        if (at.z > 0.34 && any)
+          continue;
+
+        if (!any)
+          ground->low = ground->high = at;
+        any = TRUE;
+        ground->low = sw_vector (MIN (ground->low.x, at.x), MIN (ground->low.y, at.y), 0);
+        ground->high = sw_vector (MAX (ground->high.x, at.x), MAX (ground->high.y, at.y), 0);
+      }
+
+  ground->low = sw_sub (ground->low, sw_vector (margin, margin, 0));
+  ground->high = sw_add (ground->high, sw_vector (margin, margin, 0));
+}
+
+/**
+ * sw_band_get_fixed_end:
+ * @solver: a solved figure
+ * @prop: which of its props, a band
+ * @body: the body that holds it
+ *
+ * Returns: where the band's other end is
+ */
+SwVector
+sw_band_get_fixed_end (const SwSolver *solver,
+                       int             prop,
+                       const SwBody   *body)
+{
+  const SwFigurePropSpec *band = &solver->content->props[prop];
+  SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
+  double away = isnan (band->distance) ? BAND_AWAY : band->distance;
+  double height = isnan (band->height) ? BAND_HEIGHT : band->height;
+
+  if (band->from != SW_FIGURE_MARK_NONE)
+    return sw_body_get_mark (body, band->from);
+
+  switch (band->where)
+    {
+    case SW_FIGURE_WHERE_BEHIND:
+      return sw_vector (hips.x - away, 0, height);
+    case SW_FIGURE_WHERE_RIGHT:
+      return sw_vector (hips.x, -away, height);
+    case SW_FIGURE_WHERE_LEFT:
+      return sw_vector (hips.x, away, height);
+    case SW_FIGURE_WHERE_UNDER:
+      return sw_vector (hips.x, 0, 0.01);
+    case SW_FIGURE_WHERE_AUTO:
+    case SW_FIGURE_WHERE_FRONT:
+    default:
+      return sw_vector (hips.x + away, 0, height);
+    }
+}
+
+/**
+ * sw_furniture_get_boxes:
+ * @solver: a solved figure
+ * @ground: how far the mat reaches
+ * @boxes: (out): the furniture
+ *
+ * Returns: how many boxes there are
+ */
+int
+sw_furniture_get_boxes (const SwSolver *solver,
+                        const SwGround *ground,
+                        SwBox           boxes[SW_MAX_BOXES])
+{
+  const SwFigureContent *content = solver->content;
+  gboolean posted = FALSE;
+  int n = 0;
+
+  if (solver->base->on_mat)
+    add_mat (boxes, &n, solver, ground);
+  add_chairs (boxes, &n, solver);
+  if (solver->scene.counter_where != SW_FIGURE_WHERE_AUTO)
+    add_counter (boxes, &n, &solver->scene);
+  if (solver->scene.wall_where != SW_FIGURE_WHERE_AUTO)
+    add_wall (boxes, &n, solver->scene.wall_where, solver->scene.wall_at);
+
+  for (int i = 0; i < content->n_props; i++)
+    {
+      const SwFigurePropSpec *prop = &content->props[i];
+      SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
+
+      if (prop->kind == SW_FIGURE_PROP_STEP)
+        {
+          double height = isnan (prop->height) ? STEP_HEIGHT : prop->height;
+          double x = prop->where == SW_FIGURE_WHERE_UNDER ? hips.x - 0.08 : hips.x + (isnan (prop->distance) ? 0.12 : prop->distance);
+
+          add_box (boxes, &n, x, x + 0.24, hips.y - 0.17, hips.y + 0.17, prop->where == SW_FIGURE_WHERE_UNDER ? -height : 0,
+                   prop->where == SW_FIGURE_WHERE_UNDER ? 0 : height, 0.92);
+        }
+      /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */
+      if (prop->kind == SW_FIGURE_PROP_BAND && prop->from == SW_FIGURE_MARK_NONE && prop->where != SW_FIGURE_WHERE_UNDER
+          && solver->scene.wall_where == SW_FIGURE_WHERE_AUTO && !posted)
+        {
+          SwVector at = sw_band_get_fixed_end (solver, i, &solver->keys[0].body);
+          gboolean sideways = prop->where == SW_FIGURE_WHERE_RIGHT || prop->where == SW_FIGURE_WHERE_LEFT;
+          double sx = sideways ? 0 : at.x > hips.x ? 0.015 : -0.015;
+          double sy = sideways ? copysign (0.015, at.y) : 0;
+
+          add_box (boxes, &n, at.x + sx - 0.015, at.x + sx + 0.015, at.y + sy - 0.015, at.y + sy + 0.015, 0, 0.95, 0.86);
+          posted = TRUE;
+        }
+    }
+
+  return n;
+}

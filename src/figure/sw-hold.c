@@ -1,0 +1,471 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Where pins hold hands and feet, and where the furniture stands that they hold on to. All sizes are parts of stature
+ * and our own drawing; a counter of 0.53 is 0.91 m for a person of 1.72 m. */
+#include "config.h"
+
+#include <string.h>
+
+#include "sw-hold.h"
+
+#define COUNTER_HEIGHT 0.53
+#define CHAIR_TOP 0.50
+#define SEAT_HEIGHT 0.265
+#define PALM_GAP 0.004
+
+static const SwVector up = { 0, 0, 1 };
+static const SwVector down = { 0, 0, -1 };
+static const SwVector ahead = { 1, 0, 0 };
+
+static gboolean
+holds_to (const SwPose  *pose,
+          SwFigurePlace  to)
+{
+  return (pose->pinned[SW_LIMB_RIGHT_ARM] && pose->pins[SW_LIMB_RIGHT_ARM].to == to)
+         || (pose->pinned[SW_LIMB_LEFT_ARM] && pose->pins[SW_LIMB_LEFT_ARM].to == to);
+}
+
+static gboolean
+lays_forearm (const SwPose *pose)
+{
+  return (pose->pinned[SW_LIMB_RIGHT_ARM] && pose->pins[SW_LIMB_RIGHT_ARM].limb == SW_FIGURE_LIMB_FOREARM)
+         || (pose->pinned[SW_LIMB_LEFT_ARM] && pose->pins[SW_LIMB_LEFT_ARM].limb == SW_FIGURE_LIMB_FOREARM);
+}
+
+/* How far ahead the wall must be for the hands that lean on it. */
+static double
+reach_wall (const SwPose *pose,
+            const SwBody *body)
+{
+  double wall = body->pieces[SW_PIECE_UPPER_ARM].at.x + 0.30;
+
+  if (lays_forearm (pose))
+    return body->pieces[SW_PIECE_UPPER_ARM].at.x + 0.186 + 0.022;
+  if (pose->own_arm[SW_FIGURE_RIGHT])
+    wall = body->pieces[SW_PIECE_HAND].at.x + 0.016 + PALM_GAP;
+
+  return wall;
+}
+
+/**
+ * sw_scene_measure:
+ * @scene: (out): where furniture stands
+ * @content: the figure
+ * @pose: its start pose
+ * @start: the body in it, before the limbs are held
+ */
+void
+sw_scene_measure (SwScene               *scene,
+                  const SwFigureContent *content,
+                  const SwPose          *pose,
+                  const SwBody          *start)
+{
+  SwVector hips = start->pieces[SW_PIECE_PELVIS].at;
+  SwBlob seat = { SW_PIECE_PELVIS, { -0.012, 0, 0.022 }, { 0.066, 0.096, 0.062 } };
+  gboolean sits = content->base == SW_FIGURE_BASE_SITTING;
+
+  *scene = (SwScene){ .counter_height = COUNTER_HEIGHT,
+                      .seat_height = sits ? sw_blob_get_lowest (start, &seat) : SEAT_HEIGHT,
+                      .seat_at = hips.x,
+                      .chair_top = sits ? sw_blob_get_lowest (start, &seat) + 0.235 : CHAIR_TOP };
+  scene->chair_where = sits ? SW_FIGURE_WHERE_UNDER : SW_FIGURE_WHERE_AUTO;
+  if (holds_to (pose, SW_FIGURE_PLACE_CHAIR_BACK))
+    scene->chair_where = SW_FIGURE_WHERE_FRONT;
+  if (holds_to (pose, SW_FIGURE_PLACE_COUNTER))
+    scene->counter_where = SW_FIGURE_WHERE_FRONT;
+  if (holds_to (pose, SW_FIGURE_PLACE_WALL))
+    scene->wall_where = SW_FIGURE_WHERE_FRONT;
+
+  scene->wall_at = hips.x + 0.35;
+  if (scene->wall_where == SW_FIGURE_WHERE_FRONT)
+    scene->wall_at = reach_wall (pose, start);
+  scene->counter_at = hips.x + 0.17;
+  scene->chair_at = hips.x + 0.25;
+
+  for (int i = 0; i < content->n_props; i++)
+    {
+      const SwFigurePropSpec *prop = &content->props[i];
+      SwFigureWhere where = prop->where == SW_FIGURE_WHERE_AUTO ? SW_FIGURE_WHERE_FRONT : prop->where;
+      double sign = where == SW_FIGURE_WHERE_RIGHT || where == SW_FIGURE_WHERE_BEHIND ? -1 : 1;
+      gboolean sideways = where == SW_FIGURE_WHERE_RIGHT || where == SW_FIGURE_WHERE_LEFT;
+      double middle = sideways ? hips.y : hips.x;
+
+      if (prop->kind == SW_FIGURE_PROP_WALL)
+        {
+          scene->wall_where = where;
+          if (!isnan (prop->distance))
+            scene->wall_at = middle + sign * prop->distance;
+          else if (where != SW_FIGURE_WHERE_FRONT)
+            scene->wall_at = middle + sign * (sideways ? 0.24 : 0.09);
+        }
+      else if (prop->kind == SW_FIGURE_PROP_COUNTER)
+        {
+          scene->counter_where = where;
+          if (!isnan (prop->height))
+            scene->counter_height = prop->height;
+          scene->counter_at = middle + sign * (!isnan (prop->distance) ? prop->distance : sideways ? 0.15 : 0.17);
+        }
+      else if (prop->kind == SW_FIGURE_PROP_CHAIR && prop->where != SW_FIGURE_WHERE_UNDER
+               && !(sits && prop->where == SW_FIGURE_WHERE_AUTO))
+        {
+          scene->chair_where = where;
+          scene->chair_at = middle + sign * (!isnan (prop->distance) ? prop->distance : sideways ? 0.17 : 0.25);
+          if (!isnan (prop->height))
+            scene->chair_top = prop->height;
+        }
+    }
+}
+
+/* A direction word in the world: forward, out and in go with the ribcage or pelvis, up and down with the world. */
+static SwVector
+find_toward (SwFigureToward toward,
+             SwMatrix       trunk,
+             SwFigureSide   side)
+{
+  SwVector out = sw_scale (trunk.y, sw_side_sign (side));
+
+  switch (toward)
+    {
+    case SW_FIGURE_TOWARD_UP:
+      return up;
+    case SW_FIGURE_TOWARD_DOWN:
+      return down;
+    case SW_FIGURE_TOWARD_FORWARD:
+      return trunk.x;
+    case SW_FIGURE_TOWARD_BACK:
+      return sw_scale (trunk.x, -1);
+    case SW_FIGURE_TOWARD_IN:
+      return sw_scale (out, -1);
+    case SW_FIGURE_TOWARD_OUT:
+    case SW_FIGURE_TOWARD_AUTO:
+    default:
+      return out;
+    }
+}
+
+static SwVector
+blend (SwMatrix     trunk,
+       SwFigureSide side,
+       double       forward,
+       double       out,
+       double       along,
+       double       upward)
+{
+  SwVector v = sw_add (sw_scale (trunk.x, forward), sw_scale (trunk.y, out * sw_side_sign (side)));
+
+  return sw_add (sw_add (v, sw_scale (trunk.z, along)), sw_scale (up, upward));
+}
+
+/* Where the elbow goes when nobody says: what a person at ease would do. */
+static SwVector
+easy_elbow (SwFigurePlace to,
+            SwMatrix      trunk,
+            SwFigureSide  side)
+{
+  switch (to)
+    {
+    case SW_FIGURE_PLACE_FLOOR:
+      return blend (trunk, side, 0, 0.3, -1, 0);
+    case SW_FIGURE_PLACE_WALL:
+      return blend (trunk, side, -0.2, 0.45, 0, -1);
+    case SW_FIGURE_PLACE_COUNTER:
+    case SW_FIGURE_PLACE_CHAIR_BACK:
+    case SW_FIGURE_PLACE_SEAT:
+      return blend (trunk, side, -1, 0.35, 0, -0.5);
+    case SW_FIGURE_PLACE_THIGH:
+    case SW_FIGURE_PLACE_KNEE:
+      return blend (trunk, side, -0.8, 0.5, 0, -0.3);
+    case SW_FIGURE_PLACE_HIP:
+      return blend (trunk, side, -0.75, 1, 0, 0);
+    case SW_FIGURE_PLACE_FOREHEAD:
+      return blend (trunk, side, 0.5, 0.7, -1, 0);
+    case SW_FIGURE_PLACE_BACK_OF_HEAD:
+      return blend (trunk, side, 0.25, 1, 0, 0);
+    case SW_FIGURE_PLACE_FACE:
+      return blend (trunk, side, 0.8, 0, -1, 0);
+    default:
+      return blend (trunk, side, 0, 0.5, -1, 0);
+    }
+}
+
+static void
+on_piece (SwHold          *hold,
+          const SwBody    *body,
+          int              piece,
+          const SwFigurePin *pin,
+          gboolean         fist,
+          SwVector         at,
+          SwVector         normal,
+          SwVector         fingers)
+{
+  double s = sw_side_sign (pin->side);
+  SwPlacement frame = body->pieces[piece];
+  SwVector local = sw_vector (at.x + pin->offset[0], s * (at.y + pin->offset[1]), at.z + pin->offset[2]);
+  SwVector n = sw_vector (normal.x, s * normal.y, normal.z);
+  SwVector f = sw_vector (fingers.x, s * fingers.y, fingers.z);
+
+  hold->attach = piece;
+  hold->grip = sw_grip_for_palm (pin->side, fist, sw_place (frame, local), sw_apply (frame.axes, sw_unit (n, ahead)),
+                                 sw_apply (frame.axes, f));
+}
+
+static void
+in_world (SwHold            *hold,
+          const SwFigurePin *pin,
+          gboolean           fist,
+          SwVector           at,
+          SwVector           normal,
+          SwVector           fingers)
+{
+  SwVector offset = sw_vector (pin->offset[0], sw_side_sign (pin->side) * pin->offset[1], pin->offset[2]);
+
+  hold->attach = -1;
+  hold->grip = sw_grip_for_palm (pin->side, fist, sw_add (at, offset), normal, fingers);
+}
+
+/* A place on furniture that stands in front or beside: @depth behind its near edge, at @height. */
+static SwVector
+on_furniture (SwFigureWhere where,
+              double        edge,
+              double        depth,
+              double        height,
+              SwVector      shoulder,
+              double        spread)
+{
+  if (where == SW_FIGURE_WHERE_RIGHT)
+    return sw_vector (shoulder.x + 0.05, edge - depth, height);
+  if (where == SW_FIGURE_WHERE_LEFT)
+    return sw_vector (shoulder.x + 0.05, edge + depth, height);
+
+  return sw_vector (edge + depth, spread, height);
+}
+
+static void
+hold_hand (SwHold            *hold,
+           const SwSolver    *solver,
+           const SwFigurePin *pin,
+           const SwBody      *body,
+           gboolean           fist)
+{
+  const SwScene *scene = &solver->scene;
+  double s = sw_side_sign (pin->side);
+  SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, pin->side)].at;
+  SwVector hand = sw_body_get_mark (body, pin->side == SW_FIGURE_LEFT ? SW_FIGURE_MARK_LEFT_HAND : SW_FIGURE_MARK_RIGHT_HAND);
+  SwMatrix trunk = body->pieces[SW_PIECE_RIBCAGE].axes;
+  SwVector head = body->pieces[SW_PIECE_HEAD].at;
+  SwVector headward = sw_across (trunk.z, up);
+  SwVector along = sw_length (headward) > 0.7 ? headward : sw_across (trunk.x, up);
+
+  hold->fingers_free = TRUE;
+  switch (pin->to)
+    {
+    case SW_FIGURE_PLACE_WALL:
+      if (scene->wall_where == SW_FIGURE_WHERE_RIGHT || scene->wall_where == SW_FIGURE_WHERE_LEFT)
+        in_world (hold, pin, fist, sw_vector (shoulder.x, scene->wall_at - copysign (PALM_GAP, scene->wall_at), shoulder.z),
+                  sw_vector (0, copysign (1, scene->wall_at), 0), up);
+      else
+        in_world (hold, pin, fist, sw_vector (scene->wall_at - PALM_GAP, shoulder.y, shoulder.z), ahead, up);
+      break;
+    case SW_FIGURE_PLACE_COUNTER:
+      in_world (hold, pin, fist,
+                on_furniture (scene->counter_where, scene->counter_at, 0.035, scene->counter_height + PALM_GAP, shoulder,
+                              s * 0.11),
+                down, ahead);
+      break;
+    case SW_FIGURE_PLACE_CHAIR_BACK:
+      in_world (hold, pin, fist,
+                on_furniture (scene->chair_where, scene->chair_at, 0.0, scene->chair_top + PALM_GAP, shoulder, s * 0.09),
+                down, sw_vector (1, 0, -0.2));
+      break;
+    case SW_FIGURE_PLACE_SEAT:
+      in_world (hold, pin, fist, sw_vector (scene->seat_at + 0.02, s * 0.128, scene->seat_height + PALM_GAP), down, ahead);
+      break;
+    case SW_FIGURE_PLACE_THIGH:
+      on_piece (hold, body, SW_SIDED (SW_PIECE_THIGH, pin->side), pin, fist, sw_vector (0.050, 0, -0.135),
+                sw_vector (-1, 0, 0), sw_vector (0, -0.15, -1));
+      break;
+    case SW_FIGURE_PLACE_KNEE:
+      on_piece (hold, body, SW_SIDED (SW_PIECE_THIGH, pin->side), pin, fist, sw_vector (0.042, 0, -0.205),
+                sw_vector (-1, 0, 0), sw_vector (0, -0.15, -1));
+      break;
+    case SW_FIGURE_PLACE_HIP:
+      on_piece (hold, body, SW_PIECE_PELVIS, pin, fist, sw_vector (0.012, 0.092, 0.046), sw_vector (0, -1, 0),
+                sw_vector (0.9, 0, -0.45));
+      break;
+    case SW_FIGURE_PLACE_BELLY:
+      on_piece (hold, body, SW_PIECE_LOW_BACK, pin, fist, sw_vector (0.060, 0.045, 0.035), sw_vector (-1, 0, 0),
+                sw_vector (0, -1, 0.1));
+      break;
+    case SW_FIGURE_PLACE_CHEST:
+      on_piece (hold, body, SW_PIECE_RIBCAGE, pin, fist, sw_vector (0.074, 0.005, 0.075), sw_vector (-1, 0, 0),
+                sw_vector (0, -1, 0.3));
+      break;
+    case SW_FIGURE_PLACE_OTHER_SHOULDER:
+      on_piece (hold, body, SW_PIECE_RIBCAGE, pin, fist, sw_vector (0.056 + (pin->side == SW_FIGURE_LEFT ? 0.022 : 0), -0.075, 0.108),
+                sw_vector (-1, 0, 0), sw_vector (0, -1, 0.6));
+      break;
+    case SW_FIGURE_PLACE_FOREHEAD:
+      on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (0.066, 0.004, 0.078), sw_vector (-1, 0, 0.1),
+                sw_vector (0, -0.75, 0.7));
+      break;
+    case SW_FIGURE_PLACE_BACK_OF_HEAD:
+      on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (-0.058, 0.015, 0.050), sw_vector (1, 0, 0),
+                sw_vector (0, -1, 0.5));
+      break;
+    case SW_FIGURE_PLACE_FACE:
+      in_world (hold, pin, fist, sw_vector (head.x + 0.15, head.y - 0.02 * s * -1, PALM_GAP), down, sw_vector (0.3, headward.y, 0));
+      break;
+    case SW_FIGURE_PLACE_POINT:
+      hold->attach = -1;
+      hold->grip = sw_grip_for_palm (pin->side, fist, sw_vector (body->pieces[SW_PIECE_PELVIS].at.x + pin->offset[0],
+                                                                body->pieces[SW_PIECE_PELVIS].at.y + pin->offset[1], pin->offset[2]),
+                                     down, along);
+      break;
+    case SW_FIGURE_PLACE_FLOOR:
+    default:
+      in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP), down, along);
+      break;
+    }
+}
+
+/* The forearm upright on the wall: the elbow as far up as the upper arm reaches, the hand above it. */
+static void
+hold_forearm (SwHold            *hold,
+              const SwSolver    *solver,
+              const SwFigurePin *pin,
+              const SwBody      *body)
+{
+  SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, pin->side)].at;
+  double s = sw_side_sign (pin->side);
+  double x = solver->scene.wall_at - 0.022;
+  double y = shoulder.y + s * (pin->offset[1] - 0.015);
+  double reach = SW_UPPER_ARM * SW_UPPER_ARM - (x - shoulder.x) * (x - shoulder.x) - (y - shoulder.y) * (y - shoulder.y);
+  SwVector elbow = sw_vector (x, y, shoulder.z + sqrt (MAX (reach, 0.0)));
+  SwVector wrist = sw_add (elbow, sw_vector (0.006, -s * 0.012, sqrt (SW_FOREARM * SW_FOREARM - 0.00018)));
+  SwVector contact = sw_add (wrist, sw_vector (0.016, 0, 0.050));
+
+  hold->attach = -1;
+  hold->forearm = TRUE;
+  hold->grip = sw_grip_for_palm (pin->side, FALSE, contact, sw_vector (0.45, -s * 0.89, 0), up);
+  hold->grip.at = wrist;
+  hold->toward = sw_sub (elbow, shoulder);
+}
+
+static void
+hold_foot (SwHold            *hold,
+           const SwSolver    *solver,
+           const SwFigurePin *pin,
+           const SwPose      *pose,
+           const SwSolved    *now,
+           gboolean           is_start)
+{
+  const SwBody *body = &now->body;
+  SwPlacement foot = body->pieces[SW_SIDED (SW_PIECE_FOOT, pin->side)];
+  SwFigureSide other_side = pin->side == SW_FIGURE_LEFT ? SW_FIGURE_RIGHT : SW_FIGURE_LEFT;
+  SwPlacement other = body->pieces[SW_SIDED (SW_PIECE_FOOT, other_side)];
+  double s = sw_side_sign (pin->side);
+
+  hold->attach = -1;
+  hold->grip = foot;
+  if (pin->to == SW_FIGURE_PLACE_OTHER_FOOT)
+    {
+      SwVector over = sw_vector (pin->offset[0], s * (0.050 + pin->offset[1]), pin->offset[2]);
+
+      hold->attach = SW_SIDED (SW_PIECE_FOOT, other_side);
+      hold->grip = (SwGrip){ other.axes, sw_place (other, over) };
+    }
+  else if (pin->to == SW_FIGURE_PLACE_START)
+    {
+      SwPlacement start = is_start ? foot : solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOOT, pin->side)];
+      gboolean heel = pose->level[pin->side] && pose->pitch_deg[pin->side] < 0;
+      SwVector pivot = sw_vector (heel ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
+      SwVector kept = sw_place (start, pivot);
+      double yaw = SW_DEG (atan2 (start.axes.x.y, start.axes.x.x));
+
+      hold->grip.axes = start.axes;
+      if (pose->level[pin->side])
+        hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->pitch_deg[pin->side]));
+      hold->grip.at = sw_sub (kept, sw_apply (hold->grip.axes, pivot));
+      hold->grip.at = sw_add (hold->grip.at, sw_vector (pin->offset[0], s * pin->offset[1], pin->offset[2]));
+    }
+  else
+    {
+      SwVector at = pin->to == SW_FIGURE_PLACE_POINT
+                        ? sw_vector (body->pieces[SW_PIECE_PELVIS].at.x, body->pieces[SW_PIECE_PELVIS].at.y, 0)
+                        : sw_vector (foot.at.x, foot.at.y, 0);
+      double out = pin->to == SW_FIGURE_PLACE_POINT ? pin->offset[1] : s * pin->offset[1];
+      double yaw = pin->to == SW_FIGURE_PLACE_POINT ? 0 : SW_DEG (atan2 (foot.axes.x.y, foot.axes.x.x));
+
+      hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, SW_ANKLE_HEIGHT + pin->offset[2]));
+      hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0));
+    }
+}
+
+/**
+ * sw_hold_find:
+ * @hold: (out): where the limb is held
+ * @solver: the figure; its scene is measured, its start solved unless @is_start
+ * @pose: the pose
+ * @now: the body in it so far: everything but the held limbs
+ * @limb: which limb
+ * @is_start: whether @pose is the first
+ */
+void
+sw_hold_find (SwHold         *hold,
+              const SwSolver *solver,
+              const SwPose   *pose,
+              const SwSolved *now,
+              SwLimb          limb,
+              gboolean        is_start)
+{
+  const SwFigurePin *pin = &pose->pins[limb];
+  const SwBody *body = &now->body;
+  SwFigureSide side = pin->side;
+  gboolean is_leg = limb >= SW_LIMB_RIGHT_LEG;
+  SwMatrix trunk = body->pieces[is_leg ? SW_PIECE_PELVIS : SW_PIECE_RIBCAGE].axes;
+
+  *hold = (SwHold){ .attach = -1 };
+  if (is_leg)
+    {
+      hold_foot (hold, solver, pin, pose, now, is_start);
+      hold->toward = body->pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x;
+    }
+  else if (pin->limb == SW_FIGURE_LIMB_FOREARM)
+    {
+      hold_forearm (hold, solver, pin, body);
+      return;
+    }
+  else if (!is_start && solver->keys[0].held[limb] && solver->keys[0].attach[limb] < 0
+           && (pin->to == SW_FIGURE_PLACE_START || pin->to == solver->poses[0].pins[limb].to)
+           && (pin->to == SW_FIGURE_PLACE_START
+               || memcmp (pin->offset, solver->poses[0].pins[limb].offset, sizeof pin->offset) == 0))
+    {
+      hold->grip = solver->keys[0].grips[limb];
+      hold->search = TRUE;
+      hold->toward = easy_elbow (solver->poses[0].pins[limb].to, trunk, side);
+    }
+  else if (pin->to == SW_FIGURE_PLACE_START)
+    {
+      hold->grip = (is_start ? body : &solver->keys[0].body)->pieces[SW_SIDED (SW_PIECE_HAND, side)];
+      hold->toward = blend (trunk, side, 0, 0.4, -1, 0);
+      hold->search = TRUE;
+    }
+  else
+    {
+      hold_hand (hold, solver, pin, body, pose->fists[side]);
+      hold->toward = easy_elbow (pin->to, trunk, side);
+      hold->search = TRUE;
+    }
+
+  if (pin->toward != SW_FIGURE_TOWARD_AUTO)
+    hold->toward = find_toward (pin->toward, trunk, side);
+  else if (!is_leg && pose->own_arm[side])
+    {
+      SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at;
+      SwVector line = sw_unit (sw_sub (body->pieces[SW_SIDED (SW_PIECE_HAND, side)].at, shoulder), down);
+      SwVector elbow = sw_across (sw_sub (body->pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at, shoulder), line);
+
+      if (sw_length (elbow) > 0.02)
+        hold->toward = elbow;
+    }
+}

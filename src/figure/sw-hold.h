@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-solver.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwHold:
+ * @grip: where the limb's end has to be, in the world
+ * @attach: the piece that carries it, -1 for the world
+ * @toward: where elbow or knee point, in the world
+ * @search: whether the arm may look for a better elbow
+ * @fingers_free: whether the fingers may turn on the palm
+ * @forearm: whether the forearm lies on the wall
+ *
+ * A pin, worked out for one pose.
+ */
+typedef struct
+{
+  SwGrip grip;
+  int attach;
+  SwVector toward;
+  gboolean search;
+  gboolean fingers_free;
+  gboolean forearm;
+} SwHold;
+
+void sw_hold_find (SwHold         *hold,
+                   const SwSolver *solver,
+                   const SwPose   *pose,
+                   const SwSolved *now,
+                   SwLimb          limb,
+                   gboolean        is_start);
+void sw_scene_measure (SwScene               *scene,
+                       const SwFigureContent *content,
+                       const SwPose          *pose,
+                       const SwBody          *start);
+
+G_END_DECLS

@@ -1,0 +1,363 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What has to be drawn, and what is in front of what. Items are compared where they overlap on paper, by the depth of
+ * their surfaces there; middles would mislead, since limbs are long. */
+#include "config.h"
+
+#include "sw-item.h"
+
+#define GRID 7
+/* A limb counts as the far one when the way from the other side's joint leads within 44 degrees straight away. */
+#define FAR_DOT (-0.72)
+
+static void
+fill_with_eggs (SwItem         *item,
+                const SwBody   *body,
+                const SwHull   *hull,
+                const SwCamera *camera)
+{
+  for (int i = 0; i < hull->n_blobs; i++)
+    for (int step = 0; step < 3; step++)
+      {
+        const SwBlob *a = &hull->blobs[i];
+        const SwBlob *b = &hull->blobs[MIN (i + 1, hull->n_blobs - 1)];
+        double t = step / 3.0;
+        SwPlacement frame = body->pieces[a->piece];
+        SwVector to = sw_unplace (frame, sw_place (body->pieces[b->piece], b->centre));
+
+        if (item->n_eggs == SW_ITEM_MAX_EGGS || (step > 0 && i + 1 >= hull->n_blobs))
+          return;
+        item->eggs[item->n_eggs++] = sw_egg (camera, frame, sw_mix (a->centre, to, t), sw_mix (a->half, b->half, t));
+      }
+}
+
+/**
+ * sw_part_get_style:
+ * @body: a solved body
+ * @part: a part
+ * @camera: the view
+ *
+ * Returns: whether the part is a near or a far one
+ */
+SwStyle
+sw_part_get_style (const SwBody   *body,
+                   SwPart          part,
+                   const SwCamera *camera)
+{
+  int side = sw_part_get_side (part);
+  SwPiece joint = part < SW_PART_THIGH ? SW_PIECE_UPPER_ARM : SW_PIECE_THIGH;
+  SwVector across;
+
+  if (part < SW_PART_UPPER_ARM)
+    return SW_STYLE_NEAR;
+
+  across = sw_sub (body->pieces[SW_SIDED (joint, side)].at, body->pieces[SW_SIDED (joint, 1 - side)].at);
+  return sw_dot (sw_unit (across, camera->up), camera->toward) < FAR_DOT ? SW_STYLE_FAR : SW_STYLE_NEAR;
+}
+
+static SwItem *
+append (SwItems *self)
+{
+  SwItem *item;
+
+  self->items = g_renew (SwItem, self->items, self->n_items + 1);
+  item = &self->items[self->n_items++];
+  item->part = item->prop = -1;
+  item->body = NULL;
+  item->under = 0;
+  item->tone = 1.0;
+  item->folds = FALSE;
+  item->style = SW_STYLE_NEAR;
+  item->n_outlines = item->n_eggs = 0;
+  item->extent = sw_extent_empty ();
+  return item;
+}
+
+/**
+ * sw_items_clear:
+ *
+ * Empties the items.
+ */
+void
+sw_items_clear (SwItems *self)
+{
+  g_clear_pointer (&self->items, g_free);
+  g_clear_pointer (&self->order, g_free);
+  self->n_items = 0;
+}
+
+/**
+ * sw_items_add_part:
+ * @body: a solved body; must outlive @self
+ * @part: one of its parts
+ * @style: how it is drawn
+ * @camera: the view
+ * @tolerance: of outlines, parts of stature
+ *
+ * Returns: (transfer none): the new item, valid until the next one is added
+ */
+SwItem *
+sw_items_add_part (SwItems        *self,
+                   const SwBody   *body,
+                   SwPart          part,
+                   SwStyle         style,
+                   const SwCamera *camera,
+                   double          tolerance)
+{
+  SwItem *item = append (self);
+  SwVector from;
+  SwVector to;
+  SwShape shape;
+
+  item->part = (int) part;
+  item->body = body;
+  item->style = style;
+  sw_shape_get (body, part, &shape);
+  item->n_outlines = shape.n_hulls;
+  for (int i = 0; i < shape.n_hulls; i++)
+    {
+      sw_outline_from_hull (&item->outlines[i], body, &shape.hulls[i], camera, tolerance);
+      sw_extent_join (&item->extent, &item->outlines[i].extent);
+      fill_with_eggs (item, body, &shape.hulls[i], camera);
+    }
+  sw_part_get_line (body, part, &from, &to);
+  item->joint = sw_see (camera, from);
+  item->end = sw_see (camera, to);
+  return item;
+}
+
+/**
+ * sw_items_add_thing:
+ * @prop: its number in the figure
+ * @eggs: its ellipsoids, hull by hull
+ * @hull_sizes: how many of them make each hull
+ * @n_hulls: how many hulls
+ * @tolerance: of outlines, parts of stature
+ *
+ * Returns: (transfer none): the new item, valid until the next one is added
+ */
+SwItem *
+sw_items_add_thing (SwItems     *self,
+                    int          prop,
+                    const SwEgg *eggs,
+                    const int   *hull_sizes,
+                    int          n_hulls,
+                    double       tolerance)
+{
+  SwItem *item = append (self);
+  int n = 0;
+
+  item->prop = prop;
+  item->n_outlines = n_hulls;
+  for (int i = 0; i < n_hulls; i++)
+    {
+      sw_outline_from_eggs (&item->outlines[i], eggs + n, hull_sizes[i], tolerance);
+      sw_extent_join (&item->extent, &item->outlines[i].extent);
+      n += hull_sizes[i];
+    }
+  for (int i = 0; i < n && i < SW_ITEM_MAX_EGGS; i++)
+    item->eggs[item->n_eggs++] = eggs[i];
+  item->joint = item->end = eggs[0].at;
+  return item;
+}
+
+/**
+ * sw_item_holds:
+ *
+ * Returns: whether the item covers the point
+ */
+gboolean
+sw_item_holds (const SwItem *item,
+               double        x,
+               double        y)
+{
+  for (int i = 0; i < item->n_outlines; i++)
+    if (sw_outline_holds (&item->outlines[i], x, y))
+      return TRUE;
+
+  return FALSE;
+}
+
+/**
+ * sw_items_joined:
+ * @a: an item
+ * @b: another
+ * @joint: (out): where they hang together
+ * @radius: (out): how wide the body is there
+ *
+ * Returns: whether they are neighbours on one body
+ */
+gboolean
+sw_items_joined (const SwItem *a,
+                 const SwItem *b,
+                 SwSpot       *joint,
+                 double       *radius)
+{
+  const SwItem *child = NULL;
+
+  if (a->part < 0 || b->part < 0 || a->body != b->body)
+    return FALSE;
+  if (sw_part_get_parent ((SwPart) a->part) == b->part)
+    child = a;
+  else if (sw_part_get_parent ((SwPart) b->part) == a->part)
+    child = b;
+  if (child == NULL)
+    return FALSE;
+
+  *joint = child->joint;
+  *radius = sw_part_get_joint_radius ((SwPart) child->part);
+  return TRUE;
+}
+
+static gboolean
+front_of (const SwItem *item,
+          double        x,
+          double        y,
+          double       *depth)
+{
+  gboolean any = FALSE;
+
+  for (int i = 0; i < item->n_eggs; i++)
+    {
+      double here;
+
+      if (sw_egg_get_front (&item->eggs[i], x, y, &here) && (!any || here > *depth))
+        {
+          *depth = here;
+          any = TRUE;
+        }
+    }
+  return any;
+}
+
+/* Parts whose order is a matter of drawing rather than of depth. */
+static double
+fixed_order (const SwItem *a,
+             const SwItem *b)
+{
+  int part_a = a->part;
+  int part_b = b->part;
+  int limb_a = part_a < (int) SW_PART_UPPER_ARM ? -1 : part_a < (int) SW_PART_THIGH ? part_a % 2 : 2 + part_a % 2;
+  int limb_b = part_b < (int) SW_PART_UPPER_ARM ? -2 : part_b < (int) SW_PART_THIGH ? part_b % 2 : 2 + part_b % 2;
+
+  if (part_a < 0 || part_b < 0)
+    {
+      if (part_a < 0 && part_b >= 0 && (a->under >> part_b & 1) != 0)
+        return -1;
+      return part_b < 0 && part_a >= 0 && (b->under >> part_a & 1) != 0 ? 1 : 0;
+    }
+  if (a->body == b->body)
+    {
+      if (part_a == SW_PART_NECK && (part_b == SW_PART_TRUNK || part_b == SW_PART_HEAD))
+        return part_b == SW_PART_TRUNK ? 1 : -1;
+      if (part_b == SW_PART_NECK && (part_a == SW_PART_TRUNK || part_a == SW_PART_HEAD))
+        return part_a == SW_PART_TRUNK ? -1 : 1;
+      return 0;
+    }
+  /* The start of a limb goes behind the limb itself. */
+  if (limb_a == limb_b || part_a == part_b)
+    return a->style == SW_STYLE_START ? -1 : 1;
+
+  return 0;
+}
+
+/* How strongly @a is in front of @b; negative when behind, 0 when they do not meet. */
+static double
+compare (const SwItem *a,
+         const SwItem *b)
+{
+  double fixed = fixed_order (a, b);
+  SwExtent shared = { MAX (a->extent.left, b->extent.left), MAX (a->extent.bottom, b->extent.bottom),
+                      MIN (a->extent.right, b->extent.right), MIN (a->extent.top, b->extent.top) };
+  SwSpot joint = { 0, 0, 0 };
+  double radius = 0;
+  gboolean joined = sw_items_joined (a, b, &joint, &radius);
+  double votes = 0;
+  int n = 0;
+
+  if (fixed > 0 || fixed < 0)
+    return 100 * fixed;
+  if (shared.left >= shared.right || shared.bottom >= shared.top)
+    return 0;
+
+  for (int i = 0; i < GRID; i++)
+    for (int k = 0; k < GRID; k++)
+      {
+        double x = shared.left + (shared.right - shared.left) * (i + 0.5) / GRID;
+        double y = shared.bottom + (shared.top - shared.bottom) * (k + 0.5) / GRID;
+        double depth_a = 0;
+        double depth_b = 0;
+
+        if (joined && hypot (x - joint.x, y - joint.y) < 1.1 * radius)
+          continue;
+        if (!front_of (a, x, y, &depth_a) || !front_of (b, x, y, &depth_b))
+          continue;
+        votes += CLAMP (depth_a - depth_b, -0.04, 0.04);
+        n++;
+      }
+
+  if (joined && n == 0)
+    {
+      /* They meet at the joint only: the child is in front when it leads towards the viewer. */
+      gboolean a_is_child = sw_part_get_parent ((SwPart) a->part) == b->part;
+      const SwItem *child = a_is_child ? a : b;
+      double lead = CLAMP (child->end.depth - child->joint.depth, -0.04, 0.04) + 0.0005;
+
+      return a_is_child ? lead : -lead;
+    }
+  if (n == 0)
+    return 0;
+  /* Start shapes come to the front only where they clearly are. */
+  if ((a->style == SW_STYLE_START) != (b->style == SW_STYLE_START))
+    votes += (a->style == SW_STYLE_START ? -0.012 : 0.012) * n;
+
+  return votes;
+}
+
+/**
+ * sw_items_sort:
+ *
+ * Fills the order, what is farthest away first. Contradictions are settled in favour of the clearer overlaps.
+ */
+void
+sw_items_sort (SwItems *self)
+{
+  int n = self->n_items;
+  g_autofree double *front = g_new0 (double, (gsize) n * (gsize) n);
+  g_autofree gboolean *done = g_new0 (gboolean, (gsize) n);
+
+  g_free (self->order);
+  self->order = g_new (int, n);
+  for (int i = 0; i < n; i++)
+    for (int k = i + 1; k < n; k++)
+      {
+        double by = compare (&self->items[i], &self->items[k]);
+
+        front[i * n + k] = by;
+        front[k * n + i] = -by;
+      }
+
+  for (int at = 0; at < n; at++)
+    {
+      int best = -1;
+      double best_weight = G_MAXDOUBLE;
+
+      for (int i = 0; i < n; i++)
+        {
+          double weight = 0;
+
+          if (done[i])
+            continue;
+          for (int k = 0; k < n; k++)
+            if (!done[k] && k != i && front[i * n + k] > 0)
+              weight += front[i * n + k];
+          if (weight < best_weight - 1e-12)
+            {
+              best_weight = weight;
+              best = i;
+            }
+        }
+      done[best] = TRUE;
+      self->order[at] = best;
+    }
+}

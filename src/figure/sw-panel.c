@@ -1,0 +1,236 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One picture of a figure: things behind, the dashed start, the body, its arrow. */
+#include "config.h"
+
+#include "sw-body-draw.h"
+#include "sw-figure-private.h"
+
+/* What moved by less is not dashed. */
+#define MOVED 0.012
+/* Fingers and toes point this much farther than their marks; circles are drawn round that. */
+#define BEYOND_HAND 0.10
+#define BEYOND_TOES 0.04
+
+/**
+ * sw_figure_get_moving:
+ * @a: a pose
+ * @b: another
+ *
+ * Returns: set of #SwPart bits that lie elsewhere or otherwise in @b
+ */
+guint
+sw_figure_get_moving (const SwSolved *a,
+                      const SwSolved *b)
+{
+  guint moving = 0;
+
+  for (int part = 0; part < SW_N_PARTS; part++)
+    {
+      SwPiece piece = sw_part_get_piece ((SwPart) part);
+      SwVector from_a;
+      SwVector to_a;
+      SwVector from_b;
+      SwVector to_b;
+      double moved;
+
+      sw_part_get_line (&a->body, (SwPart) part, &from_a, &to_a);
+      sw_part_get_line (&b->body, (SwPart) part, &from_b, &to_b);
+      moved = MAX (sw_length (sw_sub (from_a, from_b)), sw_length (sw_sub (to_a, to_b)));
+      moved = MAX (moved, 0.05 * sw_length (sw_sub (a->body.pieces[piece].axes.x, b->body.pieces[piece].axes.x)));
+      if (moved > MOVED)
+        moving |= 1u << part;
+    }
+  return moving;
+}
+
+static double
+mark_travel (const SwFigure *self,
+             SwFigureMark    mark)
+{
+  double sum = 0;
+
+  for (int i = 1; i < SW_N_FRAMES; i++)
+    sum += sw_length (sw_sub (sw_body_get_mark (&self->frames[i].body, mark), sw_body_get_mark (&self->frames[i - 1].body, mark)));
+
+  return sum;
+}
+
+/**
+ * sw_figure_get_shown:
+ * @shown: (out): what arrows follow
+ *
+ * Returns: how many arrows there are; what moves most when the author does not say
+ */
+int
+sw_figure_get_shown (const SwFigure *self,
+                     SwFigureMark    shown[SW_FIGURE_MAX_SHOWN])
+{
+  static const SwFigureMark candidates[]
+      = { SW_FIGURE_MARK_RIGHT_HAND, SW_FIGURE_MARK_LEFT_HAND, SW_FIGURE_MARK_RIGHT_TOES, SW_FIGURE_MARK_LEFT_TOES,
+          SW_FIGURE_MARK_RIGHT_KNEE, SW_FIGURE_MARK_LEFT_KNEE, SW_FIGURE_MARK_HEAD,       SW_FIGURE_MARK_HIPS,
+          SW_FIGURE_MARK_NOSE,       SW_FIGURE_MARK_UPPER_BACK };
+  const SwFigureContent *content = self->solver.content;
+  double most = 0.006;
+  int n = 0;
+
+  if (!sw_solver_moves (&self->solver))
+    return 0;
+
+  for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
+    if (content->shown[i] != SW_FIGURE_MARK_NONE)
+      shown[n++] = content->shown[i];
+  if (n > 0)
+    return n;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (candidates); i++)
+    {
+      double travel = mark_travel (self, candidates[i]);
+
+      if (travel > 1.05 * most)
+        {
+          most = travel;
+          shown[0] = candidates[i];
+          n = 1;
+        }
+    }
+  return n;
+}
+
+static SwVector
+loop_place (const SwBody *body,
+            SwFigureMark  mark)
+{
+  int side = mark == SW_FIGURE_MARK_LEFT_HAND || mark == SW_FIGURE_MARK_LEFT_TOES || mark == SW_FIGURE_MARK_LEFT_FOOT;
+
+  if (mark == SW_FIGURE_MARK_RIGHT_HAND || mark == SW_FIGURE_MARK_LEFT_HAND)
+    return sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.055 - BEYOND_HAND));
+  if (mark == SW_FIGURE_MARK_RIGHT_TOES || mark == SW_FIGURE_MARK_LEFT_TOES)
+    return sw_place (body->pieces[SW_SIDED (SW_PIECE_TOES, side)], sw_vector (0.034 + BEYOND_TOES, 0, 0));
+
+  return sw_body_get_mark (body, mark);
+}
+
+/**
+ * sw_figure_get_path:
+ * @mark: what is followed
+ * @from_phase: where the path begins
+ * @to_phase: where it ends
+ * @path: (out): the path as seen
+ *
+ * Returns: how many places it has
+ */
+int
+sw_figure_get_path (const SwFigure *self,
+                    SwFigureMark    mark,
+                    double          from_phase,
+                    double          to_phase,
+                    SwSpot          path[SW_N_FRAMES])
+{
+  gboolean loop = self->solver.content->motion == SW_FIGURE_MOTION_CIRCLE;
+  int n = 0;
+
+  for (int i = 0; i < SW_N_FRAMES; i++)
+    {
+      double phase = (double) i / (SW_N_FRAMES - 1);
+
+      if (phase < from_phase - 1e-9 || phase > to_phase + 1e-9 || (loop && i == SW_N_FRAMES - 1))
+        continue;
+      path[n++] = sw_see (&self->camera, loop ? loop_place (&self->frames[i].body, mark)
+                                              : sw_body_get_mark (&self->frames[i].body, mark));
+    }
+  return n;
+}
+
+/**
+ * sw_panel_add_items:
+ * @panel: a panel whose poses are set
+ * @figure: its figure
+ *
+ * Makes and sorts what has to be drawn.
+ */
+void
+sw_panel_add_items (SwPanel        *panel,
+                    const SwFigure *figure)
+{
+  const SwCamera *camera = &figure->camera;
+
+  sw_items_clear (&panel->items);
+  if (panel->start != NULL)
+    for (int part = 0; part < SW_N_PARTS; part++)
+      if ((panel->moving >> part & 1) != 0)
+        sw_items_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_STYLE_START, camera, SW_TOLERANCE);
+  for (int part = 0; part < SW_N_PARTS; part++)
+    sw_items_add_part (&panel->items, &panel->solid->body, (SwPart) part,
+                       sw_part_get_style (&panel->solid->body, (SwPart) part, camera), camera, SW_TOLERANCE);
+  sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
+  sw_items_sort (&panel->items);
+}
+
+static void
+draw_arrows (const SwPanel  *panel,
+             const SwFigure *figure,
+             const SwPaper  *paper,
+             const SwExtent *room)
+{
+  const SwFigureContent *content = figure->solver.content;
+  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
+  int n = sw_figure_get_shown (figure, shown);
+
+  if (panel->to_phase <= panel->from_phase)
+    return;
+
+  for (int i = 0; i < n; i++)
+    {
+      SwSpot path[SW_N_FRAMES];
+      int n_path = sw_figure_get_path (figure, shown[i], panel->from_phase, panel->to_phase, path);
+      SwArrow arrow;
+
+      if (content->motion == SW_FIGURE_MOTION_CIRCLE)
+        {
+          sw_arrow_place_loop (&arrow, path, n_path);
+          arrow.back = content->both_ways;
+        }
+      else
+        {
+          SwSpot about = sw_see (&figure->camera, sw_body_get_mark (&panel->solid->body, content->about));
+
+          sw_arrow_place (&arrow, path, n_path, content->about != SW_FIGURE_MARK_NONE ? &about : NULL, &panel->items,
+                          panel->moving, paper->scale_pt, room);
+          arrow.back = content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && !content->hold;
+        }
+      sw_arrow_draw (paper, &arrow);
+    }
+}
+
+/**
+ * sw_panel_draw:
+ * @panel: a panel with its items
+ * @figure: its figure
+ * @paper: where to draw
+ * @room: what the arrow must not leave, parts of stature
+ */
+void
+sw_panel_draw (const SwPanel  *panel,
+               const SwFigure *figure,
+               const SwPaper  *paper,
+               const SwExtent *room)
+{
+  const SwFigureContent *content = figure->solver.content;
+
+  sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body);
+  for (int i = 0; i < panel->items.n_items; i++)
+    {
+      const SwItem *item = &panel->items.items[panel->items.order[i]];
+
+      if (item->part < 0)
+        {
+          sw_prop_draw_item (paper, item);
+          continue;
+        }
+      if (item->style != SW_STYLE_START)
+        sw_props_draw_bands (paper, &figure->camera, &figure->solver, item->body, item->part);
+      sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works, &figure->furniture);
+    }
+  draw_arrows (panel, figure, paper, room);
+}

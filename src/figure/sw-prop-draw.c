@@ -1,0 +1,458 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Draws things: ground and furniture behind the body, what is held or lain on among its parts. Things are never as dark
+ * as hair, never have the tone of what works, and have an outline of their own. */
+#include "config.h"
+
+#include "sw-furniture.h"
+
+#define LEVEL_TILT_DEG 3.0
+
+static gboolean
+is_level (const SwCamera *camera)
+{
+  return fabs (camera->toward.z) < sin (SW_RAD (LEVEL_TILT_DEG));
+}
+
+static SwVector
+corner (const SwBox *box,
+        int          n)
+{
+  return sw_vector ((n & 1) != 0 ? box->high.x : box->low.x, (n & 2) != 0 ? box->high.y : box->low.y,
+                    (n & 4) != 0 ? box->high.z : box->low.z);
+}
+
+static void
+draw_face (const SwPaper  *paper,
+           const SwCamera *camera,
+           const SwBox    *box,
+           const int       corners[4],
+           double          tone)
+{
+  for (int i = 0; i < 4; i++)
+    {
+      SwSpot at = sw_see (camera, corner (box, corners[i]));
+
+      if (i == 0)
+        sw_paper_move (paper, at.x, at.y);
+      else
+        sw_paper_line (paper, at.x, at.y);
+    }
+  cairo_close_path (paper->cr);
+  sw_paper_tone (paper, tone);
+  cairo_fill_preserve (paper->cr);
+  sw_paper_tone (paper, SW_TONE_PROP_INK);
+  cairo_set_line_width (paper->cr, SW_PROP_INK_PT);
+  cairo_stroke (paper->cr);
+}
+
+static void
+draw_box (const SwPaper  *paper,
+          const SwCamera *camera,
+          const SwBox    *box)
+{
+  static const struct
+  {
+    SwVector normal;
+    int corners[4];
+    double darker;
+  } faces[] = {
+    { { 1, 0, 0 }, { 1, 3, 7, 5 }, 0.06 },  { { -1, 0, 0 }, { 0, 4, 6, 2 }, 0.06 }, { { 0, 1, 0 }, { 2, 6, 7, 3 }, 0.03 },
+    { { 0, -1, 0 }, { 0, 1, 5, 4 }, 0.03 }, { { 0, 0, 1 }, { 4, 5, 7, 6 }, 0.0 },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (faces); i++)
+    if (sw_dot (faces[i].normal, camera->toward) > 1e-3)
+      draw_face (paper, camera, box, faces[i].corners, box->tone - faces[i].darker);
+}
+
+static double
+box_depth (const SwBox    *box,
+           const SwCamera *camera)
+{
+  return sw_dot (sw_add (box->low, box->high), camera->toward) / 2;
+}
+
+static void
+draw_floor_line (const SwPaper  *paper,
+                 const SwExtent *extent)
+{
+  double left = extent->left;
+  double right = extent->right;
+
+  sw_paper_move (paper, left, 0);
+  sw_paper_line (paper, right, 0);
+  cairo_set_line_width (paper->cr, SW_PROP_INK_PT);
+  sw_paper_tone (paper, SW_TONE_PROP_INK);
+  cairo_stroke (paper->cr);
+  for (double x = left + 0.02; x < right; x += 0.045)
+    {
+      sw_paper_move (paper, x, -0.003);
+      sw_paper_line (paper, x - 0.018, -0.021);
+    }
+  cairo_set_line_width (paper->cr, 0.4);
+  cairo_stroke (paper->cr);
+}
+
+static void
+draw_shadow (const SwPaper  *paper,
+             const SwCamera *camera,
+             const SwBody   *body)
+{
+  SwVector a = sw_body_get_ball (body, SW_FIGURE_RIGHT);
+  SwVector b = sw_body_get_ball (body, SW_FIGURE_LEFT);
+  SwEgg eggs[4];
+  int n = 0;
+  SwOutline outline;
+
+  for (int side = 0; side < 2; side++)
+    {
+      SwVector at = side == 0 ? a : b;
+
+      if (at.z > 0.03)
+        continue;
+      eggs[n++] = sw_egg (camera, (SwPlacement){ sw_identity (), { 0, 0, 0 } }, sw_vector (at.x - 0.03, at.y, 0),
+                          sw_vector (0.10, 0.06, 0));
+    }
+  if (n == 0)
+    return;
+
+  sw_outline_from_eggs (&outline, eggs, n, 0.0003);
+  sw_paper_outline (paper, &outline);
+  sw_paper_tone (paper, 0.90);
+  cairo_fill (paper->cr);
+}
+
+/* How far the floor's line goes. */
+static SwExtent
+floor_extent (const SwCamera *camera,
+              const SwSolver *solver,
+              const SwGround *ground)
+{
+  SwExtent extent = sw_extent_empty ();
+  SwBox boxes[SW_MAX_BOXES];
+  int n = sw_furniture_get_boxes (solver, ground, boxes);
+  SwBox floor_box = { ground->low, ground->high, 0 };
+
+  for (int k = 0; k < 8; k++)
+    sw_extent_add (&extent, sw_see (camera, corner (&floor_box, k)).x, 0);
+  for (int i = 0; i < n; i++)
+    for (int k = 0; k < 8; k++)
+      sw_extent_add (&extent, sw_see (camera, corner (&boxes[i], k)).x, 0);
+  extent.left -= 0.03;
+  extent.right += 0.03;
+  return extent;
+}
+
+/**
+ * sw_props_draw_behind:
+ * @paper: where to draw
+ * @camera: the view
+ * @solver: the solved figure
+ * @ground: how far the ground reaches
+ * @body: the body that casts a shadow
+ *
+ * Draws ground and furniture.
+ */
+void
+sw_props_draw_behind (const SwPaper  *paper,
+                      const SwCamera *camera,
+                      const SwSolver *solver,
+                      const SwGround *ground,
+                      const SwBody   *body)
+{
+  SwBox boxes[SW_MAX_BOXES];
+  int n = sw_furniture_get_boxes (solver, ground, boxes);
+  gboolean drawn[SW_MAX_BOXES] = { FALSE };
+
+  cairo_set_line_join (paper->cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_ROUND);
+  if (!solver->base->on_mat && is_level (camera))
+    {
+      SwExtent extent = floor_extent (camera, solver, ground);
+
+      draw_floor_line (paper, &extent);
+    }
+  else if (!solver->base->on_mat)
+    draw_shadow (paper, camera, body);
+
+  for (int i = 0; i < n; i++)
+    {
+      int farthest = -1;
+
+      for (int k = 0; k < n; k++)
+        if (!drawn[k] && (farthest < 0 || box_depth (&boxes[k], camera) < box_depth (&boxes[farthest], camera)))
+          farthest = k;
+      drawn[farthest] = TRUE;
+      draw_box (paper, camera, &boxes[farthest]);
+    }
+}
+
+/**
+ * sw_props_add_extent:
+ * @extent: (inout): grows by all that is drawn of things
+ * @furniture: (inout): grows by the furniture only
+ * @camera: the view
+ * @solver: the solved figure
+ * @ground: how far the ground reaches
+ */
+void
+sw_props_add_extent (SwExtent       *extent,
+                     SwExtent       *furniture,
+                     const SwCamera *camera,
+                     const SwSolver *solver,
+                     const SwGround *ground)
+{
+  SwBox boxes[SW_MAX_BOXES];
+  int n = sw_furniture_get_boxes (solver, ground, boxes);
+
+  for (int i = 0; i < n; i++)
+    for (int k = 0; k < 8; k++)
+      {
+        SwSpot at = sw_see (camera, corner (&boxes[i], k));
+
+        sw_extent_add (furniture, at.x, at.y);
+      }
+  sw_extent_join (extent, furniture);
+  if (!solver->base->on_mat && is_level (camera))
+    {
+      SwExtent line = floor_extent (camera, solver, ground);
+
+      sw_extent_add (extent, line.left, -0.021);
+      sw_extent_add (extent, line.right, 0);
+    }
+}
+
+static SwPlacement
+at_point (SwVector at)
+{
+  return (SwPlacement){ sw_identity (), at };
+}
+
+static void
+add_held (SwItems                *items,
+          int                     nth,
+          const SwFigurePropSpec *prop,
+          const SwCamera         *camera,
+          const SwBody           *body,
+          double                  tolerance)
+{
+  SwFigureSide side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+  SwPlacement hand = body->pieces[SW_SIDED (SW_PIECE_HAND, side)];
+  double palm = -sw_side_sign (side);
+  SwVector grip = sw_vector (0, palm * 0.006, -0.042);
+  SwItem *item;
+
+  if (prop->kind == SW_FIGURE_PROP_DUMBBELL)
+    {
+      static const int sizes[] = { 2, 1, 1 };
+      SwEgg eggs[4];
+
+      eggs[0] = sw_egg (camera, hand, sw_add (grip, sw_vector (-0.05, 0, 0)), sw_vector (0.009, 0.009, 0.009));
+      eggs[1] = sw_egg (camera, hand, sw_add (grip, sw_vector (0.05, 0, 0)), sw_vector (0.009, 0.009, 0.009));
+      eggs[2] = sw_egg (camera, hand, sw_add (grip, sw_vector (-0.054, 0, 0)), sw_vector (0.015, 0.029, 0.029));
+      eggs[3] = sw_egg (camera, hand, sw_add (grip, sw_vector (0.054, 0, 0)), sw_vector (0.015, 0.029, 0.029));
+      item = sw_items_add_thing (items, nth, eggs, sizes, 3, tolerance);
+      item->tone = 0.70;
+      item->under = 1u << SW_SIDED (SW_PART_HAND, side);
+    }
+  else if (prop->kind == SW_FIGURE_PROP_STICK)
+    {
+      static const int sizes[] = { 2 };
+      SwVector a = sw_place (hand, grip);
+      SwVector b = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, 1 - side)], sw_vector (0, -palm * 0.006, -0.042));
+      SwVector along = sw_unit (sw_sub (b, a), sw_vector (0, 1, 0));
+      SwEgg eggs[2];
+
+      eggs[0] = sw_egg (camera, at_point (sw_sub (a, sw_scale (along, 0.10))), sw_vector (0, 0, 0), sw_vector (0.009, 0.009, 0.009));
+      eggs[1] = sw_egg (camera, at_point (sw_add (b, sw_scale (along, 0.10))), sw_vector (0, 0, 0), sw_vector (0.009, 0.009, 0.009));
+      item = sw_items_add_thing (items, nth, eggs, sizes, 1, tolerance);
+      item->tone = 0.80;
+      item->under = 3u << SW_PART_HAND;
+    }
+  else
+    {
+      static const int sizes[] = { 1 };
+      SwEgg egg = sw_egg (camera, hand, sw_vector (0, palm * 0.075, -0.055), sw_vector (0.06, 0.06, 0.06));
+
+      item = sw_items_add_thing (items, nth, &egg, sizes, 1, tolerance);
+      item->tone = 0.90;
+    }
+}
+
+/* Pillow and towel: between a part and what is below it; under an elbow between arm and side. */
+static void
+add_cushion (SwItems                *items,
+             int                     nth,
+             const SwFigurePropSpec *prop,
+             const SwCamera         *camera,
+             const SwBody           *body,
+             double                  tolerance)
+{
+  static const int sizes[] = { 1 };
+  gboolean towel = prop->kind == SW_FIGURE_PROP_TOWEL;
+  gboolean elbow = prop->under == SW_FIGURE_MARK_RIGHT_ELBOW || prop->under == SW_FIGURE_MARK_LEFT_ELBOW;
+  SwVector at = sw_body_get_mark (body, prop->under);
+  SwVector half = towel ? sw_vector (0.05, 0.05, 0.03) : sw_vector (0.10, 0.11, 0.035);
+  SwPlacement frame = at_point (sw_vector (0, 0, 0));
+  double gap = 0;
+  SwEgg egg;
+  SwItem *item;
+
+  if (elbow)
+    {
+      SwFigureSide side = prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+      SwPlacement ribs = body->pieces[SW_PIECE_RIBCAGE];
+      SwVector local = sw_unplace (ribs, at);
+
+      frame = (SwPlacement){ ribs.axes, sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.034, local.z + 0.012)) };
+      half = sw_vector (0.048, 0.020, 0.026);
+    }
+  else
+    {
+      double radius = prop->under == SW_FIGURE_MARK_HEAD ? 0.050 : prop->under == SW_FIGURE_MARK_HIPS ? 0.090 : 0.036;
+
+      gap = MAX (0.012, at.z - radius);
+      half.z = MAX (0.016, gap / 2 + 0.008);
+      frame.at = sw_vector (at.x, at.y, gap / 2);
+    }
+
+  egg = sw_egg (camera, frame, sw_vector (0, 0, 0), half);
+  item = sw_items_add_thing (items, nth, &egg, sizes, 1, tolerance);
+  item->tone = towel ? 0.93 : 0.95;
+  item->folds = towel;
+  if (prop->under == SW_FIGURE_MARK_HEAD)
+    item->under = 1u << SW_PART_HEAD | 1u << SW_PART_NECK | 3u << SW_PART_FOREARM | 3u << SW_PART_HAND | 3u << SW_PART_UPPER_ARM;
+  else if (elbow)
+    item->under = (1u << SW_PART_FOREARM | 1u << SW_PART_UPPER_ARM) << (prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? 1 : 0);
+  else
+    item->under = ~0u;
+}
+
+/**
+ * sw_props_add_items:
+ * @items: (inout): grows by what is held or lain on
+ * @camera: the view
+ * @solver: the solved figure
+ * @now: the pose
+ * @tolerance: of outlines, parts of stature
+ */
+void
+sw_props_add_items (SwItems        *items,
+                    const SwCamera *camera,
+                    const SwSolver *solver,
+                    const SwSolved *now,
+                    double          tolerance)
+{
+  for (int i = 0; i < solver->content->n_props; i++)
+    {
+      const SwFigurePropSpec *prop = &solver->content->props[i];
+
+      switch (prop->kind)
+        {
+        case SW_FIGURE_PROP_DUMBBELL:
+        case SW_FIGURE_PROP_STICK:
+        case SW_FIGURE_PROP_BALL:
+          add_held (items, i, prop, camera, &now->body, tolerance);
+          break;
+        case SW_FIGURE_PROP_PILLOW:
+        case SW_FIGURE_PROP_TOWEL:
+          if (prop->under != SW_FIGURE_MARK_NONE)
+            add_cushion (items, i, prop, camera, &now->body, tolerance);
+          break;
+        default:
+          break;
+        }
+    }
+}
+
+/**
+ * sw_prop_draw_item:
+ * @paper: where to draw
+ * @item: a thing
+ */
+void
+sw_prop_draw_item (const SwPaper *paper,
+                   const SwItem  *item)
+{
+  cairo_t *cr = paper->cr;
+
+  for (int i = 0; i < item->n_outlines; i++)
+    sw_paper_outline (paper, &item->outlines[i]);
+  sw_paper_tone (paper, SW_TONE_PROP_INK);
+  cairo_set_line_width (cr, 2 * SW_PROP_INK_PT);
+  cairo_stroke (cr);
+  for (int i = 0; i < item->n_outlines; i++)
+    sw_paper_outline (paper, &item->outlines[i]);
+  sw_paper_tone (paper, item->tone);
+  cairo_fill (cr);
+  if (!item->folds)
+    return;
+
+  for (int i = 0; i < 2; i++)
+    {
+      const SwEgg *egg = &item->eggs[0];
+      double w = sqrt (egg->xx);
+      double h = sqrt (egg->yy);
+      double x = egg->at.x + (i == 0 ? -0.25 : 0.3) * w;
+
+      sw_paper_move (paper, x, egg->at.y + 0.6 * h);
+      cairo_curve_to (cr, sw_paper_x (paper, x + 0.25 * w), sw_paper_y (paper, egg->at.y + 0.2 * h),
+                      sw_paper_x (paper, x + 0.25 * w), sw_paper_y (paper, egg->at.y - 0.2 * h), sw_paper_x (paper, x),
+                      sw_paper_y (paper, egg->at.y - 0.6 * h));
+    }
+  cairo_set_line_width (cr, 0.4);
+  sw_paper_tone (paper, SW_TONE_PROP_INK);
+  cairo_stroke (cr);
+}
+
+/**
+ * sw_props_draw_bands:
+ * @paper: where to draw
+ * @camera: the view
+ * @solver: the solved figure
+ * @body: the body that holds them
+ * @hand_part: the hand that is drawn next
+ *
+ * Draws the bands that end in that hand: they sag a little, so that they are no rods.
+ */
+void
+sw_props_draw_bands (const SwPaper  *paper,
+                     const SwCamera *camera,
+                     const SwSolver *solver,
+                     const SwBody   *body,
+                     int             hand_part)
+{
+  static const struct
+  {
+    double width;
+    double tone;
+  } strokes[] = { { 4.2, 1.0 }, { 2.6, 0.1 }, { 1.3, 0.80 } };
+
+  for (int i = 0; i < solver->content->n_props; i++)
+    {
+      const SwFigurePropSpec *prop = &solver->content->props[i];
+      int side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? 1 : 0;
+      SwSpot from;
+      SwSpot to;
+      double sag;
+
+      if (prop->kind != SW_FIGURE_PROP_BAND || hand_part != (int) SW_PART_HAND + side)
+        continue;
+      from = sw_see (camera, sw_band_get_fixed_end (solver, i, body));
+      to = sw_see (camera, sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.042)));
+      sag = 0.04 * hypot (to.x - from.x, to.y - from.y);
+      sw_paper_move (paper, from.x, from.y);
+      cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3), sw_paper_y (paper, from.y + (to.y - from.y) / 3 - sag),
+                      sw_paper_x (paper, from.x + (to.x - from.x) * 2 / 3),
+                      sw_paper_y (paper, from.y + (to.y - from.y) * 2 / 3 - sag), sw_paper_x (paper, to.x), sw_paper_y (paper, to.y));
+      cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_BUTT);
+      for (gsize k = 0; k < G_N_ELEMENTS (strokes); k++)
+        {
+          cairo_set_line_width (paper->cr, strokes[k].width);
+          sw_paper_tone (paper, strokes[k].tone);
+          cairo_stroke_preserve (paper->cr);
+        }
+      cairo_new_path (paper->cr);
+    }
+}

@@ -1,0 +1,48 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-item.h"
+#include "sw-paper.h"
+#include "sw-solver.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwGround:
+ * @low: least x and y that lie on it
+ * @high: greatest
+ *
+ * How far mat or floor have to reach.
+ */
+typedef struct
+{
+  SwVector low;
+  SwVector high;
+} SwGround;
+
+void sw_ground_measure (SwGround       *ground,
+                        const SwSolver *solver);
+void sw_props_draw_behind (const SwPaper  *paper,
+                           const SwCamera *camera,
+                           const SwSolver *solver,
+                           const SwGround *ground,
+                           const SwBody   *body);
+void sw_props_add_extent (SwExtent       *extent,
+                          SwExtent       *furniture,
+                          const SwCamera *camera,
+                          const SwSolver *solver,
+                          const SwGround *ground);
+void sw_props_add_items (SwItems        *items,
+                         const SwCamera *camera,
+                         const SwSolver *solver,
+                         const SwSolved *now,
+                         double          tolerance);
+void sw_prop_draw_item (const SwPaper *paper,
+                        const SwItem  *item);
+void sw_props_draw_bands (const SwPaper  *paper,
+                          const SwCamera *camera,
+                          const SwSolver *solver,
+                          const SwBody   *body,
+                          int             hand_part);
+
+G_END_DECLS

@@ -1,0 +1,357 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The look of the body: each part of the drawing as hulls of ellipsoids that sit on the skeleton's pieces. A broader
+ * body would be another set of these numbers, all of which are our own drawing. */
+#include "config.h"
+
+#include "sw-shape.h"
+
+/* The first ball of a limb is smaller than the trunk's ball there, so that the trunk's outline survives. */
+#define SHOULDER_BALL 0.035
+
+static void
+add (SwHull  *hull,
+     SwPiece  piece,
+     SwVector centre,
+     SwVector half)
+{
+  hull->blobs[hull->n_blobs++] = (SwBlob){ piece, centre, half };
+}
+
+static void
+add_ball (SwHull  *hull,
+          SwPiece  piece,
+          SwVector centre,
+          double   radius)
+{
+  add (hull, piece, centre, sw_vector (radius, radius, radius));
+}
+
+static SwHull *
+next_hull (SwShape *shape)
+{
+  SwHull *hull = &shape->hulls[shape->n_hulls++];
+
+  hull->n_blobs = 0;
+  return hull;
+}
+
+static void
+add_shoulder_balls (SwHull       *hull,
+                    const SwBody *body)
+{
+  for (int side = 0; side < 2; side++)
+    {
+      SwVector at = sw_unplace (body->pieces[SW_PIECE_RIBCAGE], body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at);
+
+      add (hull, SW_PIECE_RIBCAGE, sw_add (at, sw_vector (0, 0, -0.002)), sw_vector (0.034, 0.030, SHOULDER_BALL));
+    }
+}
+
+static void
+shape_trunk (SwShape      *shape,
+             const SwBody *body)
+{
+  SwVector waist_at = { 0.006, 0, 0.055 };
+  SwVector waist = { 0.054, 0.074, 0.045 };
+  SwVector chest_at = { 0.008, 0, 0.065 };
+  SwVector chest = { 0.066, 0.086, 0.070 };
+  SwHull *hull = next_hull (shape);
+
+  add (hull, SW_PIECE_PELVIS, sw_vector (-0.012, 0, 0.022), sw_vector (0.066, 0.096, 0.062));
+  add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
+  hull = next_hull (shape);
+  add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
+  add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
+  hull = next_hull (shape);
+  add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
+  add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.006, 0, 0.118), sw_vector (0.045, 0.060, 0.030));
+  add_shoulder_balls (hull, body);
+}
+
+static void
+shape_neck (SwShape *shape)
+{
+  SwHull *hull = next_hull (shape);
+
+  add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.008, 0, 0.150), sw_vector (0.031, 0.034, 0.012));
+  add (hull, SW_PIECE_HEAD, sw_vector (-0.004, 0, 0.012), sw_vector (0.030, 0.030, 0.020));
+}
+
+static void
+shape_head (SwShape *shape)
+{
+  SwHull *hull = next_hull (shape);
+
+  add (hull, SW_PIECE_HEAD, sw_vector (0.006, 0, 0.056), sw_vector (0.062, 0.052, 0.060));
+  add (hull, SW_PIECE_HEAD, sw_vector (0.032, 0, 0.006), sw_vector (0.026, 0.026, 0.022));
+  hull = next_hull (shape);
+  add_ball (hull, SW_PIECE_HEAD, sw_vector (0.050, 0, 0.052), 0.011);
+  add_ball (hull, SW_PIECE_HEAD, sw_vector (0.079, 0, 0.034), 0.007);
+}
+
+static void
+shape_hand (SwShape  *shape,
+            SwPiece   hand,
+            double    palm,
+            gboolean  fist)
+{
+  SwHull *hull = next_hull (shape);
+
+  add_ball (hull, hand, sw_vector (0, 0, 0), 0.018);
+  if (fist)
+    {
+      add (hull, hand, sw_vector (0, palm * 0.006, -0.042), sw_vector (0.032, 0.027, 0.030));
+      hull = next_hull (shape);
+      add_ball (hull, hand, sw_vector (0.020, palm * 0.010, -0.024), 0.012);
+      add_ball (hull, hand, sw_vector (0.024, palm * 0.030, -0.048), 0.010);
+      return;
+    }
+
+  add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
+  add (hull, hand, sw_vector (-0.002, palm * 0.006, -0.096), sw_vector (0.021, 0.012, 0.012));
+  hull = next_hull (shape);
+  add_ball (hull, hand, sw_vector (0.016, 0, -0.022), 0.011);
+  add_ball (hull, hand, sw_vector (0.047, palm * 0.008, -0.058), 0.0095);
+}
+
+static void
+shape_leg (SwShape      *shape,
+           SwPart        kind,
+           SwFigureSide  side)
+{
+  SwPiece piece = SW_SIDED (sw_part_get_piece (kind), side);
+  SwHull *hull = next_hull (shape);
+
+  switch (kind)
+    {
+    case SW_PART_THIGH:
+      add (hull, piece, sw_vector (-0.006, 0, 0), sw_vector (0.056, 0.048, 0.050));
+      add (hull, piece, sw_vector (0.002, 0, -0.090), sw_vector (0.050, 0.046, 0.060));
+      add_ball (hull, piece, sw_vector (0, 0, -SW_THIGH), 0.035);
+      break;
+    case SW_PART_SHANK:
+      add_ball (hull, piece, sw_vector (0, 0, 0), 0.034);
+      add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
+      hull = next_hull (shape);
+      add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
+      add_ball (hull, piece, sw_vector (0, 0, -SW_SHANK), 0.022);
+      break;
+    case SW_PART_FOOT:
+    default:
+      add_ball (hull, piece, sw_vector (0, 0, 0), 0.023);
+      add_ball (hull, piece, sw_vector (SW_HEEL_X, 0, -0.016), 0.023);
+      add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
+      hull = next_hull (shape);
+      add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
+      add (hull, SW_SIDED (SW_PIECE_TOES, side), sw_vector (0.028, 0, -0.003), sw_vector (0.013, 0.024, 0.011));
+      break;
+    }
+}
+
+/**
+ * sw_shape_get:
+ * @body: a solved body
+ * @part: a part
+ * @shape: (out): its hulls
+ */
+void
+sw_shape_get (const SwBody *body,
+              SwPart        part,
+              SwShape      *shape)
+{
+  int side = sw_part_get_side (part);
+  SwPiece piece = sw_part_get_piece (part);
+  SwHull *hull;
+
+  shape->n_hulls = 0;
+  if (part == SW_PART_TRUNK)
+    shape_trunk (shape, body);
+  else if (part == SW_PART_NECK)
+    shape_neck (shape);
+  else if (part == SW_PART_HEAD)
+    shape_head (shape);
+  else if (part < SW_PART_FOREARM)
+    {
+      hull = next_hull (shape);
+      add_ball (hull, piece, sw_vector (0, 0, 0), 0.030);
+      add (hull, piece, sw_vector (0, 0, -0.080), sw_vector (0.031, 0.030, 0.050));
+      add_ball (hull, piece, sw_vector (0, 0, -SW_UPPER_ARM), 0.025);
+    }
+  else if (part < SW_PART_HAND)
+    {
+      hull = next_hull (shape);
+      add_ball (hull, piece, sw_vector (0, 0, 0), 0.025);
+      add (hull, piece, sw_vector (0, 0, -0.040), sw_vector (0.026, 0.026, 0.030));
+      add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.017);
+    }
+  else if (part < SW_PART_THIGH)
+    shape_hand (shape, piece, -sw_side_sign ((SwFigureSide) side), body->fists[side]);
+  else
+    shape_leg (shape, (SwPart) ((int) part - side), (SwFigureSide) side);
+}
+
+/**
+ * sw_part_get_side:
+ *
+ * Returns: a #SwFigureSide; right for parts in the middle
+ */
+int
+sw_part_get_side (SwPart part)
+{
+  return part < SW_PART_UPPER_ARM ? 0 : ((int) part - (int) SW_PART_UPPER_ARM) % 2;
+}
+
+/**
+ * sw_part_get_piece:
+ *
+ * Returns: the piece whose origin is the joint the part hangs on
+ */
+SwPiece
+sw_part_get_piece (SwPart part)
+{
+  switch (part)
+    {
+    case SW_PART_TRUNK:
+      return SW_PIECE_PELVIS;
+    case SW_PART_NECK:
+      return SW_PIECE_NECK;
+    case SW_PART_HEAD:
+      return SW_PIECE_HEAD;
+    default:
+      return (SwPiece) ((int) SW_PIECE_UPPER_ARM + (int) part - (int) SW_PART_UPPER_ARM);
+    }
+}
+
+/**
+ * sw_part_get_parent:
+ *
+ * Returns: the part it hangs on, -1 for the trunk
+ */
+int
+sw_part_get_parent (SwPart part)
+{
+  int side = sw_part_get_side (part);
+
+  switch ((int) part - side)
+    {
+    case SW_PART_TRUNK:
+      return -1;
+    case SW_PART_HEAD:
+      return SW_PART_NECK;
+    case SW_PART_NECK:
+    case SW_PART_UPPER_ARM:
+    case SW_PART_THIGH:
+      return SW_PART_TRUNK;
+    default:
+      return (int) part - 2;
+    }
+}
+
+/**
+ * sw_part_get_joint_radius:
+ *
+ * Returns: how wide the body is where the part joins its parent, parts of stature
+ */
+double
+sw_part_get_joint_radius (SwPart part)
+{
+  switch ((int) part - sw_part_get_side (part))
+    {
+    case SW_PART_UPPER_ARM:
+      return 0.040;
+    case SW_PART_FOREARM:
+      return 0.031;
+    case SW_PART_HAND:
+      return 0.021;
+    case SW_PART_THIGH:
+      return 0.068;
+    case SW_PART_SHANK:
+      return 0.043;
+    case SW_PART_FOOT:
+      return 0.028;
+    default:
+      return 0.030;
+    }
+}
+
+/**
+ * sw_part_get_line:
+ * @from: (out): where the part begins
+ * @to: (out): where it ends
+ *
+ * The bone within a part.
+ */
+void
+sw_part_get_line (const SwBody *body,
+                  SwPart        part,
+                  SwVector     *from,
+                  SwVector     *to)
+{
+  int side = sw_part_get_side (part);
+  SwPlacement frame = body->pieces[sw_part_get_piece (part)];
+
+  *from = frame.at;
+  switch ((int) part - side)
+    {
+    case SW_PART_TRUNK:
+      *to = body->pieces[SW_PIECE_NECK].at;
+      break;
+    case SW_PART_NECK:
+      *to = body->pieces[SW_PIECE_HEAD].at;
+      break;
+    case SW_PART_HEAD:
+      *to = sw_place (frame, sw_vector (0.006, 0, 0.110));
+      break;
+    case SW_PART_HAND:
+      *to = sw_place (frame, sw_vector (0, 0, body->fists[side] ? -0.060 : -0.100));
+      break;
+    case SW_PART_FOOT:
+      *to = body->pieces[SW_SIDED (SW_PIECE_TOES, side)].at;
+      break;
+    default:
+      *to = body->pieces[sw_part_get_piece (part) + 2].at;
+    }
+}
+
+/**
+ * sw_part_get_hem:
+ * @ring: (out): the disc where the sleeve or trouser leg ends
+ *
+ * Returns: whether the part wears any
+ */
+gboolean
+sw_part_get_hem (SwPart  part,
+                 SwBlob *ring)
+{
+  int side = sw_part_get_side (part);
+
+  if ((int) part - side == SW_PART_UPPER_ARM)
+    *ring = (SwBlob){ sw_part_get_piece (part), { 0, 0, -0.45 * SW_UPPER_ARM }, { 0.031, 0.030, 0.0 } };
+  else if ((int) part - side == SW_PART_THIGH)
+    *ring = (SwBlob){ sw_part_get_piece (part), { 0.001, 0, -0.52 * SW_THIGH }, { 0.0475, 0.0445, 0.0 } };
+  else
+    return FALSE;
+
+  return TRUE;
+}
+
+/**
+ * sw_part_get_lowest:
+ *
+ * Returns: the height of the part's lowest point
+ */
+double
+sw_part_get_lowest (const SwBody *body,
+                    SwPart        part)
+{
+  double lowest = G_MAXDOUBLE;
+  SwShape shape;
+
+  sw_shape_get (body, part, &shape);
+  for (int i = 0; i < shape.n_hulls; i++)
+    for (int k = 0; k < shape.hulls[i].n_blobs; k++)
+      lowest = MIN (lowest, sw_blob_get_lowest (body, &shape.hulls[i].blobs[k]));
+
+  return lowest;
+}

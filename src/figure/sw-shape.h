@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-skeleton.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwPart:
+ *
+ * The parts of the drawing, each with an outline of its own. Those of the limbs stand in pairs, right before left.
+ */
+typedef enum
+{
+  SW_PART_TRUNK,
+  SW_PART_NECK,
+  SW_PART_HEAD,
+  SW_PART_UPPER_ARM,
+  SW_PART_FOREARM = SW_PART_UPPER_ARM + 2,
+  SW_PART_HAND = SW_PART_FOREARM + 2,
+  SW_PART_THIGH = SW_PART_HAND + 2,
+  SW_PART_SHANK = SW_PART_THIGH + 2,
+  SW_PART_FOOT = SW_PART_SHANK + 2,
+  SW_N_PARTS = SW_PART_FOOT + 2,
+} SwPart;
+
+#define SW_MAX_HULLS 4
+#define SW_MAX_HULL_BLOBS 4
+
+/**
+ * SwHull:
+ *
+ * The convex hull of one to four ellipsoids.
+ */
+typedef struct
+{
+  SwBlob blobs[SW_MAX_HULL_BLOBS];
+  int n_blobs;
+} SwHull;
+
+/**
+ * SwShape:
+ *
+ * A part as one to four hulls.
+ */
+typedef struct
+{
+  SwHull hulls[SW_MAX_HULLS];
+  int n_hulls;
+} SwShape;
+
+void sw_shape_get (const SwBody *body,
+                   SwPart        part,
+                   SwShape      *shape);
+int sw_part_get_parent (SwPart part);
+SwPiece sw_part_get_piece (SwPart part);
+int sw_part_get_side (SwPart part);
+double sw_part_get_joint_radius (SwPart part);
+void sw_part_get_line (const SwBody *body,
+                       SwPart        part,
+                       SwVector     *from,
+                       SwVector     *to);
+gboolean sw_part_get_hem (SwPart  part,
+                          SwBlob *ring);
+double sw_part_get_lowest (const SwBody *body,
+                           SwPart        part);
+
+G_END_DECLS

@@ -1,0 +1,495 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Places poses on the floor: joints to body, feet levelled, supports grounded, anchors kept, held limbs reached. In
+ * between the written poses the angles are interpolated, not rotations: a therapist names planes and degrees, and the
+ * shortest rotation leaves the plane. */
+#include "config.h"
+
+#include "sw-hold.h"
+#include "sw-solver.h"
+
+/* A foot or knee this near the floor stands on it. */
+#define CONTACT 0.014
+#define REACH_PART 0.998
+#define WRIST_HEIGHT 0.020
+
+/* The trunk rests on pelvis, waist and chest; shoulders give way. */
+static double
+trunk_lowest (const SwBody *body)
+{
+  double lowest = G_MAXDOUBLE;
+  SwShape shape;
+
+  sw_shape_get (body, SW_PART_TRUNK, &shape);
+  for (int i = 0; i < 2; i++)
+    for (int k = 0; k < shape.hulls[i].n_blobs; k++)
+      lowest = MIN (lowest, sw_blob_get_lowest (body, &shape.hulls[i].blobs[k]));
+
+  return lowest;
+}
+
+static double
+support_lowest (const SwBody *body,
+                guint         supports)
+{
+  double lowest = G_MAXDOUBLE;
+
+  for (int part = 0; part < SW_N_PARTS; part++)
+    if ((supports >> part & 1) != 0)
+      lowest = MIN (lowest, part == SW_PART_TRUNK ? trunk_lowest (body) : sw_part_get_lowest (body, (SwPart) part));
+
+  return lowest;
+}
+
+static void
+level_feet (SwSolved *solved)
+{
+  for (int side = 0; side < 2; side++)
+    {
+      SwBody *body = &solved->body;
+      SwPlacement *shank = &body->pieces[SW_SIDED (SW_PIECE_SHANK, side)];
+      SwPlacement *foot = &body->pieces[SW_SIDED (SW_PIECE_FOOT, side)];
+      SwPlacement *toes = &body->pieces[SW_SIDED (SW_PIECE_TOES, side)];
+      double pitch = solved->pitch_deg[side];
+      SwMatrix rel;
+
+      if (!solved->level[side])
+        continue;
+      foot->axes = sw_multiply (sw_turn_z (SW_DEG (atan2 (shank->axes.x.y, shank->axes.x.x))), sw_turn_y (pitch));
+      rel = sw_multiply (sw_transpose (shank->axes), foot->axes);
+      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_UP, (SwFigureSide) side, SW_DEG (atan2 (rel.x.z, rel.x.x)));
+      sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, MAX (pitch, 0));
+      toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
+      toes->axes = sw_multiply (foot->axes, sw_turn_y (-MAX (pitch, 0)));
+    }
+}
+
+static SwVector
+foot_pivot (const SwSolved *solved,
+            int             side)
+{
+  if (solved->level[side] && solved->pitch_deg[side] < 0)
+    return sw_place (solved->body.pieces[SW_SIDED (SW_PIECE_FOOT, side)], sw_vector (SW_HEEL_X, 0, -SW_ANKLE_HEIGHT));
+
+  return sw_body_get_ball (&solved->body, (SwFigureSide) side);
+}
+
+static SwFigureAnchor
+get_anchor (const SwSolver *self)
+{
+  return self->content->anchor == SW_FIGURE_ANCHOR_AUTO ? self->base->anchor : self->content->anchor;
+}
+
+/* How far the anchor went from where the start has it. */
+static SwVector
+anchor_drift (const SwSolver *self,
+              const SwSolved *now)
+{
+  const SwSolved *start = &self->keys[0];
+  SwFigureAnchor anchor = get_anchor (self);
+  SwVector sum = { 0, 0, 0 };
+  int n = 0;
+
+  if (anchor == SW_FIGURE_ANCHOR_HIPS)
+    return sw_sub (now->body.pieces[SW_PIECE_PELVIS].at, start->body.pieces[SW_PIECE_PELVIS].at);
+  if (anchor == SW_FIGURE_ANCHOR_UPPER_BACK)
+    return sw_sub (sw_body_get_mark (&now->body, SW_FIGURE_MARK_UPPER_BACK),
+                   sw_body_get_mark (&start->body, SW_FIGURE_MARK_UPPER_BACK));
+
+  for (int side = 0; side < 2; side++)
+    {
+      gboolean knees = anchor == SW_FIGURE_ANCHOR_KNEES;
+      gboolean wanted = anchor == (side == 0 ? SW_FIGURE_ANCHOR_RIGHT_FOOT : SW_FIGURE_ANCHOR_LEFT_FOOT);
+      SwVector here = knees ? now->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (now, side);
+      SwVector there = knees ? start->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (start, side);
+      double lowest = sw_part_get_lowest (&now->body, (SwPart) SW_SIDED (knees ? SW_PART_SHANK : SW_PART_FOOT, side));
+
+      if (!wanted && (lowest > CONTACT || (anchor != SW_FIGURE_ANCHOR_FEET && !knees)))
+        continue;
+      sum = sw_add (sum, sw_sub (here, there));
+      n++;
+    }
+
+  return n > 0 ? sw_scale (sum, 1.0 / n) : sw_vector (0, 0, 0);
+}
+
+static void
+ground (const SwSolver *self,
+        SwSolved       *now,
+        gboolean        is_start)
+{
+  gboolean sits = self->content->base == SW_FIGURE_BASE_SITTING && get_anchor (self) == SW_FIGURE_ANCHOR_HIPS;
+  SwVector by = { 0, 0, 0 };
+
+  if (is_start || !sits)
+    by.z = -support_lowest (&now->body, self->base->supports);
+  sw_body_move (&now->body, by);
+  if (!is_start)
+    {
+      SwVector drift = anchor_drift (self, now);
+
+      by = sw_vector (-drift.x, -drift.y, sits ? -drift.z : 0);
+      sw_body_move (&now->body, by);
+    }
+  now->joints.root_at = now->body.pieces[SW_PIECE_PELVIS].at;
+}
+
+/* Joints to body on the floor; what is held is not reached yet. */
+static void
+set_down (const SwSolver *self,
+          SwSolved       *now,
+          gboolean        is_start)
+{
+  now->joints.root_at = sw_vector (0, 0, 0);
+  sw_body_solve (&now->body, &now->joints);
+  level_feet (now);
+  ground (self, now, is_start);
+}
+
+/* How far the shoulders are from where straight arms on the floor would have them; + too far. */
+static double
+reach_error (const SwSolver *self,
+             const SwPose   *pose,
+             const SwSolved *now,
+             gboolean        is_start)
+{
+  double sum = 0.0;
+  int n = 0;
+
+  for (int side = 0; side < 2; side++)
+    {
+      SwVector shoulder = now->body.pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at;
+      SwVector wrist = sw_vector (shoulder.x, shoulder.y, WRIST_HEIGHT);
+
+      if (!pose->pinned[side])
+        continue;
+      if (!is_start && self->keys[0].held[side])
+        wrist = self->keys[0].grips[side].at;
+      sum += sw_length (sw_sub (shoulder, wrist)) - REACH_PART * (SW_UPPER_ARM + SW_FOREARM);
+      n++;
+    }
+
+  return n > 0 ? sum / n : 0.0;
+}
+
+/* Hands that stand on the floor decide how far the trunk leans. Thighs keep their direction meanwhile. */
+static void
+find_lean (const SwSolver *self,
+           const SwPose   *pose,
+           SwSolved       *now,
+           gboolean        is_start)
+{
+  gboolean keep_thighs = self->content->base == SW_FIGURE_BASE_HANDS_AND_KNEES;
+  SwJoints written = now->joints;
+  double low = 45.0;
+  double high = 120.0;
+
+  for (int i = 0; i < 24; i++)
+    {
+      double lean = (low + high) / 2;
+
+      now->joints = written;
+      now->joints.root_deg[SW_FIGURE_ROOT_LEAN] = lean;
+      for (int side = 0; keep_thighs && side < 2; side++)
+        now->joints.slots_deg[sw_angle_get_slot (SW_ANGLE_HIP_BEND, (SwFigureSide) side)]
+            += lean - written.root_deg[SW_FIGURE_ROOT_LEAN];
+      set_down (self, now, is_start);
+      if (reach_error (self, pose, now, is_start) > 0)
+        low = lean;
+      else
+        high = lean;
+    }
+}
+
+static gboolean
+wrote_lean (const SwSolver *self,
+            int             n)
+{
+  guint bit = 1u << SW_FIGURE_ROOT_LEAN;
+
+  return (self->content->poses[0].root_set & bit) != 0 || (self->content->poses[n].root_set & bit) != 0;
+}
+
+static SwGrip
+to_frame (const SwBody *body,
+          int           piece,
+          SwGrip        grip)
+{
+  if (piece < 0)
+    return grip;
+
+  return (SwGrip){ sw_multiply (sw_transpose (body->pieces[piece].axes), grip.axes),
+                   sw_unplace (body->pieces[piece], grip.at) };
+}
+
+static SwGrip
+from_frame (const SwBody *body,
+            int           piece,
+            SwGrip        grip)
+{
+  if (piece < 0)
+    return grip;
+
+  return (SwGrip){ sw_multiply (body->pieces[piece].axes, grip.axes), sw_place (body->pieces[piece], grip.at) };
+}
+
+static void
+reach (SwSolved *now,
+       SwLimb    limb,
+       SwHold   *hold)
+{
+  SwFigureSide side = (SwFigureSide) (limb % 2);
+  gboolean is_leg = limb >= SW_LIMB_RIGHT_LEG;
+  SwPiece end = SW_SIDED (is_leg ? SW_PIECE_FOOT : SW_PIECE_HAND, side);
+
+  if (is_leg)
+    sw_reach_leg (&now->body, &now->joints, side, hold->grip, hold->toward);
+  else if (hold->search)
+    sw_reach_arm_searching (&now->body, &now->joints, side, hold->grip, hold->toward, hold->fingers_free);
+  else
+    sw_reach_arm (&now->body, &now->joints, side, hold->grip, hold->toward);
+
+  now->missed[limb] = sw_length (sw_sub (now->body.pieces[end].at, hold->grip.at));
+  if (hold->fingers_free)
+    now->missed[limb] = MAX (0.0, fabs (sw_dot (sw_sub (now->body.pieces[end].at, hold->grip.at), hold->grip.axes.y)));
+  now->held[limb] = TRUE;
+  now->attach[limb] = hold->attach;
+  now->grips[limb] = to_frame (&now->body, hold->attach, now->body.pieces[end]);
+}
+
+static void
+solve_key (SwSolver *self,
+           int       n)
+{
+  const SwPose *pose = &self->poses[n];
+  SwSolved *now = &self->keys[n];
+
+  *now = (SwSolved){ .joints = pose->joints };
+  for (int side = 0; side < 2; side++)
+    {
+      now->level[side] = pose->level[side];
+      now->pitch_deg[side] = pose->pitch_deg[side];
+      now->body.fists[side] = pose->fists[side];
+    }
+
+  if (self->base->reaches_floor && !wrote_lean (self, n))
+    find_lean (self, pose, now, n == 0);
+  else
+    set_down (self, now, n == 0);
+  if (n == 0)
+    sw_scene_measure (&self->scene, self->content, pose, &now->body);
+
+  /* Legs first: hands may rest on thighs. A foot that rests on the other comes after it. */
+  for (int pass = 0; pass < 2; pass++)
+    for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
+      {
+        gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
+        SwHold hold;
+
+        if (!pose->pinned[limb] || on_other != (pass == 1))
+          continue;
+        sw_hold_find (&hold, self, pose, now, (SwLimb) limb, n == 0);
+        reach (now, (SwLimb) limb, &hold);
+      }
+  for (int limb = SW_LIMB_RIGHT_ARM; limb <= SW_LIMB_LEFT_ARM; limb++)
+    if (pose->pinned[limb])
+      {
+        SwHold hold;
+
+        sw_hold_find (&hold, self, pose, now, (SwLimb) limb, n == 0);
+        reach (now, (SwLimb) limb, &hold);
+      }
+}
+
+static double
+mix (double a,
+     double b,
+     double t)
+{
+  return a + (b - a) * t;
+}
+
+static double
+mix_short_way (double a,
+               double b,
+               double t)
+{
+  double by = fmod (b - a + 540.0, 360.0) - 180.0;
+
+  return a + by * t;
+}
+
+static SwGrip
+mix_grips (SwGrip a,
+           SwGrip b,
+           double t)
+{
+  SwMatrix axes;
+
+  axes.z = sw_unit (sw_mix (a.axes.z, b.axes.z, t), a.axes.z);
+  axes.y = sw_unit (sw_across (sw_mix (a.axes.y, b.axes.y, t), axes.z), a.axes.y);
+  axes.x = sw_cross (axes.y, axes.z);
+  return (SwGrip){ axes, sw_mix (a.at, b.at, t) };
+}
+
+/* A foot that rolls over its ball or heel goes round that point, not along the chord. */
+static SwGrip
+mix_feet (SwGrip a,
+          SwGrip b,
+          double pitch_a,
+          double pitch_b,
+          double t)
+{
+  SwGrip grip = mix_grips (a, b, t);
+  SwVector pivot = sw_vector (MIN (pitch_a, pitch_b) < 0 ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
+
+  if (fabs (pitch_a - pitch_b) > 0.1)
+    grip.at = sw_sub (sw_mix (sw_place (a, pivot), sw_place (b, pivot), t), sw_apply (grip.axes, pivot));
+  return grip;
+}
+
+static void
+reach_between (const SwSolved *a,
+               const SwSolved *b,
+               double          t,
+               SwLimb          limb,
+               SwSolved       *now)
+{
+  SwFigureSide side = (SwFigureSide) (limb % 2);
+  gboolean is_leg = limb >= SW_LIMB_RIGHT_LEG;
+  SwPlacement root = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_THIGH : SW_PIECE_UPPER_ARM, side)];
+  SwPlacement middle = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_SHANK : SW_PIECE_FOREARM, side)];
+  SwPlacement end = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_FOOT : SW_PIECE_HAND, side)];
+  SwVector line = sw_unit (sw_sub (end.at, root.at), sw_vector (0, 0, -1));
+  SwGrip mixed = is_leg ? mix_feet (a->grips[limb], b->grips[limb], a->pitch_deg[side], b->pitch_deg[side], t)
+                        : mix_grips (a->grips[limb], b->grips[limb], t);
+  SwHold hold = { .grip = from_frame (&now->body, a->attach[limb], mixed),
+                  .attach = a->attach[limb],
+                  .toward = sw_across (sw_sub (middle.at, root.at), line) };
+
+  if (sw_length (hold.toward) < 0.004)
+    hold.toward = is_leg ? root.axes.x : sw_scale (root.axes.x, -1);
+  reach (now, limb, &hold);
+}
+
+static void
+mix_keys (const SwSolver *self,
+          const SwSolved *a,
+          const SwSolved *b,
+          double          t,
+          SwSolved       *now)
+{
+  *now = *a;
+  for (int i = 0; i < (int) SW_N_SLOTS; i++)
+    now->joints.slots_deg[i] = mix (a->joints.slots_deg[i], b->joints.slots_deg[i], t);
+  for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
+    now->joints.root_deg[i] = i == SW_FIGURE_ROOT_TURN ? mix_short_way (a->joints.root_deg[i], b->joints.root_deg[i], t)
+                                                       : mix (a->joints.root_deg[i], b->joints.root_deg[i], t);
+  for (int side = 0; side < 2; side++)
+    {
+      now->level[side] = a->level[side] && b->level[side];
+      now->pitch_deg[side] = mix (a->pitch_deg[side], b->pitch_deg[side], t);
+      now->body.fists[side] = t < 0.5 ? a->body.fists[side] : b->body.fists[side];
+    }
+  set_down (self, now, FALSE);
+
+  for (int limb = SW_N_LIMBS - 1; limb >= 0; limb--)
+    {
+      now->held[limb] = FALSE;
+      now->missed[limb] = 0.0;
+    }
+  /* A foot on the other foot comes after it; legs before arms. */
+  for (int pass = 0; pass < 3; pass++)
+    for (int limb = 0; limb < SW_N_LIMBS; limb++)
+      {
+        int turn = limb < (int) SW_LIMB_RIGHT_LEG ? 2 : a->attach[limb] >= 0 ? 1 : 0;
+
+        if (turn == pass && a->held[limb] && b->held[limb] && a->attach[limb] == b->attach[limb])
+          reach_between (a, b, t, (SwLimb) limb, now);
+      }
+}
+
+/* Circles are drawn by the limb of the shown mark about shoulder or hip. */
+static void
+circle (const SwSolver *self,
+        double          phase,
+        SwSolved       *now)
+{
+  const SwFigureContent *content = self->content;
+  double sine = sin (2 * G_PI * phase);
+  double cosine = cos (2 * G_PI * phase);
+
+  *now = self->keys[self->n_keys - 1];
+  for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
+    {
+      int sided = (int) content->shown[i] - (int) SW_FIGURE_MARK_RIGHT_SHOULDER;
+      SwFigureSide side = sided % 2 == 1 ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+      gboolean arm = content->shown[i] <= SW_FIGURE_MARK_LEFT_HAND;
+      SwAngle up_angle = arm ? SW_ANGLE_SHOULDER_RAISE : SW_ANGLE_HIP_BEND;
+      SwAngle side_angle = arm ? SW_ANGLE_SHOULDER_DIRECTION : SW_ANGLE_HIP_OUT;
+      double raise = sw_joints_get (&now->joints, up_angle, side);
+      double widen = arm ? 1.0 / MAX (0.3, fabs (sin (SW_RAD (raise)))) : 1.0;
+
+      if (sided < 0)
+        continue;
+      now->joints.slots_deg[sw_angle_get_slot (up_angle, side)] += content->radius_deg * cosine;
+      now->joints.slots_deg[sw_angle_get_slot (side_angle, side)] += content->radius_deg * sine * widen;
+      if (arm)
+        sw_body_solve_arm (&now->body, &now->joints, side);
+      else
+        sw_body_solve_leg (&now->body, &now->joints, side);
+    }
+}
+
+/**
+ * sw_solver_init:
+ * @self: (out caller-allocates): the solved figure
+ * @content: the figure; must outlive @self
+ */
+void
+sw_solver_init (SwSolver              *self,
+                const SwFigureContent *content)
+{
+  self->content = content;
+  self->base = sw_base_get_info (content->base);
+  self->n_keys = content->n_poses;
+  for (int n = 0; n < self->n_keys; n++)
+    {
+      sw_pose_resolve (&self->poses[n], content, n);
+      solve_key (self, n);
+    }
+}
+
+/**
+ * sw_solver_moves:
+ *
+ * Returns: whether there is a motion at all
+ */
+gboolean
+sw_solver_moves (const SwSolver *self)
+{
+  return self->n_keys > 1 || (self->content->motion == SW_FIGURE_MOTION_CIRCLE && self->content->radius_deg > 0);
+}
+
+/**
+ * sw_solver_get:
+ * @self: a solved figure
+ * @phase: 0 at the first pose, 1 at the last; circles go round once
+ * @solved: (out): the pose there
+ */
+void
+sw_solver_get (const SwSolver *self,
+               double          phase,
+               SwSolved       *solved)
+{
+  double along = CLAMP (phase, 0.0, 1.0) * (self->n_keys - 1);
+  int n = (int) floor (along);
+  double t = along - n;
+
+  if (self->content->motion == SW_FIGURE_MOTION_CIRCLE && self->content->radius_deg > 0)
+    circle (self, phase, solved);
+  else if (t < 1e-9)
+    *solved = self->keys[n];
+  else
+    mix_keys (self, &self->keys[n], &self->keys[n + 1], t, solved);
+}

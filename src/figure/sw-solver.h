@@ -1,0 +1,82 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-pose.h"
+#include "sw-reach.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwScene:
+ * @wall_at: signed place of the wall's face along x (front, behind) or y (left, right)
+ * @counter_at: likewise of the counter's near edge
+ * @counter_height: of its top
+ * @chair_at: of the chair's back, when it stands in front or beside
+ * @seat_at: x of the hips when they sit
+ * @seat_height: of the seat's top
+ * @chair_top: of the chair's back
+ *
+ * Where furniture stands. Measured from the start pose, fixed from then on.
+ */
+typedef struct
+{
+  SwFigureWhere wall_where;
+  SwFigureWhere counter_where;
+  SwFigureWhere chair_where;
+  double wall_at;
+  double counter_at;
+  double counter_height;
+  double chair_at;
+  double seat_at;
+  double seat_height;
+  double chair_top;
+} SwScene;
+
+/**
+ * SwSolved:
+ * @joints: every angle, those of held limbs included
+ * @body: where that puts the pieces
+ * @held: by limb, whether something holds it in place
+ * @attach: by limb, the piece it is held to, -1 for the world
+ * @grips: by limb, its end in the frame of @attach
+ * @missed: by limb, how far the end stays from where it should be, parts of stature
+ * @level: by side, whether the sole's slope rules the ankle
+ * @pitch_deg: by side, that slope
+ *
+ * A pose placed on the floor.
+ */
+typedef struct
+{
+  SwJoints joints;
+  SwBody body;
+  gboolean held[SW_N_LIMBS];
+  int attach[SW_N_LIMBS];
+  SwGrip grips[SW_N_LIMBS];
+  double missed[SW_N_LIMBS];
+  gboolean level[2];
+  double pitch_deg[2];
+} SwSolved;
+
+/**
+ * SwSolver:
+ *
+ * The written poses of a figure, solved, and what is needed for those in between.
+ */
+typedef struct
+{
+  const SwFigureContent *content;
+  const SwBaseInfo *base;
+  SwScene scene;
+  SwPose poses[SW_FIGURE_MAX_POSES];
+  SwSolved keys[SW_FIGURE_MAX_POSES];
+  int n_keys;
+} SwSolver;
+
+void sw_solver_init (SwSolver              *self,
+                     const SwFigureContent *content);
+void sw_solver_get (const SwSolver *self,
+                    double          phase,
+                    SwSolved       *solved);
+gboolean sw_solver_moves (const SwSolver *self);
+
+G_END_DECLS
