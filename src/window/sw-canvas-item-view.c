@@ -171,7 +171,6 @@ sw_canvas_item_view_show_row (SwCanvasItemView *self,
   show_symbol (self, sw_canvas_row_get_item (row));
   set_words (self->number, number);
   gtk_label_set_label (self->name, face->name);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->name), face->exercise != NULL ? face->name : NULL);
   sw_finding_mark_show (self->mark, face->level, face->finding);
   gtk_label_set_label (self->length, face->length);
   set_words (self->dose, face->dose);

@@ -70,17 +70,45 @@ prepare_cb (GtkDragSource *source,
   return parcel != NULL ? gdk_content_provider_new_typed (SW_TYPE_CANVAS_DRAG, parcel) : NULL;
 }
 
+/* A picture of @words on a plate, in the colours of @widget turned round. */
+static GdkPaintable *
+plate_new (GtkWidget  *widget,
+           const char *words)
+{
+  g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (widget, words);
+  g_autoptr (GtkSnapshot) snapshot = gtk_snapshot_new ();
+  GdkRGBA plate, text = { 1.0f, 1.0f, 1.0f, 1.0f };
+  GskRoundedRect outline;
+  int width, height;
+
+  gtk_style_context_get_color (gtk_widget_get_style_context (widget), &plate);
+  if (plate.red + plate.green + plate.blue > 1.5f)
+    text = (GdkRGBA){ 0.0f, 0.0f, 0.0f, 1.0f };
+  pango_layout_get_pixel_size (layout, &width, &height);
+
+  gsk_rounded_rect_init_from_rect (&outline,
+                                   &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float) width + 24.0f, (float) height + 16.0f),
+                                   8.0f);
+  gtk_snapshot_push_rounded_clip (snapshot, &outline);
+  gtk_snapshot_append_color (snapshot, &plate, &outline.bounds);
+  gtk_snapshot_pop (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (12.0f, 8.0f));
+  gtk_snapshot_append_layout (snapshot, layout, &text);
+
+  return gtk_snapshot_free_to_paintable (g_steal_pointer (&snapshot), NULL);
+}
+
 /* What is under the pointer while dragging is its name: a picture of the row would hide the gaps. */
 static void
 drag_begin_cb (GtkDragSource *source,
                GdkDrag       *drag,
                gpointer       data)
 {
-  GdkContentProvider *content = gtk_drag_source_get_content (source);
+  GdkContentProvider *content = gdk_drag_get_content (drag);
   g_auto (GValue) value = G_VALUE_INIT;
+  g_autoptr (GdkPaintable) plate = NULL;
   g_autofree char *words = NULL;
   GPtrArray *objects;
-  GtkWidget *label;
 
   (void) data;
   g_value_init (&value, SW_TYPE_CANVAS_DRAG);
@@ -92,10 +120,8 @@ drag_begin_cb (GtkDragSource *source,
     words = sw_edit_object_name (objects->pdata[0]);
   else
     words = g_strdup_printf (ngettext ("%u item", "%u items", objects->len), objects->len);
-  label = gtk_label_new (words);
-  gtk_widget_add_css_class (label, "drag-name");
-  gtk_drag_icon_set_child (GTK_DRAG_ICON (gtk_drag_icon_get_for_drag (drag)), label);
-  gdk_drag_set_hotspot (drag, -12, -8);
+  plate = plate_new (gtk_event_controller_get_widget (GTK_EVENT_CONTROLLER (source)), words);
+  gtk_drag_source_set_icon (source, plate, -12, -8);
 }
 
 /**
@@ -347,13 +373,29 @@ show_mark (SwSessionCanvas *self,
   self->marked = gap->view;
 }
 
+/* Shows the gap at the pointer; FALSE when what is dragged cannot be dropped there. */
+static gboolean
+update_mark (SwSessionCanvas *self)
+{
+  Gap gap;
+
+  if (!find_gap (self, gtk_drop_target_get_value (self->drop_target), self->drag_x, self->drag_y, &gap))
+    {
+      clear_mark (self);
+      return FALSE;
+    }
+
+  show_mark (self, &gap);
+  return TRUE;
+}
+
+/* Holding Ctrl takes moving out of what the drag allows. */
 static gboolean
 wants_copy (GtkDropTarget *target)
 {
   GdkDrop *drop = gtk_drop_target_get_current_drop (target);
-  GdkModifierType state = drop != NULL ? gdk_device_get_modifier_state (gdk_drop_get_device (drop)) : 0;
 
-  return (state & GDK_CONTROL_MASK) != 0;
+  return drop != NULL && (gdk_drop_get_actions (drop) & GDK_ACTION_MOVE) == 0;
 }
 
 static GdkDragAction
@@ -364,17 +406,11 @@ drop_motion_cb (GtkDropTarget *target,
 {
   SwSessionCanvas *self = data;
   const GValue *value = gtk_drop_target_get_value (target);
-  Gap gap;
 
   self->drag_x = x;
   self->drag_y = y;
-  if (!find_gap (self, value, x, y, &gap))
-    {
-      clear_mark (self);
-      return 0;
-    }
-
-  show_mark (self, &gap);
+  if (!update_mark (self))
+    return 0;
   if (value != NULL && G_VALUE_HOLDS (value, SW_TYPE_CANVAS_DRAG))
     return wants_copy (target) ? GDK_ACTION_COPY : GDK_ACTION_MOVE;
   return GDK_ACTION_COPY;
@@ -490,16 +526,14 @@ scroll_tick_cb (GtkWidget     *widget,
   GtkAdjustment *adjustment = gtk_scrolled_window_get_vadjustment (self->scroller);
   gint64 now = gdk_frame_clock_get_frame_time (clock);
   double elapsed_s = self->scrolled_us == 0 ? 0.0 : (double) (now - self->scrolled_us) / 1e6;
-  double pull = pull_at (self, self->drag_y);
+  double before = gtk_adjustment_get_value (adjustment);
 
   (void) widget;
   self->scrolled_us = now;
-  if (pull != 0.0)
-    {
-      clear_mark (self);
-      gtk_adjustment_set_value (adjustment, gtk_adjustment_get_value (adjustment)
-                                              + pull * SPEED_PX_S * MIN (elapsed_s, 0.1));
-    }
+  gtk_adjustment_set_value (adjustment,
+                            before + pull_at (self, self->drag_y) * SPEED_PX_S * MIN (elapsed_s, 0.1));
+  if (gtk_adjustment_get_value (adjustment) != before)
+    update_mark (self);
   return G_SOURCE_CONTINUE;
 }
 
@@ -553,6 +587,7 @@ sw_session_canvas_init_drops (SwSessionCanvas *self)
 
   gtk_drop_target_set_gtypes (target, types, G_N_ELEMENTS (types));
   gtk_drop_target_set_preload (target, TRUE);
+  self->drop_target = target;
   g_signal_connect (target, "enter", G_CALLBACK (drop_motion_cb), self);
   g_signal_connect (target, "motion", G_CALLBACK (drop_motion_cb), self);
   g_signal_connect (target, "drop", G_CALLBACK (drop_cb), self);

@@ -36,6 +36,7 @@ struct _SwSessionCanvas
   int reveal_frames;       /* frames still to wait until new rows have their sizes */
   gboolean focus_wanted;   /* the row revealed shall get the focus */
 
+  GtkDropTarget *drop_target; /* of the list, which owns it */
   SwCanvasRowView *marked; /* shows the gap; not owned, in @views as long as it is set */
   double drag_x;           /* pointer in the list while something is dragged over it */
   double drag_y;
