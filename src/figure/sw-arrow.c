@@ -13,6 +13,7 @@
 #define HEAD_LONG_PT 6.5
 #define HEAD_WIDE_PT 5.5
 #define BACK_LONG_PT 3.2
+#define BACK_FROM_PT 27.0
 #define SHORTEST_PT 16.0
 
 static double
@@ -396,7 +397,7 @@ sw_arrow_draw (const SwPaper *paper,
   add_head (cr, tip[0], tip[1], ux, uy);
   cairo_fill (cr);
 
-  if (arrow->back)
+  if (arrow->back && path_length (arrow) * paper->scale_pt > BACK_FROM_PT)
     {
       double bx = pt[1][0] - pt[0][0];
       double by = pt[1][1] - pt[0][1];

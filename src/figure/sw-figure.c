@@ -184,7 +184,7 @@ start_shows (const SwPanel *panel)
 
   for (int i = 0; i < panel->items.n_items; i++)
     {
-      const SwItem *start = &panel->items.items[i];
+      const SwItem *start = &panel->items.items[panel->items.order[i]];
 
       if (start->style != SW_STYLE_START)
         continue;
@@ -197,9 +197,12 @@ start_shows (const SwPanel *panel)
 
             if (!sw_item_holds (start, x, y))
               continue;
-            for (int k = 0; k < panel->items.n_items && !hidden; k++)
-              hidden = panel->items.items[k].style != SW_STYLE_START && panel->items.items[k].part >= 0
-                       && sw_item_holds (&panel->items.items[k], x, y);
+            for (int k = i + 1; k < panel->items.n_items && !hidden; k++)
+              {
+                const SwItem *later = &panel->items.items[panel->items.order[k]];
+
+                hidden = later->style != SW_STYLE_START && later->part >= 0 && sw_item_holds (later, x, y);
+              }
             all++;
             if (!hidden)
               seen++;

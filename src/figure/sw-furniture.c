@@ -104,18 +104,25 @@ add_counter (SwBox         *boxes,
     }
 }
 
+/* A wall ends above the highest hand. */
 static void
-add_wall (SwBox         *boxes,
-          int           *n,
-          SwFigureWhere  where,
-          double         at)
+add_wall (SwBox          *boxes,
+          int            *n,
+          const SwSolver *solver)
 {
+  SwFigureWhere where = solver->scene.wall_where;
+  double at = solver->scene.wall_at;
+  double top = WALL_TOP;
   double sign = where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
 
+  for (int key = 0; key < solver->n_keys; key++)
+    for (int side = 0; side < 2; side++)
+      top = MAX (top, sw_place (solver->keys[key].body.pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.13)).z);
+
   if (where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_BEHIND)
-    add_box (boxes, n, at, at + sign * WALL_THICK, -0.16, 0.16, 0, WALL_TOP, 0.90);
+    add_box (boxes, n, at, at + sign * WALL_THICK, -0.16, 0.16, 0, top, 0.90);
   else
-    add_box (boxes, n, -0.16, 0.16, at, at + sign * WALL_THICK, 0, WALL_TOP, 0.90);
+    add_box (boxes, n, -0.16, 0.16, at, at + sign * WALL_THICK, 0, top, 0.90);
 }
 
 static void
@@ -249,7 +256,7 @@ sw_furniture_get_boxes (const SwSolver *solver,
   if (solver->scene.counter_where != SW_FIGURE_WHERE_AUTO)
     add_counter (boxes, &n, &solver->scene);
   if (solver->scene.wall_where != SW_FIGURE_WHERE_AUTO)
-    add_wall (boxes, &n, solver->scene.wall_where, solver->scene.wall_at);
+    add_wall (boxes, &n, solver);
 
   for (int i = 0; i < content->n_props; i++)
     {

@@ -305,8 +305,8 @@ hold_hand (SwHold            *hold,
                 sw_vector (-1, 0, 0), sw_vector (0, -1, 0.6));
       break;
     case SW_FIGURE_PLACE_FOREHEAD:
-      on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (0.066, 0.004, 0.078), sw_vector (-1, 0, 0.1),
-                sw_vector (0, -0.75, 0.7));
+      on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (0.070, 0.004, 0.066), sw_vector (-1, 0, 0),
+                sw_vector (0, -1, 0.2));
       break;
     case SW_FIGURE_PLACE_BACK_OF_HEAD:
       on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (-0.058, 0.015, 0.050), sw_vector (1, 0, 0),
@@ -428,7 +428,10 @@ sw_hold_find (SwHold         *hold,
   if (is_leg)
     {
       hold_foot (hold, solver, pin, pose, now, is_start);
+      /* Angles tell where the knee points; without any it stays near where it was. */
       hold->toward = body->pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x;
+      if (!is_start && !pose->new_leg[side])
+        hold->toward = sw_sub (solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at, sw_body_get_hip (body, side));
     }
   else if (pin->limb == SW_FIGURE_LIMB_FOREARM)
     {

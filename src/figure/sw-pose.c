@@ -167,6 +167,7 @@ go_on_all_fours (SwPose   *pose,
       set_both (pose, SW_ANGLE_HIP_BEND, 90);
       set_both (pose, SW_ANGLE_KNEE_BEND, 90);
       set_both (pose, SW_ANGLE_ANKLE_UP, -68);
+      pose->flat_shank[0] = pose->flat_shank[1] = TRUE;
     }
   pin (pose, SW_LIMB_RIGHT_ARM, SW_FIGURE_PLACE_FLOOR);
   pin (pose, SW_LIMB_LEFT_ARM, SW_FIGURE_PLACE_FLOOR);
@@ -184,8 +185,11 @@ kneel (SwPose       *pose,
   set_both (pose, SW_ANGLE_ELBOW_BEND, 10);
   set_both (pose, SW_ANGLE_KNEE_BEND, 90);
   set_both (pose, SW_ANGLE_ANKLE_UP, -70);
+  pose->flat_shank[0] = pose->flat_shank[1] = TRUE;
   if (!half)
     return;
+
+  pose->flat_shank[front] = FALSE;
 
   sw_joints_set (&pose->joints, SW_ANGLE_HIP_BEND, front, 83);
   sw_joints_set (&pose->joints, SW_ANGLE_KNEE_BEND, front, 83);
@@ -284,6 +288,10 @@ lay_over (SwPose             *pose,
       pose->pinned[limb] = FALSE;
       if (limb < (int) SW_LIMB_RIGHT_LEG)
         pose->own_arm[limb] = TRUE;
+      else
+        pose->new_leg[limb % 2] = TRUE;
+      if (angle == SW_ANGLE_KNEE_BEND)
+        pose->flat_shank[side] = FALSE;
     }
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
     if ((own->root_set >> i & 1) != 0)
@@ -357,6 +365,9 @@ sw_pose_resolve (SwPose                *pose,
   *pose = base;
   lay_over (pose, &content->poses[0], base.joints.root_deg);
   close_hands (pose, content);
-  if (n > 0)
-    lay_over (pose, &content->poses[n], base.joints.root_deg);
+  if (n == 0)
+    return;
+
+  pose->new_leg[0] = pose->new_leg[1] = FALSE;
+  lay_over (pose, &content->poses[n], base.joints.root_deg);
 }

@@ -52,6 +52,8 @@ typedef struct
  * @pinned: by limb, whether it is held
  * @pins: by limb, where; only what is pinned counts
  * @own_arm: by side, whether the arm's angles were written rather than taken from the base
+ * @new_leg: by side, whether this very pose writes angles of the leg
+ * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
  * A pose with everything inherited filled in, not yet placed on the floor.
  */
@@ -64,6 +66,8 @@ typedef struct
   gboolean pinned[SW_N_LIMBS];
   SwFigurePin pins[SW_N_LIMBS];
   gboolean own_arm[2];
+  gboolean new_leg[2];
+  gboolean flat_shank[2];
 } SwPose;
 
 const SwBaseInfo *sw_base_get_info (SwFigureBase base);

@@ -64,6 +64,21 @@ level_feet (SwSolved *solved)
     }
 }
 
+/* Kneeling shanks lie on the floor: the knee follows from the thigh. */
+static void
+lay_shanks (SwSolved *solved)
+{
+  for (int side = 0; side < 2; side++)
+    {
+      SwMatrix thigh = solved->body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes;
+
+      if (!solved->flat_shank[side])
+        continue;
+      sw_joints_set (&solved->joints, SW_ANGLE_KNEE_BEND, (SwFigureSide) side, SW_DEG (atan2 (thigh.z.z, -thigh.x.z)));
+      sw_body_solve_leg (&solved->body, &solved->joints, (SwFigureSide) side);
+    }
+}
+
 static SwVector
 foot_pivot (const SwSolved *solved,
             int             side)
@@ -142,6 +157,7 @@ set_down (const SwSolver *self,
 {
   now->joints.root_at = sw_vector (0, 0, 0);
   sw_body_solve (&now->body, &now->joints);
+  lay_shanks (now);
   level_feet (now);
   ground (self, now, is_start);
 }
@@ -269,6 +285,7 @@ solve_key (SwSolver *self,
     {
       now->level[side] = pose->level[side];
       now->pitch_deg[side] = pose->pitch_deg[side];
+      now->flat_shank[side] = pose->flat_shank[side];
       now->body.fists[side] = pose->fists[side];
     }
 
@@ -388,6 +405,7 @@ mix_keys (const SwSolver *self,
   for (int side = 0; side < 2; side++)
     {
       now->level[side] = a->level[side] && b->level[side];
+      now->flat_shank[side] = a->flat_shank[side] && b->flat_shank[side];
       now->pitch_deg[side] = mix (a->pitch_deg[side], b->pitch_deg[side], t);
       now->body.fists[side] = t < 0.5 ? a->body.fists[side] : b->body.fists[side];
     }

@@ -42,6 +42,7 @@ typedef struct
  * @missed: by limb, how far the end stays from where it should be, parts of stature
  * @level: by side, whether the sole's slope rules the ankle
  * @pitch_deg: by side, that slope
+ * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
  * A pose placed on the floor.
  */
@@ -55,6 +56,7 @@ typedef struct
   double missed[SW_N_LIMBS];
   gboolean level[2];
   double pitch_deg[2];
+  gboolean flat_shank[2];
 } SwSolved;
 
 /**
