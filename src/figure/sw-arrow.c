@@ -102,6 +102,22 @@ lengthen (SwArrow *arrow,
     }
 }
 
+/* Evens out corners where a hand leaves what held it. */
+static void
+smooth (SwArrow *arrow)
+{
+  for (int pass = 0; pass < 3; pass++)
+    {
+      SwArrow old = *arrow;
+
+      for (int i = 1; i + 1 < arrow->n_points; i++)
+        {
+          arrow->points[i].x = (old.points[i - 1].x + 2 * old.points[i].x + old.points[i + 1].x) / 4;
+          arrow->points[i].y = (old.points[i - 1].y + 2 * old.points[i].y + old.points[i + 1].y) / 4;
+        }
+    }
+}
+
 static void
 shift (SwArrow       *arrow,
        const SwArrow *from,
@@ -198,6 +214,7 @@ sw_arrow_place (SwArrow        *arrow,
       plain.points[i].y = path[i].y;
       plain.n_points++;
     }
+  smooth (&plain);
   original = path_length (&plain);
   if (plain.n_points < 2 || original < 0.004)
     return;
@@ -218,6 +235,8 @@ sw_arrow_place (SwArrow        *arrow,
     }
   for (gsize i = 0; i < G_N_ELEMENTS (asides); i++)
     {
+      if (is_short && fabs (asides[i]) > 0.07)
+        continue;
       shift (&tried, &plain, -dy * asides[i], dx * asides[i]);
       try_arrow (&search, &tried, 3.2 * fabs (asides[i]) + (original * scale_pt > 40 ? 0.10 : 0));
     }

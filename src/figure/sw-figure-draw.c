@@ -122,7 +122,7 @@ find_corner (const SwPanel *panel,
       gboolean bottom = i >= 2;
       double x = right ? left_pt + width_pt - inset : left_pt + inset;
       double y = bottom ? top_pt + height_pt - inset : top_pt + inset;
-      double crowd = crowd_at (panel, paper, x, y, size_pt) + 0.1 * i;
+      double crowd = crowd_at (panel, paper, x, y, 1.35 * size_pt) + 0.1 * i;
 
       if (crowd < best)
         {
@@ -166,18 +166,23 @@ clip_to_frame (const SwFigure *self,
   cairo_clip (paper->cr);
 }
 
+/* Where arrows may go: in the cell, and not under the floor when that is seen from its side. */
 static SwExtent
-room_for (const SwPaper *paper,
-          double         left_pt,
-          double         top_pt,
-          double         width_pt,
-          double         height_pt)
+room_for (const SwFigure *self,
+          const SwPaper  *paper,
+          double          left_pt,
+          double          top_pt,
+          double          width_pt,
+          double          height_pt)
 {
   double edge = 4.0 / paper->scale_pt;
+  SwExtent room = { (left_pt - paper->x_pt) / paper->scale_pt + edge, (paper->y_pt - top_pt - height_pt) / paper->scale_pt + edge,
+                    (left_pt + width_pt - paper->x_pt) / paper->scale_pt - edge,
+                    (paper->y_pt - top_pt) / paper->scale_pt - edge };
 
-  return (SwExtent){ (left_pt - paper->x_pt) / paper->scale_pt + edge, (paper->y_pt - top_pt - height_pt) / paper->scale_pt + edge,
-                     (left_pt + width_pt - paper->x_pt) / paper->scale_pt - edge,
-                     (paper->y_pt - top_pt) / paper->scale_pt - edge };
+  if (fabs (self->camera.toward.z) < 0.1)
+    room.bottom = MAX (room.bottom, 0.5 * edge);
+  return room;
 }
 
 static void
@@ -193,7 +198,7 @@ draw_cell (SwFigure *self,
            double    scale_pt)
 {
   SwPaper paper = paper_for (self, cr, left_pt, top_pt, width_pt, height_pt, scale_pt);
-  SwExtent room = room_for (&paper, left_pt, top_pt, width_pt, height_pt);
+  SwExtent room = room_for (self, &paper, left_pt, top_pt, width_pt, height_pt);
   double x;
   double y;
 
@@ -322,7 +327,7 @@ sw_figure_draw_at (SwFigure *self,
   sw_panel_add_items (&panel, self);
   scale = fit (self, width_pt, height_pt, 1, 1);
   paper = paper_for (self, cr, 0, 0, width_pt, height_pt, scale);
-  room = room_for (&paper, 0, 0, width_pt, height_pt);
+  room = room_for (self, &paper, 0, 0, width_pt, height_pt);
 
   cairo_save (cr);
   cairo_new_path (cr);

@@ -9,7 +9,7 @@
 #include "sw-furniture.h"
 
 /* Trunks that move by more make an overlay a muddle. */
-#define TRUNK_MOVED 0.045
+#define TRUNK_MOVED 0.025
 /* When less of the dashed start than this shows beside the end, it tells nothing. */
 #define START_SHOWS 0.30
 #define FRAME_BELOW_HIPS 0.10

@@ -100,6 +100,8 @@ lie_on_back (SwPose   *pose,
   set_both (pose, SW_ANGLE_FOREARM_PALM_UP, -70);
   set_spine (pose, SW_ANGLE_NECK_BEND, -4);
   set_both (pose, SW_ANGLE_HIP_TURN, 6);
+  pin (pose, SW_LIMB_RIGHT_ARM, SW_FIGURE_PLACE_START);
+  pin (pose, SW_LIMB_LEFT_ARM, SW_FIGURE_PLACE_START);
   if (knees_bent)
     {
       set_both (pose, SW_ANGLE_HIP_TURN, 0);

@@ -188,16 +188,18 @@ reach_error (const SwSolver *self,
   return n > 0 ? sum / n : 0.0;
 }
 
-/* Hands that stand on the floor decide how far the trunk leans. Thighs keep their direction meanwhile. */
+/* Hands that stand on the floor decide how far the trunk leans. Thighs keep their direction meanwhile, unless the start
+ * writes the hips: then trunk and thighs lean as one. */
 static void
 find_lean (const SwSolver *self,
            const SwPose   *pose,
            SwSolved       *now,
            gboolean        is_start)
 {
-  gboolean keep_thighs = self->content->base == SW_FIGURE_BASE_HANDS_AND_KNEES;
+  gboolean keep_thighs = self->content->base == SW_FIGURE_BASE_HANDS_AND_KNEES && !self->poses[0].new_leg[0]
+                         && !self->poses[0].new_leg[1];
   SwJoints written = now->joints;
-  double low = 45.0;
+  double low = 30.0;
   double high = 120.0;
 
   for (int i = 0; i < 24; i++)
@@ -273,6 +275,36 @@ reach (SwSolved *now,
   now->grips[limb] = to_frame (&now->body, hold->attach, now->body.pieces[end]);
 }
 
+/* What is held where it is needs no reaching. */
+static void
+keep (SwSolved *now,
+      SwLimb    limb)
+{
+  SwPiece end = SW_SIDED (limb >= SW_LIMB_RIGHT_LEG ? SW_PIECE_FOOT : SW_PIECE_HAND, limb % 2);
+
+  now->held[limb] = TRUE;
+  now->attach[limb] = -1;
+  now->grips[limb] = now->body.pieces[end];
+}
+
+static void
+hold_limb (SwSolver *self,
+           int       n,
+           SwLimb    limb)
+{
+  SwSolved *now = &self->keys[n];
+  SwHold hold;
+
+  if (n == 0 && self->poses[0].pins[limb].to == SW_FIGURE_PLACE_START)
+    {
+      keep (now, limb);
+      return;
+    }
+
+  sw_hold_find (&hold, self, &self->poses[n], now, limb, n == 0);
+  reach (now, limb, &hold);
+}
+
 static void
 solve_key (SwSolver *self,
            int       n)
@@ -301,21 +333,13 @@ solve_key (SwSolver *self,
     for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
       {
         gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
-        SwHold hold;
 
-        if (!pose->pinned[limb] || on_other != (pass == 1))
-          continue;
-        sw_hold_find (&hold, self, pose, now, (SwLimb) limb, n == 0);
-        reach (now, (SwLimb) limb, &hold);
+        if (pose->pinned[limb] && on_other == (pass == 1))
+          hold_limb (self, n, (SwLimb) limb);
       }
   for (int limb = SW_LIMB_RIGHT_ARM; limb <= SW_LIMB_LEFT_ARM; limb++)
     if (pose->pinned[limb])
-      {
-        SwHold hold;
-
-        sw_hold_find (&hold, self, pose, now, (SwLimb) limb, n == 0);
-        reach (now, (SwLimb) limb, &hold);
-      }
+      hold_limb (self, n, (SwLimb) limb);
 }
 
 static double
