@@ -235,7 +235,7 @@ sw_arrow_place (SwArrow        *arrow,
     }
   for (gsize i = 0; i < G_N_ELEMENTS (asides); i++)
     {
-      if (is_short && fabs (asides[i]) > 0.07)
+      if (is_short && fabs (asides[i]) > 0.135)
         continue;
       shift (&tried, &plain, -dy * asides[i], dx * asides[i]);
       try_arrow (&search, &tried, 3.2 * fabs (asides[i]) + (original * scale_pt > 40 ? 0.10 : 0));

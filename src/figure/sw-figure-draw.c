@@ -15,7 +15,7 @@
 #define PANEL_GAP_PT 5.0
 /* Larger than this a whole body looks like a poster among the other pictures; close frames may be larger. */
 #define MOST_WHOLE_PT 150.0
-#define MOST_CLOSE_PT 280.0
+#define MOST_CLOSE_PT 230.0
 /* When panels would be smaller than this part of a single picture, one picture it is. */
 #define PANELS_WORTH 0.66
 #define NATURAL_WHOLE_PT 118.0
@@ -185,6 +185,30 @@ room_for (const SwFigure *self,
   return room;
 }
 
+/* How far the panels move aside, all alike, so that their numbers find room in the upper left corner. */
+static double
+find_shift (SwFigure   *self,
+            cairo_t    *cr,
+            const Grid *grid,
+            double      cell_w,
+            double      cell_h)
+{
+  double spare = MAX (0.0, (cell_w - 2 * MARGIN_PT - (self->whole.right - self->whole.left) * grid->scale_pt) / 2);
+  double inset = SW_MARK_NUMBER_PT / 2 + 1.0;
+
+  for (double shift = 0; shift < spare; shift += 2)
+    {
+      SwPaper paper = paper_for (self, cr, shift, 0, cell_w, cell_h, grid->scale_pt);
+      double crowd = 0;
+
+      for (int i = 0; i < self->n_panels; i++)
+        crowd += crowd_at (&self->panels[i], &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
+      if (crowd <= 0)
+        return shift;
+    }
+  return spare;
+}
+
 static void
 draw_cell (SwFigure *self,
            cairo_t  *cr,
@@ -195,9 +219,10 @@ draw_cell (SwFigure *self,
            double    top_pt,
            double    width_pt,
            double    height_pt,
-           double    scale_pt)
+           double    scale_pt,
+           double    shift_pt)
 {
-  SwPaper paper = paper_for (self, cr, left_pt, top_pt, width_pt, height_pt, scale_pt);
+  SwPaper paper = paper_for (self, cr, left_pt + shift_pt, top_pt, width_pt, height_pt, scale_pt);
   SwExtent room = room_for (self, &paper, left_pt, top_pt, width_pt, height_pt);
   double x;
   double y;
@@ -270,6 +295,7 @@ sw_figure_draw (SwFigure *self,
   Grid grid;
   double cell_w;
   double cell_h;
+  double shift = 0;
   int n;
 
   g_return_if_fail (SW_IS_FIGURE (self));
@@ -282,6 +308,9 @@ sw_figure_draw (SwFigure *self,
   cell_w = (width_pt - (grid.columns - 1) * PANEL_GAP_PT) / grid.columns;
   cell_h = (height_pt - (grid.rows - 1) * PANEL_GAP_PT) / grid.rows;
 
+  if (n > 1)
+    shift = find_shift (self, cr, &grid, cell_w, cell_h);
+
   cairo_save (cr);
   cairo_new_path (cr);
   for (int i = 0; i < n; i++)
@@ -291,7 +320,7 @@ sw_figure_draw (SwFigure *self,
       SwPanel *panel = n == 1 ? &self->overlay : &self->panels[i];
 
       draw_cell (self, cr, panel, n > 1 ? i + 1 : 0, self->solver.content->hold && i == n - 1,
-                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt);
+                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt, shift);
     }
   cairo_restore (cr);
 }

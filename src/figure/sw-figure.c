@@ -11,7 +11,7 @@
 /* Trunks that move by more make an overlay a muddle. */
 #define TRUNK_MOVED 0.025
 /* When less of the dashed start than this shows beside the end, it tells nothing. */
-#define START_SHOWS 0.30
+#define START_SHOWS 0.22
 #define FRAME_BELOW_HIPS 0.10
 
 G_DEFINE_QUARK (sw-figure-error-quark, sw_figure_error)

@@ -175,7 +175,7 @@ sw_ground_measure (SwGround       *ground,
         /* Hands only where they stand on the floor. */
         if (i >= G_N_ELEMENTS (marks))
           {
-            at = body->pieces[SW_SIDED (SW_PIECE_HAND, i - G_N_ELEMENTS (marks))].at;
+            at = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, i - G_N_ELEMENTS (marks))], sw_vector (0, 0, -0.06));
             if (at.z > 0.06 || solver->content->base == SW_FIGURE_BASE_SIDE_LYING)
               continue;
           }

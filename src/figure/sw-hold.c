@@ -245,7 +245,8 @@ hold_hand (SwHold            *hold,
            const SwSolver    *solver,
            const SwFigurePin *pin,
            const SwBody      *body,
-           gboolean           fist)
+           gboolean           fist,
+           gboolean           own_arm)
 {
   const SwScene *scene = &solver->scene;
   double s = sw_side_sign (pin->side);
@@ -323,6 +324,9 @@ hold_hand (SwHold            *hold,
       break;
     case SW_FIGURE_PLACE_FLOOR:
     default:
+      /* Under the shoulder, or where the arm's angles lead. */
+      if (!own_arm)
+        hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.05));
       in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP), down, along);
       break;
     }
@@ -455,7 +459,7 @@ sw_hold_find (SwHold         *hold,
     }
   else
     {
-      hold_hand (hold, solver, pin, body, pose->fists[side]);
+      hold_hand (hold, solver, pin, body, pose->fists[side], pose->own_arm[side]);
       hold->toward = easy_elbow (pin->to, trunk, side);
       hold->search = TRUE;
     }
