@@ -1,0 +1,94 @@
+#!/usr/bin/python3
+"""One appointment: open the sample, search, drag three exercises in, re-order by drag and by keyboard, change
+a dose and undo it, save, make the PDF, open again and compare."""
+import subprocess
+
+import gui
+from steps import check, names, run
+
+SESSION = "Session"
+
+
+def drag_in(g, words, name, target, where):
+    """Searches as a person does, misspelling included, and drags the hit to its place."""
+    g.focus("entry", "Search the catalogue")
+    g.key("ctrl+a")
+    g.type(words)
+    g.wait("row", name)
+    g.settle()
+    before = names(g.order(SESSION))
+    g.drag(("row", name), ("row", target), where)
+    g.wait("row", name + ", *")
+    after = names(g.order(SESSION))
+    check(len(after) == len(before) + 1, f"dragging {name} in made {len(after) - len(before)} rows")
+    return after
+
+
+def test(work):
+    g = work.start()
+    g.wait("row", "Sit to stand, *")
+    nameless = gui.lint(g)
+    check(not nameless, f"without an accessible name: {nameless}")
+
+    rows = drag_in(g, "calf rasie one", "Heel raise on one leg", "Sit to stand, *", "after")
+    check(rows.index("Heel raise on one leg") == rows.index("Sit to stand") + 1, f"dropped in the wrong place: {rows}")
+    rows = drag_in(g, "neck turns", "Neck turns", "Ankle rocks in sitting, *", "before")
+    check(rows.index("Neck turns") == rows.index("Ankle rocks in sitting") - 1, f"dropped in the wrong place: {rows}")
+    rows = drag_in(g, "squeeze blade shoulder", "Shoulder-blade squeeze", "Knee straightening in sitting, *", "after")
+    check(rows.index("Shoulder-blade squeeze") == rows.index("Knee straightening in sitting") + 1,
+          f"dropped in the wrong place: {rows}")
+
+    # Re-ordered by drag, then by keyboard; the moved item stays chosen, so the key moves the same one on.
+    g.drag(("row", "Shoulder-blade squeeze, *"), ("row", "Ankle rocks in sitting, *"), "before")
+    moved = list(rows)
+    moved.remove("Shoulder-blade squeeze")
+    moved.insert(moved.index("Ankle rocks in sitting"), "Shoulder-blade squeeze")
+    check(g._until(lambda: names(g.order(SESSION)) == moved), f"after the drag: {names(g.order(SESSION))}")
+    g.key("alt+Up")
+    moved.remove("Shoulder-blade squeeze")
+    moved.insert(moved.index("Neck turns"), "Shoulder-blade squeeze")
+    check(g._until(lambda: names(g.order(SESSION)) == moved), f"after Alt+Up: {names(g.order(SESSION))}")
+
+    # A dose, typed as a therapist writes it; undone; typed again.
+    g.press("row", "Sit to stand, *")
+    g.set("entry", "Dose line", "3 x 12, tempo 2-0-2, rest 60 s", commit=None)
+    g.expect("row", "Sit to stand, *", "description", "3 x 12, tempo 2-0-2*")
+    g.key("ctrl+z")
+    g.expect("row", "Sit to stand, *", "description", "2 x 8-10*")
+    g.key("ctrl+shift+z")
+    g.expect("row", "Sit to stand, *", "description", "3 x 12, tempo 2-0-2*")
+
+    g.key("ctrl+s")
+    g.wait("label", "Saved.")
+    order = g.order(SESSION)
+    check('"length_low_s" : 264' in work.numbers(work.file) or '"low_s" : 264' in work.numbers(work.file),
+          "3 sets of 12 at 2-0-2 with 60 s rest are 264 s; the saved programme says otherwise")
+
+    # The PDF, by the keyboard alone.
+    pdf = work.path("handout.pdf")
+    g.key("ctrl+e")
+    g.wait_window("Save the handout as PDF")
+    g.key("ctrl+a")
+    g.type(pdf)
+    g.key("Return")
+    g.wait("label", "The handout is saved.")
+    subprocess.run(["qpdf", "--check", pdf], check=True, capture_output=True)
+    text = subprocess.run(["pdftotext", pdf, "-"], check=True, capture_output=True, text=True).stdout
+    places = [text.find(row.rsplit(", ", 1)[0]) for row in order if " of " in row and ", section " not in row]
+    check(-1 not in places, "an exercise of the session is not in the handout")
+    check("3 sets of 12" in text.replace("\u00a0", " "), "the new dose is not in the handout")
+
+    # Giving the handout out is noted in the programme, so there is something to save again.
+    g.key("ctrl+s")
+    g.wait("label", "Saved.")
+    g.key("ctrl+q")
+    check(g._until(lambda: not g.alive(), 10), "the program did not end")
+
+    again = work.start()
+    again.wait("row", "Sit to stand, *")
+    check(again.order(SESSION) == order, f"opened again it reads {again.order(SESSION)}, not {order}")
+    again.key("ctrl+q")
+    check(again._until(lambda: not again.alive(), 10), "the program did not end")
+
+
+run(test)

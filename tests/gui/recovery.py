@@ -1,0 +1,44 @@
+#!/usr/bin/python3
+"""A crash while typing: the program is killed, and the next start offers the work of up to some seconds before."""
+import os
+import signal
+import time
+
+from steps import check, run
+
+
+def test(work):
+    with open(work.file, "rb") as stream:
+        saved = stream.read()
+
+    g = work.start()
+    g.wait("row", "Sit to stand, *")
+    g.press("row", "Sit to stand, *")
+    g.set("entry", "Dose line", "5 x 7, rest 45 s", commit=None)
+    g.expect("row", "Sit to stand, *", "description", "5 x 7*")
+    time.sleep(6)  # less than the ten seconds that may be lost, more than a draft takes
+    os.kill(g.proc.pid, signal.SIGKILL)
+    g.proc.wait()
+    with open(work.file, "rb") as stream:
+        check(stream.read() == saved, "the crash changed the programme's own file")
+
+    again = work.start()
+    again.wait("button", "Recover")
+    again.press("button", "Recover")
+    again.expect("row", "Sit to stand, *", "description", "5 x 7*")
+    again.key("ctrl+s")
+    again.wait("label", "Saved.")
+    again.key("ctrl+q")
+    check(again._until(lambda: not again.alive(), 10), "the program did not end")
+
+    # Saved work is not offered again.
+    third = work.start()
+    third.wait("row", "Sit to stand, *")
+    third.expect("row", "Sit to stand, *", "description", "5 x 7*")
+    time.sleep(1)
+    check(not third.find_all("button", "Recover"), "a draft is offered though all was saved")
+    third.key("ctrl+q")
+    check(third._until(lambda: not third.alive(), 10), "the program did not end")
+
+
+run(test)

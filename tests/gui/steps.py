@@ -1,0 +1,58 @@
+"""What the tests of the window share: a copy of the sample to work on, and words to say what happened."""
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+
+sys.path.insert(0, os.path.dirname(os.path.realpath(__file__)))
+import gui
+
+
+class Work:
+    """A throw-away folder with a copy of the sample programme, and the programs under test."""
+
+    def __init__(self, argv):
+        self.program, self.make, sample = argv[1:4]
+        self.folder = tempfile.mkdtemp(prefix="setwright-test-")
+        self.file = os.path.join(self.folder, "garden.setwright")
+        shutil.copy(sample, self.file)
+
+    def start(self, *files):
+        return gui.Gui.start([self.program, *(files or (self.file,))])
+
+    def path(self, name):
+        return os.path.join(self.folder, name)
+
+    def numbers(self, path):
+        """What setwright-make reckons of a programme: an independent look at what was saved."""
+        return subprocess.run([self.make, "numbers", path], check=True, capture_output=True, text=True).stdout
+
+    def remove(self):
+        shutil.rmtree(self.folder)
+
+
+def check(condition, words):
+    if not condition:
+        raise gui.Fail(words)
+
+
+def names(rows):
+    """The rows of the session list without their numbering, so that they compare after a move."""
+    return [row.rsplit(", ", 1)[0] if " of " in row else row for row in rows]
+
+
+def run(test):
+    """Runs one test of the window; says what failed, with a picture beside the log when that is asked for."""
+    work = Work(sys.argv)
+    try:
+        test(work)
+    except gui.Fail as failure:
+        picture = os.environ.get("SETWRIGHT_TEST_PICTURE")
+        if picture:
+            gui.shot(picture)
+        print(f"failed: {failure}")
+        sys.exit(1)
+    finally:
+        work.remove()
+    print("passed")
