@@ -19,6 +19,7 @@ struct _SwApplication
   SwCatalogue *catalogue;
   SwPictures *pictures;
   GCancellable *cancellable;
+  gboolean catalogue_asked_for;
   gboolean drafts_offered;
 };
 
@@ -145,7 +146,6 @@ static void
 sw_application_startup (GApplication *application)
 {
   SwApplication *self = SW_APPLICATION (application);
-  g_autoptr (GTask) task = NULL;
 
   G_APPLICATION_CLASS (sw_application_parent_class)->startup (application);
 
@@ -164,9 +164,6 @@ sw_application_startup (GApplication *application)
   gtk_window_set_default_icon_name ("org.setwright.Setwright");
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
   sw_shortcuts_add_to_application (GTK_APPLICATION (self));
-
-  task = g_task_new (self, self->cancellable, catalogue_loaded_cb, NULL);
-  g_task_run_in_thread (task, load_catalogue_in_thread);
 }
 
 static void
@@ -268,6 +265,26 @@ sw_application_new (void)
 {
   return g_object_new (SW_TYPE_APPLICATION, "application-id", "org.setwright.Setwright", "flags",
                        G_APPLICATION_HANDLES_OPEN, "resource-base-path", "/org/setwright/Setwright", NULL);
+}
+
+/**
+ * sw_application_load_catalogue:
+ *
+ * Begins to load the catalogue, once; "catalogue" is notified when it is there.
+ */
+void
+sw_application_load_catalogue (SwApplication *self)
+{
+  g_autoptr (GTask) task = NULL;
+
+  g_return_if_fail (SW_IS_APPLICATION (self));
+
+  if (self->catalogue_asked_for)
+    return;
+
+  self->catalogue_asked_for = TRUE;
+  task = g_task_new (self, self->cancellable, catalogue_loaded_cb, NULL);
+  g_task_run_in_thread (task, load_catalogue_in_thread);
 }
 
 /**

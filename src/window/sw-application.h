@@ -18,6 +18,7 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (SwApplication, sw_application, SW, APPLICATION, GtkApplication)
 
 SwApplication *sw_application_new (void);
+void sw_application_load_catalogue (SwApplication *self);
 SwCatalogue *sw_application_get_catalogue (SwApplication *self);
 SwPictures *sw_application_get_pictures (SwApplication *self);
 gboolean sw_application_has_programme (SwApplication *self,

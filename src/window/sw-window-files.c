@@ -248,10 +248,18 @@ void
 sw_window_open (SwWindow   *self,
                 const char *path)
 {
-  g_autoptr (SwProgrammeFile) file = sw_programme_file_new (path);
+  g_autoptr (SwProgrammeFile) file = NULL;
 
   g_return_if_fail (SW_IS_WINDOW (self));
 
+  if (!self->drawn)
+    {
+      g_free (self->path_to_open);
+      self->path_to_open = g_strdup (path);
+      return;
+    }
+
+  file = sw_programme_file_new (path);
   gtk_spinner_start (self->busy);
   sw_programme_file_load_async (file, self->cancellable, loaded_cb, g_object_ref (self));
 }

@@ -17,6 +17,8 @@ struct _SwWindow
   GtkApplicationWindow parent_instance;
 
   SwDocument *document;
+  gboolean drawn;          /* whether the first frame is on the screen */
+  char *path_to_open;      /* a file asked for before that, or NULL */
   GCancellable *cancellable;
   guint draft_timeout;
   gboolean draft_wanted;   /* edits since the last draft or save */

@@ -121,6 +121,47 @@ catalogue_notify_cb (SwWindow *self)
     sw_document_set_catalogue (self->document, sw_application_get_catalogue (application));
 }
 
+/* The panes are filled only when the first frame is on the screen, so that the window is there at once. */
+static void
+fill_panes (SwWindow *self)
+{
+  sw_catalogue_pane_set_document (self->catalogue_pane, self->document);
+  sw_preview_set_document (self->preview, self->document);
+  sw_session_canvas_set_document (self->canvas, self->document);
+  sw_inspector_set_document (self->inspector, self->document);
+  sw_findings_bar_set_document (self->findings_bar, self->document);
+}
+
+static void
+first_frame_drawn_cb (GdkFrameClock *clock,
+                      SwWindow      *self)
+{
+  SwApplication *application = SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
+
+  g_signal_handlers_disconnect_by_func (clock, first_frame_drawn_cb, self);
+  self->drawn = TRUE;
+  fill_panes (self);
+  if (application != NULL)
+    sw_application_load_catalogue (application);
+  if (self->path_to_open != NULL)
+    {
+      g_autofree char *path = g_steal_pointer (&self->path_to_open);
+
+      sw_window_open (self, path);
+    }
+}
+
+static void
+sw_window_realize (GtkWidget *widget)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  GTK_WIDGET_CLASS (sw_window_parent_class)->realize (widget);
+  if (!self->drawn)
+    g_signal_connect_object (gtk_widget_get_frame_clock (widget), "after-paint", G_CALLBACK (first_frame_drawn_cb),
+                             self, 0);
+}
+
 /**
  * sw_window_set_document:
  * @document: what the window shows from now on
@@ -142,11 +183,8 @@ sw_window_set_document (SwWindow   *self,
   gtk_widget_insert_action_group (GTK_WIDGET (self), "edit", edits);
   g_object_unref (edits);
   catalogue_notify_cb (self);
-  sw_catalogue_pane_set_document (self->catalogue_pane, document);
-  sw_preview_set_document (self->preview, document);
-  sw_session_canvas_set_document (self->canvas, document);
-  sw_inspector_set_document (self->inspector, document);
-  sw_findings_bar_set_document (self->findings_bar, document);
+  if (self->drawn)
+    fill_panes (self);
 
   g_signal_connect_object (document, "changed", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::file", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
@@ -382,6 +420,7 @@ sw_window_dispose (GObject *object)
     g_cancellable_cancel (self->cancellable);
   g_clear_object (&self->cancellable);
   g_clear_pointer (&self->drafts, g_ptr_array_unref);
+  g_clear_pointer (&self->path_to_open, g_free);
   g_clear_object (&self->document);
 
   G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
@@ -394,6 +433,7 @@ sw_window_class_init (SwWindowClass *class)
 
   G_OBJECT_CLASS (class)->dispose = sw_window_dispose;
   GTK_WINDOW_CLASS (class)->close_request = sw_window_close_request;
+  widget_class->realize = sw_window_realize;
 
   g_type_ensure (SW_TYPE_NOTICE);
   g_type_ensure (SW_TYPE_CATALOGUE_PANE);
