@@ -17,6 +17,7 @@ struct _SwWindow
   GtkApplicationWindow parent_instance;
 
   SwDocument *document;
+  gulong first_frame_handler;
   gboolean drawn;          /* whether the first frame is on the screen */
   char *path_to_open;      /* a file asked for before that, or NULL */
   GCancellable *cancellable;
@@ -33,7 +34,9 @@ struct _SwWindow
   GtkLabel *subtitle;
   GtkMenuButton *menu_button;
   SwNotice *notice;
+  GtkBox *body;
   GtkStack *left;
+  GtkBox *work;
   SwCataloguePane *catalogue_pane;
   SwPreview *preview;
   SwSessionCanvas *canvas;

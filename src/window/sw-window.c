@@ -121,7 +121,6 @@ catalogue_notify_cb (SwWindow *self)
     sw_document_set_catalogue (self->document, sw_application_get_catalogue (application));
 }
 
-/* The panes are filled only when the first frame is on the screen, so that the window is there at once. */
 static void
 fill_panes (SwWindow *self)
 {
@@ -130,36 +129,6 @@ fill_panes (SwWindow *self)
   sw_session_canvas_set_document (self->canvas, self->document);
   sw_inspector_set_document (self->inspector, self->document);
   sw_findings_bar_set_document (self->findings_bar, self->document);
-}
-
-static void
-first_frame_drawn_cb (GdkFrameClock *clock,
-                      SwWindow      *self)
-{
-  SwApplication *application = SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
-
-  g_signal_handlers_disconnect_by_func (clock, first_frame_drawn_cb, self);
-  self->drawn = TRUE;
-  fill_panes (self);
-  if (application != NULL)
-    sw_application_load_catalogue (application);
-  if (self->path_to_open != NULL)
-    {
-      g_autofree char *path = g_steal_pointer (&self->path_to_open);
-
-      sw_window_open (self, path);
-    }
-}
-
-static void
-sw_window_realize (GtkWidget *widget)
-{
-  SwWindow *self = SW_WINDOW (widget);
-
-  GTK_WIDGET_CLASS (sw_window_parent_class)->realize (widget);
-  if (!self->drawn)
-    g_signal_connect_object (gtk_widget_get_frame_clock (widget), "after-paint", G_CALLBACK (first_frame_drawn_cb),
-                             self, 0);
 }
 
 /**
@@ -397,6 +366,71 @@ static const GActionEntry entries[] = {
   { .name = "close", .activate = close_activated_cb },
 };
 
+/* The panes are made only when the first frame is on the screen, so that the window is there at once. */
+static void
+make_panes (SwWindow *self)
+{
+  SwPictures *pictures = sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
+
+  self->catalogue_pane = g_object_new (SW_TYPE_CATALOGUE_PANE, NULL);
+  self->preview = g_object_new (SW_TYPE_PREVIEW, NULL);
+  self->canvas = g_object_new (SW_TYPE_SESSION_CANVAS, "hexpand", TRUE, "width-request", 340, NULL);
+  self->inspector = g_object_new (SW_TYPE_INSPECTOR, "width-request", 320, NULL);
+  self->findings_bar = g_object_new (SW_TYPE_FINDINGS_BAR, NULL);
+  sw_catalogue_pane_set_pictures (self->catalogue_pane, pictures);
+  sw_session_canvas_set_pictures (self->canvas, pictures);
+  sw_inspector_set_pictures (self->inspector, pictures);
+
+  gtk_stack_add_child (self->left, GTK_WIDGET (self->catalogue_pane));
+  gtk_stack_add_child (self->left, GTK_WIDGET (self->preview));
+  gtk_box_append (self->work, GTK_WIDGET (self->canvas));
+  gtk_box_append (self->work, gtk_separator_new (GTK_ORIENTATION_VERTICAL));
+  gtk_box_append (self->work, GTK_WIDGET (self->inspector));
+  gtk_box_append (self->body, GTK_WIDGET (self->findings_bar));
+}
+
+static void
+first_frame_drawn_cb (SwWindow *self)
+{
+  SwApplication *application = SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
+
+  g_clear_signal_handler (&self->first_frame_handler, gtk_widget_get_frame_clock (GTK_WIDGET (self)));
+  self->drawn = TRUE;
+  make_panes (self);
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+  sw_window_add_file_actions (self);
+  sw_window_add_handover_actions (self);
+  fill_panes (self);
+  sw_application_load_catalogue (application);
+
+  if (self->path_to_open != NULL)
+    {
+      g_autofree char *path = g_steal_pointer (&self->path_to_open);
+
+      sw_window_open (self, path);
+    }
+}
+
+static void
+sw_window_unrealize (GtkWidget *widget)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  g_clear_signal_handler (&self->first_frame_handler, gtk_widget_get_frame_clock (widget));
+  GTK_WIDGET_CLASS (sw_window_parent_class)->unrealize (widget);
+}
+
+static void
+sw_window_realize (GtkWidget *widget)
+{
+  SwWindow *self = SW_WINDOW (widget);
+
+  GTK_WIDGET_CLASS (sw_window_parent_class)->realize (widget);
+  if (!self->drawn)
+    self->first_frame_handler = g_signal_connect_swapped (gtk_widget_get_frame_clock (widget), "after-paint",
+                                                          G_CALLBACK (first_frame_drawn_cb), self);
+}
+
 static gboolean
 sw_window_close_request (GtkWindow *window)
 {
@@ -434,25 +468,18 @@ sw_window_class_init (SwWindowClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_window_dispose;
   GTK_WINDOW_CLASS (class)->close_request = sw_window_close_request;
   widget_class->realize = sw_window_realize;
+  widget_class->unrealize = sw_window_unrealize;
 
   g_type_ensure (SW_TYPE_NOTICE);
-  g_type_ensure (SW_TYPE_CATALOGUE_PANE);
-  g_type_ensure (SW_TYPE_PREVIEW);
-  g_type_ensure (SW_TYPE_SESSION_CANVAS);
-  g_type_ensure (SW_TYPE_INSPECTOR);
-  g_type_ensure (SW_TYPE_FINDINGS_BAR);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-window.ui");
   gtk_widget_class_bind_template_child (widget_class, SwWindow, title);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, subtitle);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, menu_button);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, notice);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, body);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, left);
-  gtk_widget_class_bind_template_child (widget_class, SwWindow, catalogue_pane);
-  gtk_widget_class_bind_template_child (widget_class, SwWindow, preview);
-  gtk_widget_class_bind_template_child (widget_class, SwWindow, canvas);
-  gtk_widget_class_bind_template_child (widget_class, SwWindow, inspector);
-  gtk_widget_class_bind_template_child (widget_class, SwWindow, findings_bar);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, work);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, toast);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, toast_words);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, toast_button);
@@ -466,9 +493,6 @@ sw_window_init (SwWindow *self)
 {
   self->cancellable = g_cancellable_new ();
   gtk_widget_init_template (GTK_WIDGET (self));
-  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
-  sw_window_add_file_actions (self);
-  sw_window_add_handover_actions (self);
 }
 
 /**
@@ -481,15 +505,10 @@ SwWindow *
 sw_window_new (SwApplication *application)
 {
   SwWindow *self;
-  SwPictures *pictures;
 
   g_return_val_if_fail (SW_IS_APPLICATION (application), NULL);
 
   self = g_object_new (SW_TYPE_WINDOW, "application", application, NULL);
-  pictures = sw_application_get_pictures (application);
-  sw_catalogue_pane_set_pictures (self->catalogue_pane, pictures);
-  sw_session_canvas_set_pictures (self->canvas, pictures);
-  sw_inspector_set_pictures (self->inspector, pictures);
   g_signal_connect_object (application, "notify::catalogue", G_CALLBACK (catalogue_notify_cb), self,
                            G_CONNECT_SWAPPED);
   sw_window_new_programme (self);
