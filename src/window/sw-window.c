@@ -375,7 +375,7 @@ make_panes (SwWindow *self)
   self->catalogue_pane = g_object_new (SW_TYPE_CATALOGUE_PANE, NULL);
   self->preview = g_object_new (SW_TYPE_PREVIEW, NULL);
   self->canvas = g_object_new (SW_TYPE_SESSION_CANVAS, "hexpand", TRUE, "width-request", 340, NULL);
-  self->inspector = g_object_new (SW_TYPE_INSPECTOR, "width-request", 320, NULL);
+  self->inspector = g_object_new (SW_TYPE_INSPECTOR, "width-request", 344, NULL);
   self->findings_bar = g_object_new (SW_TYPE_FINDINGS_BAR, NULL);
   sw_catalogue_pane_set_pictures (self->catalogue_pane, pictures);
   sw_session_canvas_set_pictures (self->canvas, pictures);

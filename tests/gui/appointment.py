@@ -51,7 +51,7 @@ def test(work):
 
     # A dose, typed as a therapist writes it; undone; typed again.
     g.press("row", "Sit to stand, *")
-    g.set("entry", "Dose line", "3 x 12, tempo 2-0-2, rest 60 s", commit=None)
+    g.set("text", "Dose line", "3 x 12, tempo 2-0-2, rest 60 s", commit=None)
     g.expect("row", "Sit to stand, *", "description", "3 x 12, tempo 2-0-2*")
     g.key("ctrl+z")
     g.expect("row", "Sit to stand, *", "description", "2 x 8-10*")

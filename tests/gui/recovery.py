@@ -14,7 +14,7 @@ def test(work):
     g = work.start()
     g.wait("row", "Sit to stand, *")
     g.press("row", "Sit to stand, *")
-    g.set("entry", "Dose line", "5 x 7, rest 45 s", commit=None)
+    g.set("text", "Dose line", "5 x 7, rest 45 s", commit=None)
     g.expect("row", "Sit to stand, *", "description", "5 x 7*")
     time.sleep(6)  # less than the ten seconds that may be lost, more than a draft takes
     os.kill(g.proc.pid, signal.SIGKILL)
