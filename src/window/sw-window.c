@@ -29,7 +29,7 @@ toast_over_cb (gpointer data)
  * sw_window_show_toast:
  * @words: what was done
  * @button: (nullable): label of a button beside it
- * @action: (nullable): what the button does
+ * @action: (nullable): detailed name of what the button does
  *
  * Tells for a few seconds, over the canvas, that something was done.
  */
@@ -45,8 +45,15 @@ sw_window_show_toast (SwWindow   *self,
   gtk_widget_set_visible (GTK_WIDGET (self->toast_button), button != NULL);
   if (button != NULL)
     {
+      g_autofree char *name = NULL;
+      g_autoptr (GVariant) target = NULL;
+
+      /* The target comes first: GTK 4.8 warns as soon as a name meets a target of another type. */
+      g_action_parse_detailed_name (action, &name, &target, NULL);
       gtk_button_set_label (self->toast_button, button);
-      gtk_actionable_set_detailed_action_name (GTK_ACTIONABLE (self->toast_button), action);
+      gtk_actionable_set_action_name (GTK_ACTIONABLE (self->toast_button), NULL);
+      gtk_actionable_set_action_target_value (GTK_ACTIONABLE (self->toast_button), target);
+      gtk_actionable_set_action_name (GTK_ACTIONABLE (self->toast_button), name);
     }
   gtk_revealer_set_reveal_child (self->toast, TRUE);
   self->toast_timeout = g_timeout_add_seconds (TOAST_S, toast_over_cb, self);

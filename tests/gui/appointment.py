@@ -4,7 +4,7 @@ a dose and undo it, save, make the PDF, open again and compare."""
 import subprocess
 
 import gui
-from steps import check, names, run
+from steps import check, ends, names, run
 
 SESSION = "Session"
 
@@ -82,13 +82,13 @@ def test(work):
     g.key("ctrl+s")
     g.wait("label", "Saved.")
     g.key("ctrl+q")
-    check(g._until(lambda: not g.alive(), 10), "the program did not end")
+    ends(g)
 
     again = work.start()
     again.wait("row", "Sit to stand, *")
     check(again.order(SESSION) == order, f"opened again it reads {again.order(SESSION)}, not {order}")
     again.key("ctrl+q")
-    check(again._until(lambda: not again.alive(), 10), "the program did not end")
+    ends(again)
 
 
 run(test)

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
 """Files that cannot be read: a clear word each, the program stays usable, the file as it was."""
-from steps import check, run
+from steps import check, ends, run
 
 
 def test(work):
@@ -22,7 +22,7 @@ def test(work):
         g.type("calf")
         g.wait("row", "Heel raise in sitting")
         g.key("ctrl+q")
-        check(g._until(lambda: not g.alive(), 10), f"{name}: the program did not end")
+        ends(g)
         with open(path, "rb") as stream:
             check(stream.read() == content, f"{name}: the file was changed")
 

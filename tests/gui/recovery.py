@@ -4,7 +4,7 @@ import os
 import signal
 import time
 
-from steps import check, run
+from steps import check, ends, run
 
 
 def test(work):
@@ -29,7 +29,7 @@ def test(work):
     again.key("ctrl+s")
     again.wait("label", "Saved.")
     again.key("ctrl+q")
-    check(again._until(lambda: not again.alive(), 10), "the program did not end")
+    ends(again)
 
     # Saved work is not offered again.
     third = work.start()
@@ -38,7 +38,7 @@ def test(work):
     time.sleep(1)
     check(not third.find_all("button", "Recover"), "a draft is offered though all was saved")
     third.key("ctrl+q")
-    check(third._until(lambda: not third.alive(), 10), "the program did not end")
+    ends(third)
 
 
 run(test)

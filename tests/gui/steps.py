@@ -37,6 +37,15 @@ def check(condition, words):
         raise gui.Fail(words)
 
 
+def ends(g):
+    """Waits until the program has ended by itself, well."""
+    try:
+        status = g.proc.wait(10)
+    except subprocess.TimeoutExpired:
+        raise gui.Fail("the program did not end") from None
+    check(status == 0, f"the program ended with status {status}")
+
+
 def names(rows):
     """The rows of the session list without their numbering, so that they compare after a move."""
     return [row.rsplit(", ", 1)[0] if " of " in row else row for row in rows]
