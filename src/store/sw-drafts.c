@@ -3,7 +3,7 @@
  * Drafts: work that was not saved yet, written every few seconds so that a crash costs next to nothing. A draft is
  * the programme inside an element that tells where it belongs:
  *
- *   <draft xmlns="urn:setwright:draft" version="1" original="file:///..." saved-at="seconds since 1970"> */
+ *   <draft xmlns="urn:setwright:draft" version="1" original="file:///..." original-hash="..." saved-at="seconds since 1970"> */
 #include "config.h"
 
 #include <errno.h>
@@ -32,6 +32,7 @@ sw_draft_free (SwDraft *draft)
   g_free (draft->path);
   g_free (draft->programme_id);
   g_free (draft->original);
+  g_free (draft->original_hash);
   g_free (draft);
 }
 
@@ -78,6 +79,7 @@ read_outer (SwDraft *draft)
   if (root != NULL && sw_xml_is (root, NS, "draft"))
     {
       uri = sw_xml_dup_attribute (root, "original");
+      draft->original_hash = sw_xml_dup_attribute (root, "original-hash");
       saved_at = sw_xml_dup_attribute (root, "saved-at");
     }
 
@@ -168,7 +170,8 @@ sw_draft_read (const SwDraft  *draft,
 
 static GBytes *
 draft_to_bytes (SwProgramme *programme,
-                const char  *original)
+                const char  *original,
+                const char  *original_hash)
 {
   g_autoptr (SwXmlWriter) writer = sw_xml_writer_new ();
   g_autofree char *absolute = original != NULL ? g_canonicalize_filename (original, NULL) : NULL;
@@ -179,6 +182,7 @@ draft_to_bytes (SwProgramme *programme,
   sw_xml_writer_attribute (writer, "xmlns", NS);
   sw_xml_writer_attribute_int (writer, "version", 1);
   sw_xml_writer_attribute (writer, "original", uri);
+  sw_xml_writer_attribute (writer, "original-hash", original_hash);
   sw_xml_writer_attribute (writer, "saved-at", saved_at);
   sw_programme_write (programme, writer);
   sw_xml_writer_close (writer);
@@ -230,6 +234,7 @@ write_in_thread (GTask        *task,
  * sw_draft_write_async:
  * @programme: what to keep; turned into text before this function returns
  * @original: (nullable): path of the file it was opened from or last saved to
+ * @original_hash: (nullable): sw_programme_file_get_hash() of that file
  * @cancellable: (nullable): keeps the writing from beginning
  * @callback: called when it is done
  * @data: for @callback
@@ -239,6 +244,7 @@ write_in_thread (GTask        *task,
 void
 sw_draft_write_async (SwProgramme         *programme,
                       const char          *original,
+                      const char          *original_hash,
                       GCancellable        *cancellable,
                       GAsyncReadyCallback  callback,
                       gpointer             data)
@@ -255,7 +261,7 @@ sw_draft_write_async (SwProgramme         *programme,
 
   writing = g_new0 (Writing, 1);
   writing->path = draft_path (sw_programme_get_id (programme));
-  writing->bytes = draft_to_bytes (programme, original);
+  writing->bytes = draft_to_bytes (programme, original, original_hash);
   g_task_set_task_data (task, writing, (GDestroyNotify) writing_free);
   g_task_run_in_thread (task, write_in_thread);
 }

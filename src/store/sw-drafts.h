@@ -10,6 +10,7 @@ G_BEGIN_DECLS
  * @path: the draft's own file
  * @programme_id: the id of the programme it holds
  * @original: path of the programme it is a draft of, or NULL for one never saved
+ * @original_hash: SHA-256 of that file as it was when the work began, or NULL; see sw_programme_file_new_expecting()
  * @saved_at: when the draft was written, seconds since 1970
  *
  * Work that was not saved when the program ended. Drafts lie in the user's state folder (owner only), named
@@ -20,6 +21,7 @@ typedef struct
   char *path;
   char *programme_id;
   char *original;
+  char *original_hash;
   gint64 saved_at;
 } SwDraft;
 
@@ -32,6 +34,7 @@ SwProgramme *sw_draft_read (const SwDraft  *draft,
                             GError        **error);
 void sw_draft_write_async (SwProgramme         *programme,
                            const char          *original,
+                           const char          *original_hash,
                            GCancellable        *cancellable,
                            GAsyncReadyCallback  callback,
                            gpointer             data);

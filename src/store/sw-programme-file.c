@@ -88,6 +88,39 @@ sw_programme_file_new (const char *path)
 }
 
 /**
+ * sw_programme_file_new_expecting:
+ * @path: where the programme lies
+ * @hash: (nullable): what sw_programme_file_get_hash() was when the work began that is to be saved there
+ *
+ * For work that goes on after a crash: it may be saved over the file it was begun from, and over no other.
+ *
+ * Returns: (transfer full): a file, as if it had been read when it had that hash
+ */
+SwProgrammeFile *
+sw_programme_file_new_expecting (const char *path,
+                                 const char *hash)
+{
+  SwProgrammeFile *self = sw_programme_file_new (path);
+
+  self->hash = g_strdup (hash);
+  return self;
+}
+
+/**
+ * sw_programme_file_get_hash:
+ * @self: a file
+ *
+ * Returns: (transfer none) (nullable): SHA-256 of what was last read or written there, NULL before that
+ */
+const char *
+sw_programme_file_get_hash (SwProgrammeFile *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME_FILE (self), NULL);
+
+  return self->hash;
+}
+
+/**
  * sw_programme_file_get_path:
  * @self: a file
  *

@@ -16,6 +16,9 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (SwProgrammeFile, sw_programme_file, SW, PROGRAMME_FILE, GObject)
 
 SwProgrammeFile *sw_programme_file_new (const char *path);
+SwProgrammeFile *sw_programme_file_new_expecting (const char *path,
+                                                  const char *hash);
+const char *sw_programme_file_get_hash (SwProgrammeFile *self);
 const char *sw_programme_file_get_path (SwProgrammeFile *self);
 SwProgramme *sw_programme_file_load (SwProgrammeFile  *self,
                                      GError          **error);

@@ -61,7 +61,8 @@ write_draft (SwWindow *self)
   self->draft_wanted = FALSE;
   self->draft_writing = TRUE;
   sw_draft_write_async (sw_document_get_programme (self->document),
-                        file != NULL ? sw_programme_file_get_path (file) : NULL, NULL, draft_written_cb,
+                        file != NULL ? sw_programme_file_get_path (file) : NULL,
+                        file != NULL ? sw_programme_file_get_hash (file) : NULL, NULL, draft_written_cb,
                         g_object_ref (self));
 }
 
@@ -169,7 +170,7 @@ recover_draft_activated_cb (GSimpleAction *action,
     }
 
   if (draft->original != NULL)
-    file = sw_programme_file_new (draft->original);
+    file = sw_programme_file_new_expecting (draft->original, draft->original_hash);
   document = sw_document_new (programme, file);
   sw_history_set_saved_mark (sw_document_get_history (document), G_MAXUINT64);
 

@@ -29,7 +29,7 @@ write_draft (SwProgramme  *programme,
 {
   g_autoptr (GAsyncResult) result = NULL;
 
-  sw_draft_write_async (programme, original, NULL, done_cb, &result);
+  sw_draft_write_async (programme, original, NULL, NULL, done_cb, &result);
   while (result == NULL)
     g_main_context_iteration (NULL, TRUE);
 
