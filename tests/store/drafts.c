@@ -85,7 +85,7 @@ test_write_and_read (void)
   const SwDraft *draft, *other;
   GStatBuf status;
 
-  g_assert_true (write_draft (programme, "/tmp/Zoë & Bob/client.setwright", &error));
+  g_assert_true (write_draft (programme, "/srv/Zoë & Bob/client.setwright", &error));
   g_assert_no_error (error);
   g_assert_true (write_draft (fresh, NULL, &error));
 
@@ -102,7 +102,7 @@ test_write_and_read (void)
       draft = drafts->pdata[1];
       other = drafts->pdata[0];
     }
-  g_assert_cmpstr (draft->original, ==, "/tmp/Zoë & Bob/client.setwright");
+  g_assert_cmpstr (draft->original, ==, "/srv/Zoë & Bob/client.setwright");
   g_assert_cmpstr (draft->programme_id, ==, sw_programme_get_id (programme));
   g_assert_null (strstr (draft->path, "Gardener"));
   g_assert_null (strstr (draft->path, "client"));
