@@ -5,6 +5,7 @@
  * kept alive by the edit and come back as they were, so that later edits of them stay valid. */
 #include "config.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "sw-history.h"
@@ -122,7 +123,8 @@ step_new (const char *label)
   return step;
 }
 
-/* Values of one property. Boxed ones are compared by what is in them. */
+/* Values of one property. Boxed ones are compared by what is in them; NaN, which says "not taken", is equal
+ * to itself and to no number, while g_param_values_cmp() finds it equal to all of them. */
 static gboolean
 values_equal (GParamSpec   *property,
               const GValue *a,
@@ -142,6 +144,9 @@ values_equal (GParamSpec   *property,
 
       return first == second || (first != NULL && second != NULL && g_strv_equal (first, second));
     }
+
+  if (G_VALUE_HOLDS_DOUBLE (a) && (isnan (g_value_get_double (a)) || isnan (g_value_get_double (b))))
+    return isnan (g_value_get_double (a)) && isnan (g_value_get_double (b));
 
   return g_param_values_cmp (property, a, b) == 0;
 }

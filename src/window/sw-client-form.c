@@ -72,7 +72,7 @@ struct _SwClientForm
   SwCatalogue *catalogue;    /* the languages are those of; only compared */
   guint n_exercises;
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkWidget *widgets[G_N_ELEMENTS (fields)];
   GtkDropDown *language;
   SwMeasurementList *measurements;
@@ -229,7 +229,7 @@ sw_client_form_dispose (GObject *object)
 
   g_clear_object (&self->document);
   g_clear_pointer (&self->languages, g_strfreev);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_client_form_parent_class)->dispose (object);
 }

@@ -42,7 +42,7 @@ struct _SwDoseForm
   guint complaint_timeout;
   char *shown_remarks;
 
-  GtkBox *box;
+  GtkWidget *box;
   SwFigureView *figure;
   GtkToggleButton *play;
   GtkLabel *name;

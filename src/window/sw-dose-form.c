@@ -357,7 +357,7 @@ sw_dose_form_dispose (GObject *object)
   g_clear_handle_id (&self->complaint_timeout, g_source_remove);
   g_clear_object (&self->item);
   g_clear_object (&self->document);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_dose_form_parent_class)->dispose (object);
 }

@@ -22,7 +22,7 @@ struct _SwFieldRow
   gboolean stacked;
   char *complaint;       /* from the form */
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkBox *line;
   GtkLabel *label_widget;
   GtkBox *control_slot;
@@ -106,7 +106,7 @@ stack_control (SwFieldRow *self)
 {
   g_object_ref (self->control_slot);
   gtk_box_remove (self->line, GTK_WIDGET (self->control_slot));
-  gtk_box_insert_child_after (self->box, GTK_WIDGET (self->control_slot), GTK_WIDGET (self->line));
+  gtk_box_insert_child_after (GTK_BOX (self->box), GTK_WIDGET (self->control_slot), GTK_WIDGET (self->line));
   g_object_unref (self->control_slot);
   gtk_widget_set_hexpand (self->control, TRUE);
 }
@@ -175,7 +175,7 @@ sw_field_row_dispose (GObject *object)
 
   g_clear_object (&self->control);
   g_clear_object (&self->suffix);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_field_row_parent_class)->dispose (object);
 }

@@ -122,7 +122,8 @@ sw_inspector_dispose (GObject *object)
   if (self->document != NULL)
     g_signal_handlers_disconnect_by_data (self->document, self);
   g_clear_object (&self->document);
-  g_clear_pointer ((GtkWidget **) &self->stack, gtk_widget_unparent);
+  if (self->stack != NULL)
+    gtk_widget_unparent (GTK_WIDGET (g_steal_pointer (&self->stack)));
 
   G_OBJECT_CLASS (sw_inspector_parent_class)->dispose (object);
 }

@@ -24,7 +24,7 @@ struct _SwItemForm
   SwItem *item;
   gboolean refreshing;
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkLabel *kind;
   GtkLabel *time;
   SwFieldRow *rest_title_row;
@@ -211,7 +211,7 @@ sw_item_form_dispose (GObject *object)
 
   g_clear_object (&self->item);
   g_clear_object (&self->document);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_item_form_parent_class)->dispose (object);
 }

@@ -16,7 +16,7 @@ struct _SwMeasurementList
   SwDocument *document;
   GPtrArray *rows;   /* of SwMeasurementRow, in order */
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkBox *row_box;
 };
 
@@ -75,7 +75,7 @@ sw_measurement_list_dispose (GObject *object)
 
   g_clear_object (&self->document);
   g_clear_pointer (&self->rows, g_ptr_array_unref);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_measurement_list_parent_class)->dispose (object);
 }

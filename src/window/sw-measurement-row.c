@@ -23,8 +23,9 @@ struct _SwMeasurementRow
   SwDocument *document;
   SwMeasurement *measurement;
   gboolean refreshing;
+  char *shown_date;   /* the date that was last given or shown */
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkEntry *test;
   GtkEntry *date;
   GtkDropDown *measure;
@@ -32,6 +33,8 @@ struct _SwMeasurementRow
   SwNumber *right;
   SwNumber *both;
   GtkButton *remove;
+  GtkBox *complaint;
+  GtkLabel *complaint_words;
 };
 
 G_DEFINE_FINAL_TYPE (SwMeasurementRow, sw_measurement_row, GTK_TYPE_WIDGET)
@@ -73,11 +76,32 @@ test_changed_cb (SwMeasurementRow *self)
 static gboolean
 is_date (const char *text)
 {
-  int year, month, day, length = 0;
+  guint number[3];
 
-  return strlen (text) == 10 && sscanf (text, "%4d-%2d-%2d%n", &year, &month, &day, &length) == 3
-         && length == 10 && day > 0 && month > 0 && year > 0
-         && g_date_valid_dmy ((GDateDay) day, (GDateMonth) month, (GDateYear) year);
+  if (!g_regex_match_simple ("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", text, G_REGEX_DOLLAR_ENDONLY, 0))
+    return FALSE;
+
+  for (guint i = 0; i < G_N_ELEMENTS (number); i++)
+    number[i] = (guint) g_ascii_strtoull (text + (i == 0 ? 0 : 2 + 3 * i), NULL, 10);
+
+  return number[0] > 0 && number[1] > 0 && number[1] <= 12
+         && g_date_valid_dmy ((GDateDay) number[2], (GDateMonth) number[1], (GDateYear) number[0]);
+}
+
+/* What is wrong in one of the fields; they are too small for words of their own. */
+static void
+show_complaint (SwMeasurementRow *self)
+{
+  SwNumber *numbers[] = { self->right, self->left, self->both };
+  const char *words = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (numbers) && words == NULL; i++)
+    words = sw_number_get_complaint (numbers[i]);
+  if (words == NULL && gtk_widget_has_css_class (GTK_WIDGET (self->date), "error"))
+    words = _("Write the date as year-month-day, such as 2026-03-09.");
+
+  gtk_label_set_label (self->complaint_words, words != NULL ? words : "");
+  gtk_widget_set_visible (GTK_WIDGET (self->complaint), words != NULL);
 }
 
 static void
@@ -90,6 +114,7 @@ mark_date (SwMeasurementRow *self,
     gtk_widget_add_css_class (GTK_WIDGET (self->date), "error");
   gtk_accessible_update_state (GTK_ACCESSIBLE (self->date), GTK_ACCESSIBLE_STATE_INVALID,
                                valid ? GTK_ACCESSIBLE_INVALID_FALSE : GTK_ACCESSIBLE_INVALID_TRUE, -1);
+  show_complaint (self);
 }
 
 static void
@@ -101,10 +126,12 @@ date_changed_cb (SwMeasurementRow *self)
   if (self->refreshing)
     return;
 
-  mark_date (self, is_date (text));
+  mark_date (self, is_date (text) || strlen (text) < 10);
   if (!is_date (text))
     return;
 
+  g_free (self->shown_date);
+  self->shown_date = g_strdup (text);
   label = dup_label (self);
   sw_history_set_string (sw_document_get_history (self->document), label, self->measurement, "date", text);
 }
@@ -117,13 +144,21 @@ show_text (GtkEntry   *entry,
     gtk_editable_set_text (GTK_EDITABLE (entry), text);
 }
 
+static void
+show_date (SwMeasurementRow *self)
+{
+  g_free (self->shown_date);
+  self->shown_date = g_strdup (sw_measurement_get_date (self->measurement));
+  show_text (self->date, self->shown_date);
+  mark_date (self, TRUE);
+}
+
 /* A date that is none goes back to the last good one when it is left. */
 static void
 date_left_cb (SwMeasurementRow *self)
 {
   self->refreshing = TRUE;
-  show_text (self->date, sw_measurement_get_date (self->measurement));
-  mark_date (self, TRUE);
+  show_date (self);
   self->refreshing = FALSE;
 }
 
@@ -175,11 +210,19 @@ sw_measurement_row_dispose (GObject *object)
 {
   SwMeasurementRow *self = SW_MEASUREMENT_ROW (object);
 
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
   g_clear_object (&self->measurement);
   g_clear_object (&self->document);
 
   G_OBJECT_CLASS (sw_measurement_row_parent_class)->dispose (object);
+}
+
+static void
+sw_measurement_row_finalize (GObject *object)
+{
+  g_free (SW_MEASUREMENT_ROW (object)->shown_date);
+
+  G_OBJECT_CLASS (sw_measurement_row_parent_class)->finalize (object);
 }
 
 static void
@@ -188,6 +231,7 @@ sw_measurement_row_class_init (SwMeasurementRowClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = sw_measurement_row_dispose;
+  G_OBJECT_CLASS (class)->finalize = sw_measurement_row_finalize;
   widget_class->grab_focus = sw_measurement_row_grab_focus;
 
   signals[REMOVED] = g_signal_new ("removed", SW_TYPE_MEASUREMENT_ROW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
@@ -205,6 +249,9 @@ sw_measurement_row_class_init (SwMeasurementRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, right);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, both);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, remove);
+  gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, complaint);
+  gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, complaint_words);
+  gtk_widget_class_bind_template_callback (widget_class, show_complaint);
   gtk_widget_class_bind_template_callback (widget_class, test_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, date_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, date_left_cb);
@@ -279,9 +326,8 @@ sw_measurement_row_refresh (SwMeasurementRow *self)
   remove = g_strdup_printf (_("Remove measurement “%s”"), sw_measurement_get_test (self->measurement));
   self->refreshing = TRUE;
   show_text (self->test, sw_measurement_get_test (self->measurement));
-  if (is_date (gtk_editable_get_text (GTK_EDITABLE (self->date)))
-      || !gtk_widget_has_css_class (GTK_WIDGET (self->date), "error"))
-    show_text (self->date, sw_measurement_get_date (self->measurement));
+  if (g_strcmp0 (self->shown_date, sw_measurement_get_date (self->measurement)) != 0)
+    show_date (self);
   sw_choices_show (self->measure, (int) sw_measurement_get_measure (self->measurement));
   sw_number_set_value (self->left, shown_value (sw_measurement_get_left (self->measurement)));
   sw_number_set_value (self->right, shown_value (sw_measurement_get_right (self->measurement)));

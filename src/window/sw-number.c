@@ -330,8 +330,10 @@ sw_number_dispose (GObject *object)
 
   /* Its last words would be a focus that leaves a half-destroyed widget. */
   if (self->spin != NULL)
-    g_signal_handlers_disconnect_by_data (self->spin, self);
-  g_clear_pointer ((GtkWidget **) &self->spin, gtk_widget_unparent);
+    {
+      g_signal_handlers_disconnect_by_data (self->spin, self);
+      gtk_widget_unparent (GTK_WIDGET (g_steal_pointer (&self->spin)));
+    }
 
   G_OBJECT_CLASS (sw_number_parent_class)->dispose (object);
 }

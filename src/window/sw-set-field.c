@@ -17,8 +17,7 @@ struct _SwSetField
   gboolean setting;
   GPtrArray *checks;  /* of GtkCheckButton, by value */
 
-  GtkBox *box;
-  GtkExpander *expander;
+  GtkWidget *expander;
   GtkLabel *title;
   GtkLabel *summary;
   GtkGrid *grid;
@@ -69,7 +68,7 @@ sw_set_field_dispose (GObject *object)
   SwSetField *self = SW_SET_FIELD (object);
 
   g_clear_pointer (&self->checks, g_ptr_array_unref);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->expander, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_set_field_parent_class)->dispose (object);
 }
@@ -95,7 +94,6 @@ sw_set_field_class_init (SwSetFieldClass *class)
                                    G_TYPE_NONE, 0);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-set-field.ui");
-  gtk_widget_class_bind_template_child (widget_class, SwSetField, box);
   gtk_widget_class_bind_template_child (widget_class, SwSetField, expander);
   gtk_widget_class_bind_template_child (widget_class, SwSetField, title);
   gtk_widget_class_bind_template_child (widget_class, SwSetField, summary);
@@ -179,18 +177,4 @@ sw_set_field_set_value (SwSetField *self,
     gtk_check_button_set_active (g_ptr_array_index (self->checks, i), (value & SW_SET (i)) != 0);
   self->setting = FALSE;
   show_summary (self);
-}
-
-/**
- * sw_set_field_open:
- * @self: a field
- *
- * Shows the boxes.
- */
-void
-sw_set_field_open (SwSetField *self)
-{
-  g_return_if_fail (SW_IS_SET_FIELD (self));
-
-  gtk_expander_set_expanded (self->expander, TRUE);
 }

@@ -25,6 +25,5 @@ void sw_set_field_fill (SwSetField *self,
 SwSet sw_set_field_get_value (SwSetField *self);
 void sw_set_field_set_value (SwSetField *self,
                              SwSet       value);
-void sw_set_field_open (SwSetField *self);
 
 G_END_DECLS

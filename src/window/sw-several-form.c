@@ -18,7 +18,7 @@ struct _SwSeveralForm
 
   SwDocument *document;
 
-  GtkBox *box;
+  GtkWidget *box;
   GtkLabel *count;
   GtkLabel *names;
   GtkBox *doses;
@@ -153,7 +153,7 @@ sw_several_form_dispose (GObject *object)
   SwSeveralForm *self = SW_SEVERAL_FORM (object);
 
   g_clear_object (&self->document);
-  g_clear_pointer ((GtkWidget **) &self->box, gtk_widget_unparent);
+  g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_several_form_parent_class)->dispose (object);
 }

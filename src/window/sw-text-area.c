@@ -41,7 +41,10 @@ sw_text_area_grab_focus (GtkWidget *widget)
 static void
 sw_text_area_dispose (GObject *object)
 {
-  g_clear_pointer ((GtkWidget **) &SW_TEXT_AREA (object)->view, gtk_widget_unparent);
+  SwTextArea *self = SW_TEXT_AREA (object);
+
+  if (self->view != NULL)
+    gtk_widget_unparent (GTK_WIDGET (g_steal_pointer (&self->view)));
 
   G_OBJECT_CLASS (sw_text_area_parent_class)->dispose (object);
 }

@@ -3,6 +3,8 @@
  * Undo and redo: what is one step, what is modified, what is announced. */
 #include "config.h"
 
+#include <math.h>
+
 #include "sample.h"
 #include "sw-history.h"
 
@@ -84,6 +86,33 @@ test_types (void)
   g_assert_cmpint (sw_client_get_minutes (client), ==, 0);
   g_assert_cmpint (sw_client_get_birth_year (client), ==, 0);
   g_assert_cmpfloat (sw_client_get_text_points (client), ==, 14.0);
+}
+
+/* A value that was not taken is NaN, which is no number's equal but its own. */
+static void
+test_not_taken (void)
+{
+  g_autoptr (SwHistory) history = sw_history_new ();
+  g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-03-09", "Heel raises", SW_MEASURE_REPETITIONS);
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  g_value_init (&value, G_TYPE_DOUBLE);
+  g_value_set_double (&value, NAN);
+  sw_history_set (history, "Left", measurement, "left", &value);
+  g_assert_false (sw_history_get_can_undo (history));
+
+  g_value_set_double (&value, 14.0);
+  sw_history_set (history, "Left", measurement, "left", &value);
+  g_assert_cmpfloat (sw_measurement_get_left (measurement), ==, 14.0);
+  sw_history_stop_merging (history);
+  g_value_set_double (&value, NAN);
+  sw_history_set (history, "Left", measurement, "left", &value);
+  g_assert_true (isnan (sw_measurement_get_left (measurement)));
+
+  sw_history_undo (history);
+  g_assert_cmpfloat (sw_measurement_get_left (measurement), ==, 14.0);
+  sw_history_undo (history);
+  g_assert_true (isnan (sw_measurement_get_left (measurement)));
 }
 
 static void
@@ -253,6 +282,7 @@ main (int   argc,
 
   g_test_add_func ("/model/history/set", test_set);
   g_test_add_func ("/model/history/types", test_types);
+  g_test_add_func ("/model/history/not-taken", test_not_taken);
   g_test_add_func ("/model/history/merge", test_merge);
   g_test_add_func ("/model/history/merge-to-nothing", test_merge_to_nothing);
   g_test_add_func ("/model/history/group", test_group);
