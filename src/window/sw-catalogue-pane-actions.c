@@ -117,7 +117,6 @@ easier_activated_cb (GSimpleAction *action,
                                   /* Translators: a heading over exercises; %s is the name of another one */
                                   g_strdup_printf (_("Easier than “%s”"),
                                                    sw_exercise_card_text_of (exercise)->name));
-  sw_catalogue_pane_focus_results (self);
 }
 
 static void
@@ -135,7 +134,6 @@ harder_activated_cb (GSimpleAction *action,
                                   /* Translators: a heading over exercises; %s is the name of another one */
                                   g_strdup_printf (_("Harder than “%s”"),
                                                    sw_exercise_card_text_of (exercise)->name));
-  sw_catalogue_pane_focus_results (self);
 }
 
 static void
