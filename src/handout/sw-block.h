@@ -69,6 +69,7 @@ typedef struct
  * @pieces: (element-type SwPiece)
  * @strip: its height, the space before it, whether a page may end after it
  * @item_id: (nullable): the programme's item it shows
+ * @starts_exercise: whether it is the heading of an exercise
  * @outline: (nullable): its entry in the PDF's outline
  * @outline_level: 1 for a session, 2 for an exercise
  *
@@ -79,6 +80,7 @@ typedef struct
   GArray *pieces;
   SwStrip strip;
   char *item_id;
+  gboolean starts_exercise;
   char *outline;
   int outline_level;
 } SwBlock;

@@ -11,8 +11,8 @@
 #include "sw-dose-words.h"
 
 #define NOTE_FRAME_PT 0.8
+#define CARE_FRAME_PT 2.2
 #define TALLEST_FIGURE 1.25
-#define WIDEST_FIGURE_PT 250.0
 
 typedef struct
 {
@@ -21,6 +21,9 @@ typedef struct
   SwClient *client;
   const SwExerciseText *text;
   SwFigure *figure;
+  double figure_width_pt;
+  double gap_pt;
+  SwTextRole role;
 } Exercise;
 
 static gboolean
@@ -41,13 +44,14 @@ add_gap (SwFlow *flow,
 /* A small bold label that says what follows. */
 static void
 add_label (SwFlow     *flow,
+           Exercise   *exercise,
            const char *key,
            double      space_pt)
 {
   SwComposer *self = flow->composer;
 
   add_gap (flow, space_pt);
-  sw_flow_text_in (flow, SW_TEXT_LABEL, "P", sw_phrases_get (self->phrases, key));
+  sw_flow_text_in (flow, exercise->role == SW_TEXT_BODY ? SW_TEXT_STRONG : SW_TEXT_LABEL, "P", sw_phrases_get (self->phrases, key));
 }
 
 /* The number in a black square, as on the tick sheet, then the name. */
@@ -82,13 +86,14 @@ compose_heading (Exercise   *exercise,
   flow.width_pt -= indent_pt;
   sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, exercise->text->name);
   if (is_set (exercise->text->purpose))
-    sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", exercise->text->purpose);
+    sw_flow_text_in (&flow, exercise->role, "P", exercise->text->purpose);
   flow.y_pt = MAX (flow.y_pt, 1.45 * name_pt);
 
   flow.block->item_id = g_strdup (sw_item_get_id (exercise->item));
+  flow.block->starts_exercise = TRUE;
   flow.block->outline = g_strdup_printf ("%s  %s", number, exercise->text->name);
   flow.block->outline_level = 2;
-  sw_composer_end (&flow, 1.5 * self->style.body_pt, SW_KEEP_ALWAYS);
+  sw_composer_end (&flow, 1.15 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
 static void
@@ -96,7 +101,7 @@ add_figure (SwFlow   *flow,
             Exercise *exercise)
 {
   SwComposer *self = flow->composer;
-  double width_pt = MIN (flow->width_pt, self->style.columns ? self->style.figure_width_pt : WIDEST_FIGURE_PT);
+  double width_pt = MIN (flow->width_pt, exercise->figure_width_pt);
   double height_pt = 0.0;
   SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
   SwPiece *piece;
@@ -111,6 +116,7 @@ add_figure (SwFlow   *flow,
 
 static void
 add_sentences (SwFlow      *flow,
+               SwTextRole   role,
                SwDoseWords *words)
 {
   char **const lists[] = { words->how, words->when, words->limits };
@@ -121,7 +127,7 @@ add_sentences (SwFlow      *flow,
       g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
 
   if (text->len > 0)
-    sw_flow_text_in (flow, SW_TEXT_SMALL, "P", text->str);
+    sw_flow_text_in (flow, role, "P", text->str);
 }
 
 /* How much: the one thing to find again at a glance, on a pale panel. */
@@ -142,7 +148,7 @@ add_dose (SwFlow   *flow,
   inner.width_pt -= 2.0 * pad_pt;
   inner.y_pt += 0.5 * pad_pt;
   sw_flow_text_in (&inner, SW_TEXT_AMOUNT, "P", words->amount);
-  add_sentences (&inner, words);
+  add_sentences (&inner, exercise->role, words);
   inner.y_pt += 0.5 * pad_pt;
 
   panel = &g_array_index (flow->block->pieces, SwPiece, panel_index);
@@ -161,7 +167,7 @@ add_set_up (SwFlow   *flow,
   if (!is_set (exercise->text->set_up))
     return;
   add_gap (flow, space_pt);
-  sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
+  sw_flow_text (flow, exercise->role, sw_tags_add (&self->tags, self->parent, "P"),
                 sw_phrases_get (self->phrases, "exercise.set-up"), exercise->text->set_up);
 }
 
@@ -181,13 +187,14 @@ add_steps (SwFlow   *flow,
   list->numbering = "Decimal";
   for (guint i = 0; steps[i] != NULL; i++)
     {
-      add_gap (flow, i == 0 ? space_pt : 0.15 * self->style.body_pt);
+      add_gap (flow, i == 0 ? space_pt : 0.1 * self->style.body_pt);
       sw_flow_numbered_item (flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
     }
 }
 
 static void
 add_list (SwFlow             *flow,
+          Exercise           *exercise,
           const char         *key,
           SwSymbol            symbol,
           const char * const *texts,
@@ -195,12 +202,13 @@ add_list (SwFlow             *flow,
 {
   if (texts[0] == NULL)
     return;
-  add_label (flow, key, space_pt);
-  sw_flow_list (flow, SW_TEXT_SMALL, symbol, texts);
+  add_label (flow, exercise, key, space_pt);
+  sw_flow_list (flow, exercise->role, symbol, texts);
 }
 
 static void
 add_labelled (SwFlow     *flow,
+              Exercise   *exercise,
               const char *key,
               const char *text,
               double      space_pt)
@@ -210,7 +218,7 @@ add_labelled (SwFlow     *flow,
   if (!is_set (text))
     return;
   add_gap (flow, space_pt);
-  sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
+  sw_flow_text (flow, exercise->role, sw_tags_add (&self->tags, self->parent, "P"),
                 sw_phrases_get (self->phrases, key), text);
 }
 
@@ -219,7 +227,7 @@ add_feel (SwFlow   *flow,
           Exercise *exercise,
           double    space_pt)
 {
-  add_labelled (flow, "exercise.feel", exercise->text->feel, space_pt);
+  add_labelled (flow, exercise, "exercise.feel", exercise->text->feel, space_pt);
 }
 
 static void
@@ -227,7 +235,7 @@ add_form (SwFlow   *flow,
           Exercise *exercise,
           double    space_pt)
 {
-  add_list (flow, "exercise.form", SW_SYMBOL_TICK, (const char *const *) exercise->text->form_points, space_pt);
+  add_list (flow, exercise, "exercise.form", SW_SYMBOL_TICK, (const char *const *) exercise->text->form_points, space_pt);
 }
 
 static void
@@ -235,7 +243,7 @@ add_errors (SwFlow   *flow,
             Exercise *exercise,
             double    space_pt)
 {
-  add_list (flow, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) exercise->text->errors, space_pt);
+  add_list (flow, exercise, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) exercise->text->errors, space_pt);
 }
 
 static void
@@ -243,8 +251,8 @@ add_ways (SwFlow   *flow,
           Exercise *exercise,
           double    space_pt)
 {
-  add_labelled (flow, "exercise.easier", exercise->text->easier, space_pt);
-  add_labelled (flow, "exercise.harder", exercise->text->harder,
+  add_labelled (flow, exercise, "exercise.easier", exercise->text->easier, space_pt);
+  add_labelled (flow, exercise, "exercise.harder", exercise->text->harder,
                 is_set (exercise->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
 }
 
@@ -270,6 +278,21 @@ measure_part (Exercise *exercise,
   return flow.y_pt - top_pt;
 }
 
+/* What the therapist says to this client: set apart by a thin frame and a speech bubble. */
+static void
+add_note (SwFlow   *flow,
+          Exercise *exercise,
+          double    space_pt)
+{
+  const char *note = sw_item_get_note (exercise->item);
+
+  if (!is_set (note))
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
+                 sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+}
+
 static char **
 dup_care_words (Exercise *exercise)
 {
@@ -283,11 +306,13 @@ add_care (SwFlow   *flow,
           double    space_pt)
 {
   g_auto (GStrv) words = dup_care_words (exercise);
+  g_autofree char *text = g_strjoinv (" ", words);
 
-  if (words[0] == NULL)
+  if (!is_set (text))
     return;
   add_gap (flow, space_pt);
-  sw_flow_care (flow, sw_phrases_get (flow->composer->phrases, "care.heading"), (const char *const *) words);
+  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, exercise->role,
+                 sw_phrases_get (flow->composer->phrases, "care.heading"), text);
 }
 
 /* The columns of an exercise: beside the picture a narrow and a wide one, below them two halves. */
@@ -310,6 +335,7 @@ static const struct
   { add_form, { TRUE, FALSE, TRUE, TRUE } },
   { add_errors, { FALSE, TRUE, TRUE, TRUE } },
   { add_ways, { FALSE, TRUE, TRUE, TRUE } },
+  { add_note, { FALSE, TRUE, TRUE, TRUE } },
 };
 
 #define N_PARTS G_N_ELEMENTS (parts)
@@ -402,7 +428,7 @@ static gboolean
 compose_columns (Exercise *exercise)
 {
   SwComposer *self = exercise->composer;
-  double gap_pt = 0.4 * self->style.body_pt;
+  double gap_pt = exercise->gap_pt;
   guint n_tags = self->tags.all->len;
   SwFlow whole = sw_composer_begin (self);
   SwFlow columns[N_PLACES] = { whole, whole, whole, whole };
@@ -410,9 +436,9 @@ compose_columns (Exercise *exercise)
   double heights[N_PARTS][N_PLACES];
   Place chosen[N_PARTS];
 
-  columns[BELOW_PICTURE].width_pt = self->style.figure_width_pt;
-  columns[BELOW_STEPS].width_pt -= self->style.figure_width_pt + self->style.column_gap_pt;
-  columns[BELOW_STEPS].left_pt += self->style.figure_width_pt + self->style.column_gap_pt;
+  columns[BELOW_PICTURE].width_pt = exercise->figure_width_pt;
+  columns[BELOW_STEPS].width_pt -= exercise->figure_width_pt + self->style.column_gap_pt;
+  columns[BELOW_STEPS].left_pt += exercise->figure_width_pt + self->style.column_gap_pt;
   columns[LEFT_HALF].width_pt = columns[RIGHT_HALF].width_pt = (whole.width_pt - self->style.column_gap_pt) / 2.0;
   columns[RIGHT_HALF].left_pt += columns[LEFT_HALF].width_pt + self->style.column_gap_pt;
   for (guint place = 0; place < N_PLACES; place++)
@@ -519,28 +545,21 @@ compose_single_column (Exercise *exercise)
   end_part (&flow, space_pt);
 }
 
+/* A note too long for a column: a frame of its own, which may go on over pages. */
 static void
-compose_note (Exercise *exercise)
+compose_long_note (Exercise *exercise)
 {
   SwComposer *self = exercise->composer;
-  double body_pt = self->style.body_pt;
-  const char *note = sw_item_get_note (exercise->item);
-  g_auto (GStrv) lines = g_strsplit (note, "\n", -1);
-  SwFlow flow;
+  g_auto (GStrv) lines = g_strsplit (sw_item_get_note (exercise->item), "\n", -1);
+  const char *heading = sw_phrases_get (self->phrases, "exercise.note");
 
-  if (!is_set (note))
+  if (!is_set (sw_item_get_note (exercise->item)))
     return;
 
   sw_composer_open_frame (self, NOTE_FRAME_PT);
-  flow = sw_composer_begin (self);
-  sw_flow_symbol (&flow, SW_SYMBOL_NOTE, flow.left_pt, flow.y_pt + 0.2 * body_pt, 1.15 * body_pt, SW_GREY_TEXT);
-  flow.left_pt += 1.8 * body_pt;
-  flow.width_pt -= 1.8 * body_pt;
-  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", sw_phrases_get (self->phrases, "exercise.note"));
-  sw_composer_end (&flow, 0.6 * body_pt, SW_KEEP_ALWAYS);
   for (guint i = 0; lines[i] != NULL; i++)
-    if (is_set (lines[i]))
-      sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, lines[i], 0.0, SW_KEEP_TOGETHER);
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", i == 0 ? heading : NULL, lines[i],
+                           i == 0 ? 0.6 * self->style.body_pt : 0.0, SW_KEEP_TOGETHER);
   sw_composer_close_frame (self);
 }
 
@@ -564,6 +583,20 @@ load_figure (Exercise *exercise,
                  "catalogue."),
                exercise->text->name, cause->message);
   return FALSE;
+}
+
+/* With room to spare the picture is large and every word has the size the client asked for; else the picture is
+ * small and what is looked up less often comes in smaller print. */
+static void
+choose_sizes (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  guint index = (guint) self->n_exercises;
+  gboolean large = !self->style.columns || (self->large != NULL && g_array_index (self->large, gboolean, index));
+
+  exercise->figure_width_pt = large ? self->style.large_figure_width_pt : self->style.figure_width_pt;
+  exercise->gap_pt = (large ? 0.7 : 0.36) * self->style.body_pt;
+  exercise->role = large ? SW_TEXT_BODY : SW_TEXT_SMALL;
 }
 
 /**
@@ -595,12 +628,15 @@ sw_compose_exercise (SwComposer  *self,
   if (!load_figure (&exercise, error))
     return FALSE;
   figure = exercise.figure;
+  choose_sizes (&exercise);
 
   sw_composer_open (self, "Sect");
   compose_heading (&exercise, heading);
   if (!self->style.columns || !compose_columns (&exercise))
-    compose_single_column (&exercise);
-  compose_note (&exercise);
+    {
+      compose_single_column (&exercise);
+      compose_long_note (&exercise);
+    }
   sw_composer_close (self);
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
   return TRUE;

@@ -7,6 +7,7 @@
 #include "sw-compose.h"
 
 #define STOP_FRAME_PT 2.4
+#define CARE_FRAME_PT 2.2
 
 static gboolean
 is_set (const char *text)
@@ -197,12 +198,14 @@ compose_general_care (SwComposer *self,
 {
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
 
+  g_autofree char *text = g_strjoinv (" ", words);
   SwFlow flow;
 
-  if (words[0] == NULL)
+  if (!is_set (text))
     return;
   flow = sw_composer_begin (self);
-  sw_flow_care (&flow, sw_phrases_get (self->phrases, "care.heading-general"), (const char *const *) words);
+  sw_flow_boxed (&flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
+                 sw_phrases_get (self->phrases, "care.heading-general"), text);
   sw_composer_end (&flow, 0.9 * self->style.body_pt, SW_KEEP_TOGETHER);
 }
 

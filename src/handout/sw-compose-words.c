@@ -8,8 +8,6 @@
 #include "sw-compose.h"
 #include "sw-time.h"
 
-#define CARE_FRAME_PT 2.2
-
 /**
  * sw_compose_day_key:
  * @group: "day" or "day-short"
@@ -174,38 +172,3 @@ sw_compose_clinic (SwPhrases *phrases,
   return g_strdup (*name != '\0' ? name : therapist);
 }
 
-/**
- * sw_flow_care:
- * @heading: what stands beside the sign
- * @words: (array zero-terminated=1): what to take care of, at least one
- *
- * A caution, in the column's width: heavy frame, sign and heading words, so that it needs no colour.
- */
-void
-sw_flow_care (SwFlow             *flow,
-              const char         *heading,
-              const char * const *words)
-{
-  SwComposer *self = flow->composer;
-  double body_pt = self->style.body_pt;
-  double pad_pt = 0.5 * body_pt;
-  double sign_pt = 1.45 * body_pt;
-  double top_pt = flow->y_pt;
-  g_autofree char *text = g_strjoinv (" ", (char **) words);
-  SwFlow inner = *flow;
-  double height_pt;
-
-  sw_flow_symbol (flow, SW_SYMBOL_TAKE_CARE, flow->left_pt + pad_pt + CARE_FRAME_PT, top_pt + pad_pt, sign_pt,
-                  SW_GREY_TEXT);
-  inner.left_pt += CARE_FRAME_PT + 1.8 * pad_pt + sign_pt;
-  inner.width_pt -= 2.0 * CARE_FRAME_PT + 2.6 * pad_pt + sign_pt;
-  inner.y_pt += pad_pt + 0.1 * body_pt;
-  sw_flow_text (&inner, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
-  height_pt = MAX (inner.y_pt - top_pt, pad_pt + sign_pt) + pad_pt;
-
-  sw_flow_box (flow, flow->left_pt, top_pt, flow->width_pt, CARE_FRAME_PT, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt + height_pt - CARE_FRAME_PT, flow->width_pt, CARE_FRAME_PT, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt, CARE_FRAME_PT, height_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt + flow->width_pt - CARE_FRAME_PT, top_pt, CARE_FRAME_PT, height_pt, SW_GREY_TEXT);
-  flow->y_pt = top_pt + height_pt;
-}

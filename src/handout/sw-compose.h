@@ -30,9 +30,6 @@ char *sw_compose_when (SwPhrases *phrases,
                        SwSession *session);
 char **sw_compose_equipment (SwPhrases *phrases,
                              SwSet      equipment);
-void sw_flow_care (SwFlow             *flow,
-                   const char         *heading,
-                   const char * const *words);
 char *sw_compose_clinic (SwPhrases *phrases,
                          SwClinic  *clinic);
 const char *sw_compose_day_key (const char *group,

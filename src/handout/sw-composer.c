@@ -11,8 +11,8 @@
 
 #include "sw-composer.h"
 
-/* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.28 em apart. */
-#define LINE_FACTOR 0.94f
+/* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.25 em apart. */
+#define LINE_FACTOR 0.92f
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
 
@@ -467,7 +467,7 @@ sw_flow_list (SwFlow             *flow,
   for (guint i = 0; texts[i] != NULL; i++)
     {
       if (i > 0)
-        sw_flow_space (flow, 0.15 * self->style.body_pt);
+        sw_flow_space (flow, 0.08 * self->style.body_pt);
       sw_flow_item (flow, role, list, symbol, texts[i]);
     }
 }
@@ -497,4 +497,43 @@ sw_flow_box (SwFlow *flow,
   SwPiece *piece = sw_block_add (flow->block, SW_PIECE_BOX, NULL, x_pt, y_pt, width_pt, height_pt);
 
   piece->grey = grey;
+}
+
+/**
+ * sw_flow_boxed:
+ * @symbol: the sign in the box
+ * @frame_pt: width of the frame's line; the heavier the more it matters
+ * @heading: words in bold that stand first
+ *
+ * A short text in a box the width of the column: frame, sign and heading words, so that it needs no colour.
+ */
+void
+sw_flow_boxed (SwFlow     *flow,
+               SwSymbol    symbol,
+               double      frame_pt,
+               SwTextRole  role,
+               const char *heading,
+               const char *text)
+{
+  SwComposer *self = flow->composer;
+  double body_pt = self->style.body_pt;
+  double pad_pt = 0.4 * body_pt;
+  double sign_pt = 1.4 * body_pt;
+  double top_pt = flow->y_pt;
+  SwFlow inner = *flow;
+  double height_pt;
+
+  sw_flow_symbol (flow, symbol, flow->left_pt + pad_pt + frame_pt, top_pt + frame_pt + pad_pt, sign_pt,
+                  SW_GREY_TEXT);
+  inner.left_pt += frame_pt + 1.9 * pad_pt + sign_pt;
+  inner.width_pt -= 2.0 * frame_pt + 2.9 * pad_pt + sign_pt;
+  inner.y_pt += frame_pt + pad_pt;
+  sw_flow_text (&inner, role, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
+  height_pt = MAX (inner.y_pt - top_pt, frame_pt + pad_pt + sign_pt) + pad_pt + frame_pt;
+
+  sw_flow_box (flow, flow->left_pt, top_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt, top_pt + height_pt - frame_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
+  sw_flow_box (flow, flow->left_pt + flow->width_pt - frame_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
+  flow->y_pt = top_pt + height_pt;
 }

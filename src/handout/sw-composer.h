@@ -25,6 +25,7 @@ G_BEGIN_DECLS
  * @frame_width_pt: width of the frame
  * @rail: whether a rail at the left holds together what is composed now
  * @n_exercises: exercises numbered so far
+ * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
  * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
  */
@@ -46,6 +47,7 @@ typedef struct
   double frame_width_pt;
   gboolean rail;
   int n_exercises;
+  GArray *large;
 } SwComposer;
 
 /**
@@ -137,5 +139,11 @@ void sw_flow_box (SwFlow *flow,
                   double  width_pt,
                   double  height_pt,
                   double  grey);
+void sw_flow_boxed (SwFlow     *flow,
+                    SwSymbol    symbol,
+                    double      frame_pt,
+                    SwTextRole  role,
+                    const char *heading,
+                    const char *text);
 
 G_END_DECLS

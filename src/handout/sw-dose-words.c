@@ -22,11 +22,13 @@ capitalise (const char *text)
   return g_string_free (out, FALSE);
 }
 
-/* "3 sets of 12", "12 times", "hold for 30 seconds, 3 times": begins in lower case, no full stop. */
+/* "3 sets of 12", "12 times", "hold for 30 seconds, 3 times": begins in lower case, no full stop.
+ * @compared: it stands beside the other side's, so that one set is also told as a set */
 static char *
 tell_amount (SwPhrases    *phrases,
              const SwDose *dose,
-             int           sets)
+             int           sets,
+             gboolean      compared)
 {
   g_autofree char *reps = NULL;
   g_autofree char *hold = NULL;
@@ -34,13 +36,13 @@ tell_amount (SwPhrases    *phrases,
   if (dose->reps_high == 0)
     {
       hold = sw_phrases_time (phrases, dose->hold_s);
-      if (sets == 1)
+      if (sets == 1 && !compared)
         return sw_phrases_format (phrases, "dose.amount-hold", "time", hold, NULL);
       return sw_phrases_count (phrases, "dose.amount-holds", sets, "time", hold, NULL);
     }
 
   reps = sw_phrases_range (phrases, dose->reps_low, dose->reps_high);
-  if (sets == 1)
+  if (sets == 1 && !compared)
     return sw_phrases_count (phrases, "dose.amount-times", dose->reps_high, "n", reps, NULL);
   return sw_phrases_count (phrases, "dose.amount-sets", sets, "repetitions", reps, NULL);
 }
@@ -89,13 +91,13 @@ tell_sides_apart (SwPhrases    *phrases,
 
   if (right > 0)
     {
-      g_autofree char *amount = tell_amount (phrases, dose, right);
+      g_autofree char *amount = tell_amount (phrases, dose, right, TRUE);
 
       right_text = sw_phrases_format (phrases, "dose.right-amount", "amount", amount, "ways", ways, NULL);
     }
   if (left > 0)
     {
-      g_autofree char *amount = tell_amount (phrases, dose, left);
+      g_autofree char *amount = tell_amount (phrases, dose, left, TRUE);
 
       left_text = sw_phrases_format (phrases, "dose.left-amount", "amount", amount, "ways", ways, NULL);
     }
@@ -128,7 +130,7 @@ tell_whole_amount (SwPhrases    *phrases,
   if (extra && (dose->side == SW_SIDE_EACH || dose->side == SW_SIDE_RIGHT || dose->side == SW_SIDE_LEFT))
     return tell_sides_apart (phrases, dose);
 
-  amount = tell_amount (phrases, dose, dose->sets);
+  amount = tell_amount (phrases, dose, dose->sets, FALSE);
   ways = tell_ways (phrases, dose);
   begun = capitalise (amount);
   sentence = sw_phrases_format (phrases, "dose.amount", "amount", begun, "ways", ways, "side",

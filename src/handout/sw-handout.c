@@ -8,13 +8,11 @@
 #include "sw-compose.h"
 #include "sw-handout.h"
 #include "sw-pdf.h"
-#include "sw-units.h"
 
 #define CODE_LENGTH 8
 
-/* The picture's width where two exercises share a page, and where they do not anyway. */
-#define SMALL_FIGURE_MM 56.0
-#define LARGE_FIGURE_MM 82.0
+/* A page filled no further than this has room for a larger picture. */
+#define ROOMY 0.75
 
 struct _SwHandout
 {
@@ -108,31 +106,89 @@ sw_handout_options_init (SwHandoutOptions *options,
   options->date = date;
 }
 
-/* Composes and breaks everything, with pictures of the given width. */
+typedef struct
+{
+  SwProgramme *programme;
+  const SwHandoutOptions *options;
+  SwPhrases *phrases;
+  PangoFontMap *fonts;
+} Task;
+
+/* Composes and breaks everything. @large: for each exercise in order whether its picture is drawn large, or NULL. */
 static gboolean
-lay_out (SwHandout               *self,
-         SwProgramme             *programme,
-         const SwHandoutOptions  *options,
-         SwPhrases               *phrases,
-         PangoFontMap            *fonts,
-         double                   figure_width_pt,
-         GError                 **error)
+lay_out (SwHandout  *self,
+         const Task *task,
+         GArray     *large,
+         GError    **error)
 {
   SwComposer *composer = &self->composer;
 
   sw_pages_clear (&self->pages);
   sw_composer_clear (composer);
-  sw_composer_init (composer, fonts, phrases, options->paper, options->text_points, options->language,
-                    options->date);
-  composer->style.figure_width_pt = figure_width_pt;
+  sw_composer_init (composer, task->fonts, task->phrases, task->options->paper, task->options->text_points,
+                    task->options->language, task->options->date);
+  composer->large = large;
 
-  sw_compose_front (composer, programme);
-  if (!sw_compose_sessions (composer, programme, error))
+  sw_compose_front (composer, task->programme);
+  if (!sw_compose_sessions (composer, task->programme, error))
     return FALSE;
-  sw_compose_log (composer, programme);
+  sw_compose_log (composer, task->programme);
+  composer->large = NULL;
 
   sw_pages_init (&self->pages, composer);
   return TRUE;
+}
+
+/* Which exercises have a page to themselves, with room left on it. */
+static GArray *
+find_lonely (SwHandout *self,
+             guint     *n_lonely)
+{
+  g_autoptr (GArray) pages = g_array_new (FALSE, FALSE, sizeof (int));
+  g_autofree guint *n_on_page = g_new0 (guint, self->pages.n_pages);
+  g_autofree double *filled_pt = g_new0 (double, self->pages.n_pages);
+  double most_pt = ROOMY * self->composer.style.page_height_pt;
+  GArray *lonely = g_array_new (FALSE, TRUE, sizeof (gboolean));
+
+  for (guint i = 0; i < self->pages.places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (self->pages.places, SwPlace, i);
+
+      filled_pt[place->page] = place->y_pt + place->block->strip.height_pt;
+      if (!place->block->starts_exercise)
+        continue;
+      g_array_append_val (pages, place->page);
+      n_on_page[place->page]++;
+    }
+
+  *n_lonely = 0;
+  for (guint i = 0; i < pages->len; i++)
+    {
+      int page = g_array_index (pages, int, i);
+      gboolean alone = n_on_page[page] == 1 && filled_pt[page] <= most_pt;
+
+      g_array_append_val (lonely, alone);
+      *n_lonely += alone;
+    }
+  return lonely;
+}
+
+/* Draws the picture of every exercise that has a page to itself large, unless that costs a page. */
+static gboolean
+enlarge_pictures (SwHandout  *self,
+                  const Task *task,
+                  GError    **error)
+{
+  guint n_lonely;
+  g_autoptr (GArray) lonely = find_lonely (self, &n_lonely);
+  int n_pages = self->pages.n_pages;
+
+  if (!self->composer.style.columns || n_lonely == 0)
+    return TRUE;
+  if (!lay_out (self, task, lonely, error))
+    return FALSE;
+
+  return self->pages.n_pages <= n_pages || lay_out (self, task, NULL, error);
 }
 
 /**
@@ -141,8 +197,8 @@ lay_out (SwHandout               *self,
  * @options: page size, text size, language, date
  * @error: return location for an error of the domain %SW_HANDOUT_ERROR
  *
- * Composes, measures and breaks. Pictures are drawn large where that costs no page. May run in any thread; the
- * handout may then be drawn from any one thread at a time.
+ * Composes, measures and breaks. May run in any thread; the handout may then be drawn from any one thread at a
+ * time.
  *
  * Returns: (transfer full) (nullable): the handout
  */
@@ -154,25 +210,16 @@ sw_handout_new (SwProgramme             *programme,
   g_autoptr (SwHandout) self = NULL;
   g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
   g_autoptr (PangoFontMap) fonts = NULL;
-  int fewest;
+  Task task;
 
   if (phrases == NULL)
     return NULL;
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  if (!lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (SMALL_FIGURE_MM), error))
+  task = (Task){ programme, options, phrases, fonts };
+  if (!lay_out (self, &task, NULL, error) || !enlarge_pictures (self, &task, error))
     return NULL;
-
-  fewest = self->pages.n_pages;
-  if (self->composer.style.columns && self->composer.n_exercises > 0)
-    {
-      if (!lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (LARGE_FIGURE_MM), error))
-        return NULL;
-      if (self->pages.n_pages > fewest
-          && !lay_out (self, programme, options, phrases, fonts, sw_pt_from_mm (SMALL_FIGURE_MM), error))
-        return NULL;
-    }
 
   make_furniture (self, programme);
   return g_steal_pointer (&self);

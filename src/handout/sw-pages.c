@@ -299,20 +299,14 @@ paint_furniture (const SwPages     *pages,
 {
   const SwStyle *style = &composer->style;
   double size_pt = sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
-  double foot_pt = style->page_height_pt - style->bottom_pt + 1.0 * size_pt;
-  SwPiece rule = { .kind = SW_PIECE_BOX, .x_pt = style->left_pt, .width_pt = style->width_pt, .height_pt = 0.6,
-                   .grey = SW_GREY_RULE };
+  double foot_pt = style->page_height_pt - style->bottom_pt + 0.75 * size_pt;
   g_autofree char *page_text = g_strdup_printf ("%d", page + 1);
   g_autofree char *pages_text = g_strdup_printf ("%d", pages->n_pages);
   g_autofree char *number
       = sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
 
   if (page > 0)
-    {
-      paint_furniture_text (composer, furniture->running, 0.0, style->later_top_pt - 2.1 * size_pt, cr);
-      rule.y_pt = style->later_top_pt - 0.6 * size_pt;
-      paint_piece (&rule, cr);
-    }
+    paint_furniture_text (composer, furniture->running, 0.0, style->later_top_pt - 2.0 * size_pt, cr);
 
   paint_furniture_text (composer, furniture->code, 0.0, foot_pt, cr);
   paint_furniture_text (composer, furniture->phone, 0.5, foot_pt, cr);

@@ -107,11 +107,12 @@ sw_style_init (SwStyle *style,
   style->body_pt = CLAMP (text_points, 12.0, 28.0);
   style->left_pt = sw_pt_from_mm (16.0);
   style->top_pt = sw_pt_from_mm (13.0);
-  style->later_top_pt = sw_pt_from_mm (9.0) + 2.2 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
-  style->bottom_pt = sw_pt_from_mm (8.0) + 2.4 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->later_top_pt = sw_pt_from_mm (7.5) + 2.0 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  style->bottom_pt = sw_pt_from_mm (7.0) + 2.1 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
   style->width_pt = style->page_width_pt - 2.0 * style->left_pt;
   style->column_gap_pt = 1.3 * style->body_pt;
-  style->figure_width_pt = sw_pt_from_mm (56.0);
+  style->figure_width_pt = sw_pt_from_mm (54.0);
+  style->large_figure_width_pt = (style->width_pt - style->column_gap_pt) / 2.0;
 
   side_column_pt = style->width_pt - style->figure_width_pt - style->column_gap_pt;
   style->columns = side_column_pt / (0.5 * style->body_pt) >= FEWEST_CHARACTERS;

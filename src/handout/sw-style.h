@@ -38,7 +38,8 @@ typedef enum
  * @width_pt: width of the content
  * @body_pt: size of body text
  * @column_gap_pt: between two columns
- * @figure_width_pt: width of an exercise's picture
+ * @figure_width_pt: width of an exercise's picture where exercises share a page
+ * @large_figure_width_pt: its width where an exercise has a page to itself
  * @columns: whether two columns of text leave lines long enough to read
  *
  * The measures of the pages, all from paper and body size. Clear print asks for at least 12 pt, line spacing well
@@ -57,6 +58,7 @@ typedef struct
   double body_pt;
   double column_gap_pt;
   double figure_width_pt;
+  double large_figure_width_pt;
   gboolean columns;
 } SwStyle;
 

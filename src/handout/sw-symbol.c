@@ -136,20 +136,20 @@ draw_clock (cairo_t *cr)
 static void
 draw_order (cairo_t *cr)
 {
-  cairo_arc (cr, 0.22, 0.5, 0.2, 0.0, 2.0 * G_PI);
-  cairo_arc (cr, 0.78, 0.5, 0.2, 0.0, 2.0 * G_PI);
+  cairo_arc (cr, 0.24, 0.5, 0.25, 0.0, 2.0 * G_PI);
+  cairo_arc (cr, 0.85, 0.5, 0.25, 0.0, 2.0 * G_PI);
   cairo_fill (cr);
 
   cairo_save (cr);
   cairo_set_source_rgb (cr, 1.0, 1.0, 1.0);
-  cairo_move_to (cr, 0.17, 0.44);
-  cairo_line_to (cr, 0.23, 0.39);
-  cairo_line_to (cr, 0.23, 0.61);
-  stroke (cr, 0.05);
-  cairo_arc (cr, 0.78, 0.455, 0.06, G_PI, 0.2 * G_PI);
-  cairo_line_to (cr, 0.715, 0.605);
-  cairo_line_to (cr, 0.85, 0.605);
-  stroke (cr, 0.05);
+  cairo_move_to (cr, 0.18, 0.43);
+  cairo_line_to (cr, 0.26, 0.36);
+  cairo_line_to (cr, 0.26, 0.64);
+  stroke (cr, 0.06);
+  cairo_arc (cr, 0.85, 0.44, 0.08, G_PI, 0.2 * G_PI);
+  cairo_line_to (cr, 0.77, 0.635);
+  cairo_line_to (cr, 0.935, 0.635);
+  stroke (cr, 0.06);
   cairo_restore (cr);
 }
 

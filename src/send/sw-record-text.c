@@ -140,12 +140,12 @@ append_items (GString    *out,
     {
       g_autoptr (SwItem) item = g_list_model_get_item (items, i);
       g_autofree char *lead = g_strdup_printf ("%*s- ", 2 * depth, "");
-      g_autofree char *room = g_strdup_printf ("%*s", 2 * depth + 2, "");
+      g_autofree char *note = g_strdup_printf ("%*s%s", 2 * depth + 2, "", _("Note"));
       g_autofree char *text = tell_item (item);
 
       append_wrapped (out, lead, text);
       if (*sw_item_get_note (item) != '\0')
-        append_field (out, room, sw_item_get_note (item));
+        append_field (out, note, sw_item_get_note (item));
       if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
         append_items (out, G_LIST_MODEL (sw_item_get_items (item)), depth + 1);
     }
@@ -158,12 +158,14 @@ append_session (GString   *out,
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
   g_autoptr (SwClock) clock = sw_clock_new (session);
   g_autofree char *days = sw_set_to_nicks (SW_TYPE_DAY, sw_session_get_days (session));
+  g_auto (GStrv) day_list = g_strsplit (days, " ", -1);
+  g_autofree char *day_text = g_strjoinv (", ", day_list);
   g_autofree char *text = NULL;
   int low = (int) floor (clock->total.low_s / 60.0);
   int high = (int) ceil (clock->total.high_s / 60.0);
 
   text = g_strdup_printf (_("%s; days: %s; %d to %d minutes"), sw_session_get_title (session),
-                          *days != '\0' ? days : _("not set"), low, high);
+                          *days != '\0' ? day_text : _("not set"), low, high);
   g_string_append_c (out, '\n');
   append_field (out, _("Session"), text);
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
