@@ -64,7 +64,7 @@ compose_heading (Exercise   *exercise,
   double square_pt = 1.45 * name_pt;
   double indent_pt = square_pt + 0.55 * name_pt;
   g_autofree char *number = g_strdup_printf ("%d", ++self->n_exercises);
-  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, SW_TEXT_SECTION, -1.0, NULL, number);
+  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_SECTION, -1.0, NULL, number);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
   SwFlow flow = sw_composer_begin (self);
   SwFlow digits = flow;

@@ -26,7 +26,7 @@ compose_masthead (SwComposer  *self,
   g_autofree char *day = sw_phrases_date (self->phrases, self->date);
   SwFlow flow = sw_composer_begin (self);
   SwFlow right = flow;
-  g_autoptr (PangoLayout) day_layout = sw_composer_new_layout (self, SW_TEXT_SMALL, -1.0, NULL, day);
+  PangoLayout *day_layout = sw_composer_get_layout (self, SW_TEXT_SMALL, -1.0, NULL, day);
   int day_width;
 
   pango_layout_get_size (day_layout, &day_width, NULL);
@@ -93,8 +93,8 @@ add_week_strip (SwFlow *flow,
       gboolean on = (days & SW_SET (day)) != 0;
       SwFlow cell = *flow;
       const char *name = sw_phrases_get (self->phrases, sw_compose_day_key ("day-short", day));
-      g_autoptr (PangoLayout) layout
-          = sw_composer_new_layout (self, on ? SW_TEXT_SMALL_STRONG : SW_TEXT_SMALL, -1.0, NULL, name);
+      PangoLayout *layout
+          = sw_composer_get_layout (self, on ? SW_TEXT_SMALL_STRONG : SW_TEXT_SMALL, -1.0, NULL, name);
       int width;
 
       pango_layout_get_size (layout, &width, NULL);

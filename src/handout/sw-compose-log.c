@@ -209,7 +209,7 @@ add_week_start (SwFlow *flow)
 {
   SwComposer *self = flow->composer;
   const char *label = sw_phrases_get (self->phrases, "log.week-from");
-  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
+  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
   double left_pt;
   int width;
 

@@ -58,11 +58,28 @@ sw_composer_init (SwComposer   *self,
   self->language = g_strdup (language);
   self->date = g_strdup (date);
   self->context = new_context (fonts, language);
+  self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  sw_composer_restart (self);
+}
+
+/**
+ * sw_composer_restart:
+ *
+ * Forgets what has been composed, but not what has been measured.
+ */
+void
+sw_composer_restart (SwComposer *self)
+{
+  g_clear_pointer (&self->blocks, g_ptr_array_unref);
+  sw_tags_clear (&self->tags);
   self->blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_block_free);
   sw_tags_init (&self->tags);
   self->parent = sw_tags_add (&self->tags, NULL, "Document");
   self->left_pt = self->style.left_pt;
   self->width_pt = self->style.width_pt;
+  self->frame_pt = 0.0;
+  self->rail = FALSE;
+  self->n_exercises = 0;
 }
 
 void
@@ -72,6 +89,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->language, g_free);
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
+  g_clear_pointer (&self->layouts, g_hash_table_unref);
   g_clear_object (&self->context);
   sw_tags_clear (&self->tags);
 }
@@ -96,21 +114,12 @@ sw_composer_close (SwComposer *self)
   self->parent = self->parent->parent;
 }
 
-/**
- * sw_composer_new_layout:
- * @role: decides size and weight
- * @width_pt: room for a line; below 0 for unlimited
- * @strong: (nullable): words in bold that stand before the text on the same line
- * @text: the text, of any origin
- *
- * Returns: (transfer full): the measured text
- */
-PangoLayout *
-sw_composer_new_layout (SwComposer *self,
-                        SwTextRole  role,
-                        double      width_pt,
-                        const char *strong,
-                        const char *text)
+static PangoLayout *
+new_layout (SwComposer *self,
+            SwTextRole  role,
+            int         width,
+            const char *strong,
+            const char *text)
 {
   PangoLayout *layout = pango_layout_new (self->context);
   g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
@@ -119,7 +128,7 @@ sw_composer_new_layout (SwComposer *self,
   pango_layout_set_font_description (layout, font);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
-  pango_layout_set_width (layout, width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE));
+  pango_layout_set_width (layout, width);
 
   if (strong != NULL)
     {
@@ -135,6 +144,34 @@ sw_composer_new_layout (SwComposer *self,
   else
     pango_layout_set_text (layout, valid, -1);
 
+  return layout;
+}
+
+/**
+ * sw_composer_get_layout:
+ * @role: decides size and weight
+ * @width_pt: room for a line; below 0 for unlimited
+ * @strong: (nullable): words in bold that stand before the text on the same line
+ * @text: the text, of any origin
+ *
+ * Returns: (transfer none): the measured text; shared, so not to be changed
+ */
+PangoLayout *
+sw_composer_get_layout (SwComposer *self,
+                        SwTextRole  role,
+                        double      width_pt,
+                        const char *strong,
+                        const char *text)
+{
+  int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
+  g_autofree char *key = g_strdup_printf ("%d %d %s\n%s", role, width, strong != NULL ? strong : "", text);
+  PangoLayout *layout = g_hash_table_lookup (self->layouts, key);
+
+  if (layout == NULL)
+    {
+      layout = new_layout (self, role, width, strong, text);
+      g_hash_table_insert (self->layouts, g_steal_pointer (&key), layout);
+    }
   return layout;
 }
 
@@ -336,7 +373,7 @@ sw_composer_paragraph (SwComposer *self,
                        double      space_pt,
                        SwKeep      keep)
 {
-  g_autoptr (PangoLayout) layout = sw_composer_new_layout (self, role, self->width_pt, strong, text);
+  PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, strong, text);
   int n_lines = pango_layout_get_line_count (layout);
   double line_pt = get_lines_height (layout, 0, n_lines, NULL) / n_lines;
   int most = MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
@@ -371,8 +408,7 @@ sw_flow_text (SwFlow     *flow,
               const char *strong,
               const char *text)
 {
-  g_autoptr (PangoLayout) layout
-      = sw_composer_new_layout (flow->composer, role, flow->width_pt, strong, text);
+  PangoLayout *layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
 
   add_lines (flow, role, tag, layout, 0, pango_layout_get_line_count (layout));
 }

@@ -14,6 +14,7 @@ G_BEGIN_DECLS
  * @language: BCP 47 tag of the exercises' texts
  * @date: day of the handout, ISO 8601
  * @context: where Pango measures
+ * @layouts: (element-type utf8 PangoLayout): every text measured so far; the same text is asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
  * @tags: the structure so far
  * @parent: the element that new ones go into
@@ -36,6 +37,7 @@ typedef struct
   char *language;
   char *date;
   PangoContext *context;
+  GHashTable *layouts;
   GPtrArray *blocks;
   SwTags tags;
   SwTag *parent;
@@ -76,11 +78,12 @@ void sw_composer_init (SwComposer   *self,
                        double        text_points,
                        const char   *language,
                        const char   *date);
+void sw_composer_restart (SwComposer *self);
 void sw_composer_clear (SwComposer *self);
 SwTag *sw_composer_open (SwComposer *self,
                          const char *name);
 void sw_composer_close (SwComposer *self);
-PangoLayout *sw_composer_new_layout (SwComposer *self,
+PangoLayout *sw_composer_get_layout (SwComposer *self,
                                      SwTextRole  role,
                                      double      width_pt,
                                      const char *strong,

@@ -106,33 +106,23 @@ sw_handout_options_init (SwHandoutOptions *options,
   options->date = date;
 }
 
-typedef struct
-{
-  SwProgramme *programme;
-  const SwHandoutOptions *options;
-  SwPhrases *phrases;
-  PangoFontMap *fonts;
-} Task;
-
 /* Composes and breaks everything. @large: for each exercise in order whether its picture is drawn large, or NULL. */
 static gboolean
-lay_out (SwHandout  *self,
-         const Task *task,
-         GArray     *large,
-         GError    **error)
+lay_out (SwHandout    *self,
+         SwProgramme  *programme,
+         GArray       *large,
+         GError      **error)
 {
   SwComposer *composer = &self->composer;
 
   sw_pages_clear (&self->pages);
-  sw_composer_clear (composer);
-  sw_composer_init (composer, task->fonts, task->phrases, task->options->paper, task->options->text_points,
-                    task->options->language, task->options->date);
+  sw_composer_restart (composer);
   composer->large = large;
 
-  sw_compose_front (composer, task->programme);
-  if (!sw_compose_sessions (composer, task->programme, error))
+  sw_compose_front (composer, programme);
+  if (!sw_compose_sessions (composer, programme, error))
     return FALSE;
-  sw_compose_log (composer, task->programme);
+  sw_compose_log (composer, programme);
   composer->large = NULL;
 
   sw_pages_init (&self->pages, composer);
@@ -175,9 +165,9 @@ find_lonely (SwHandout *self,
 
 /* Draws the picture of every exercise that has a page to itself large, unless that costs a page. */
 static gboolean
-enlarge_pictures (SwHandout  *self,
-                  const Task *task,
-                  GError    **error)
+enlarge_pictures (SwHandout    *self,
+                  SwProgramme  *programme,
+                  GError      **error)
 {
   guint n_lonely;
   g_autoptr (GArray) lonely = find_lonely (self, &n_lonely);
@@ -185,10 +175,10 @@ enlarge_pictures (SwHandout  *self,
 
   if (!self->composer.style.columns || n_lonely == 0)
     return TRUE;
-  if (!lay_out (self, task, lonely, error))
+  if (!lay_out (self, programme, lonely, error))
     return FALSE;
 
-  return self->pages.n_pages <= n_pages || lay_out (self, task, NULL, error);
+  return self->pages.n_pages <= n_pages || lay_out (self, programme, NULL, error);
 }
 
 /**
@@ -210,15 +200,15 @@ sw_handout_new (SwProgramme             *programme,
   g_autoptr (SwHandout) self = NULL;
   g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
   g_autoptr (PangoFontMap) fonts = NULL;
-  Task task;
 
   if (phrases == NULL)
     return NULL;
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  task = (Task){ programme, options, phrases, fonts };
-  if (!lay_out (self, &task, NULL, error) || !enlarge_pictures (self, &task, error))
+  sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
+                    options->date);
+  if (!lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
     return NULL;
 
   make_furniture (self, programme);

@@ -264,7 +264,7 @@ paint_place (const SwPlace   *place,
   cairo_restore (cr);
 }
 
-/* @at: 0 left, 0.5 middle, 1 right */
+/* @at: 0 left, 0.5 middle, 1 right. Text too long for its place is cut short with a mark. */
 static void
 paint_furniture_text (SwComposer *composer,
                       const char *text,
@@ -273,9 +273,10 @@ paint_furniture_text (SwComposer *composer,
                       cairo_t    *cr)
 {
   const SwStyle *style = &composer->style;
-  g_autoptr (PangoLayout) layout = sw_composer_new_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text);
-  SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
   double most_pt = style->width_pt * (at == 0.5 ? 0.3 : 0.6);
+  g_autoptr (PangoLayout) layout
+      = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
+  SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
   int width;
 
   pango_layout_get_size (layout, &width, NULL);
