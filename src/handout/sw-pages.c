@@ -41,11 +41,12 @@ void
 sw_pages_init (SwPages    *pages,
                SwComposer *composer)
 {
-  g_autoptr (GArray) starts = break_blocks (composer);
+  GArray *starts = break_blocks (composer);
   double y_pt = 0.0;
   int page = -1;
 
   pages->places = g_array_new (FALSE, FALSE, sizeof (SwPlace));
+  pages->starts = starts;
   for (guint i = 0; i < composer->blocks->len; i++)
     {
       SwBlock *block = g_ptr_array_index (composer->blocks, i);
@@ -70,6 +71,7 @@ void
 sw_pages_clear (SwPages *pages)
 {
   g_clear_pointer (&pages->places, g_array_unref);
+  g_clear_pointer (&pages->starts, g_array_unref);
 }
 
 void
@@ -328,12 +330,15 @@ sw_pages_paint (const SwPages     *pages,
                 cairo_t           *cr,
                 const SwTagSink   *sink)
 {
-  for (guint i = 0; i < pages->places->len; i++)
+  guint first = page < (int) pages->starts->len ? g_array_index (pages->starts, guint, page) : 0;
+
+  for (guint i = first; i < pages->places->len; i++)
     {
       const SwPlace *place = &g_array_index (pages->places, SwPlace, i);
 
-      if (place->page == page)
-        paint_place (place, &composer->style, cr, sink);
+      if (place->page != page)
+        break;
+      paint_place (place, &composer->style, cr, sink);
     }
 
   paint_furniture (pages, composer, furniture, page, cr);

@@ -27,11 +27,13 @@ typedef struct
 /**
  * SwPages:
  * @places: (element-type SwPlace): every block in its place, in reading order
+ * @starts: (element-type guint): for each page the index of its first place
  * @n_pages: how many pages, at least 1
  */
 typedef struct
 {
   GArray *places;
+  GArray *starts;
   int n_pages;
 } SwPages;
 

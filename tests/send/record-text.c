@@ -1,0 +1,100 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The entry for the clinic's record. */
+#include "config.h"
+
+#include <string.h>
+
+#include "handout-sample.h"
+#include "sw-record-text.h"
+
+#define WIDEST 78
+
+static void
+assert_narrow (const char *text)
+{
+  g_auto (GStrv) lines = g_strsplit (text, "\n", -1);
+
+  for (guint i = 0; lines[i] != NULL; i++)
+    g_assert_cmpint (g_utf8_strlen (lines[i], -1), <=, WIDEST);
+}
+
+static void
+test_whole_entry (void)
+{
+  static const char *const wanted[] = {
+    "Date: 2026-11-20\n",
+    "Programme: 5e7a11c0\n",
+    "Title: Steady on your feet\n",
+    "Goals:\n- Walk to the allotment and back without a stick.\n",
+    "- high blood pressure\n",
+    "- fall risk\n",
+    "Session: Morning; days: monday, wednesday, friday; ",
+    "- Heel raise at the counter: 3 x 8-12",
+    "  Note: Your right calf is the weaker one",
+    "- Sit down and get your breath back: rest 90 s\n",
+    "- Up and down: circuit, 2 rounds, rest 60 s between rounds\n",
+    "  - Ankle rocks: 1 x 15\n",
+    "Self-check: How long can you stand on one leg",
+    "Findings kept, with reason:\n- precaution:fall-risk:i3: Rail beside her (Sam Hollis, 2026-11-19)\n",
+  };
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwAnswer) answer
+      = sw_answer_new ("precaution:fall-risk:i3", "Rail beside her", "2026-11-19", "Sam Hollis", NULL);
+  g_autofree char *text = NULL;
+  const char *at;
+
+  g_list_store_append (sw_programme_get_answers (programme), answer);
+  text = sw_record_text (programme, "2026-11-20");
+  assert_narrow (text);
+  g_assert_true (g_utf8_validate (text, -1, NULL));
+  at = text;
+  for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+    {
+      const char *found = strstr (at, wanted[i]);
+
+      if (found == NULL)
+        g_error ("missing or too early: %s", wanted[i]);
+      at = found + strlen (wanted[i]);
+    }
+}
+
+static void
+test_narrow_whatever_is_typed (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (GString) word = g_string_new (NULL);
+  g_autofree char *text = NULL;
+
+  for (int i = 0; i < 90; i++)
+    g_string_append (word, "\303\274b");
+  g_object_set (programme, "title", word->str, NULL);
+  g_object_set (sw_programme_get_client (programme), "goals", word->str, "other-precautions", word->str, NULL);
+  for (guint i = 0; i < items->len; i++)
+    g_object_set (g_ptr_array_index (items, i), "note", word->str, NULL);
+
+  text = sw_record_text (programme, "2026-11-20");
+  assert_narrow (text);
+  g_assert_true (g_utf8_validate (text, -1, NULL));
+}
+
+static void
+test_empty_programme (void)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new ("0123456789");
+  g_autofree char *text = sw_record_text (programme, "2026-11-20");
+
+  g_assert_cmpstr (text, ==, "Home exercise programme\nDate: 2026-11-20\nProgramme: 01234567\n");
+}
+
+int
+main (int   argc,
+      char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/record-text/whole-entry", test_whole_entry);
+  g_test_add_func ("/record-text/narrow-whatever-is-typed", test_narrow_whatever_is_typed);
+  g_test_add_func ("/record-text/empty-programme", test_empty_programme);
+  return g_test_run ();
+}
