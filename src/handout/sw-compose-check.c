@@ -39,7 +39,7 @@ add_cell (SwFlow     *flow,
   tag->scope = scope;
   cell.left_pt = left_pt;
   cell.width_pt = width_pt;
-  sw_flow_text (&cell, SW_TEXT_SMALL_STRONG, tag, NULL, text);
+  sw_flow_text (&cell, SW_TEXT_TABLE_STRONG, tag, NULL, text);
 }
 
 /* An empty box to write in, the unit behind it. */
@@ -65,8 +65,8 @@ add_answer (SwFlow     *flow,
     sw_flow_box (&cell, edges[i][0], edges[i][1], edges[i][2], edges[i][3], SW_GREY_TEXT);
   cell.left_pt = left_pt + box_pt + 0.4 * self->style.body_pt;
   cell.width_pt = column_pt - box_pt - 0.4 * self->style.body_pt;
-  cell.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL));
-  sw_flow_text (&cell, SW_TEXT_SMALL, sw_tags_add (&self->tags, row, "TD"), NULL, unit);
+  cell.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
+  sw_flow_text (&cell, SW_TEXT_TABLE, sw_tags_add (&self->tags, row, "TD"), NULL, unit);
 }
 
 static guint
@@ -114,14 +114,14 @@ add_table (SwFlow *flow,
             sw_phrases_get (self->phrases, "check.first-day"));
   add_cell (flow, row, "TH", "Column", left_pt + label_pt + column_pt, column_pt,
             sw_phrases_get (self->phrases, "check.last-day"));
-  sw_flow_space (flow, 1.6 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL));
+  sw_flow_space (flow, 1.6 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
 
   for (guint i = 0; i < n_rows; i++)
     {
       SwFlow label = *flow;
 
       row = sw_tags_add (&self->tags, table, "TR");
-      label.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL));
+      label.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
       add_cell (&label, row, "TH", "Row", left_pt, label_pt, sw_phrases_get (self->phrases, keys[i]));
       add_answer (flow, row, left_pt + label_pt, column_pt, height_pt, unit);
       add_answer (flow, row, left_pt + label_pt + column_pt, column_pt, height_pt, unit);

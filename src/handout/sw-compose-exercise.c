@@ -477,10 +477,10 @@ end_part (SwFlow *flow,
     sw_block_free (flow->block);
 }
 
-/* A block for each step, so that large print can turn the page between two of them. */
+/* A block for each step, so that no list is too tall for a page; but a page ends between two of them only when the
+ * steps alone fill more than one. */
 static void
-compose_steps (Exercise *exercise,
-               double    space_pt)
+compose_steps (Exercise *exercise)
 {
   SwComposer *self = exercise->composer;
   char **steps = exercise->text->steps;
@@ -496,53 +496,64 @@ compose_steps (Exercise *exercise,
       SwFlow flow = sw_composer_begin (self);
 
       sw_flow_numbered_item (&flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
-      end_part (&flow, i == 0 ? space_pt : 0.18 * self->style.body_pt);
+      sw_composer_end (&flow, i == 0 ? exercise->gap_pt : 0.15 * self->style.body_pt,
+                       steps[i + 1] != NULL ? SW_KEEP_ALWAYS : SW_KEEP_TOGETHER);
     }
+}
+
+/* The picture, and beside it, where lines stay long enough, the dose and the caution. */
+static void
+compose_picture_and_dose (Exercise *exercise)
+{
+  SwComposer *self = exercise->composer;
+  SwFlow flow = sw_composer_begin (self);
+  SwFlow beside = flow;
+
+  if (exercise->figure != NULL)
+    add_figure (&flow, exercise);
+  if (exercise->figure != NULL && self->style.beside)
+    {
+      beside.left_pt += exercise->figure_width_pt + self->style.column_gap_pt;
+      beside.width_pt -= exercise->figure_width_pt + self->style.column_gap_pt;
+      add_dose (&beside, exercise);
+      add_care (&beside, exercise, exercise->gap_pt);
+      flow.y_pt = MAX (flow.y_pt, beside.y_pt);
+      end_part (&flow, exercise->gap_pt);
+      return;
+    }
+
+  end_part (&flow, exercise->gap_pt);
+  flow = sw_composer_begin (self);
+  add_dose (&flow, exercise);
+  end_part (&flow, exercise->gap_pt);
+  flow = sw_composer_begin (self);
+  add_care (&flow, exercise, 0.0);
+  end_part (&flow, exercise->gap_pt);
 }
 
 static void
 compose_single_column (Exercise *exercise)
 {
+  static const AddPart rest[] = { add_feel, add_form, add_errors, add_ways };
   SwComposer *self = exercise->composer;
-  double space_pt = 0.5 * self->style.body_pt;
   SwFlow flow;
 
-  if (exercise->figure != NULL)
-    {
-      flow = sw_composer_begin (self);
-      add_figure (&flow, exercise);
-      end_part (&flow, space_pt);
-    }
-
-  flow = sw_composer_begin (self);
-  add_care (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
-
-  flow = sw_composer_begin (self);
-  add_dose (&flow, exercise);
-  end_part (&flow, space_pt);
+  exercise->figure_width_pt = self->style.large_figure_width_pt;
+  exercise->gap_pt = 0.45 * self->style.body_pt;
+  exercise->role = SW_TEXT_SMALL;
+  compose_picture_and_dose (exercise);
 
   flow = sw_composer_begin (self);
   add_set_up (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
+  end_part (&flow, exercise->gap_pt);
+  compose_steps (exercise);
 
-  compose_steps (exercise, space_pt);
-
-  flow = sw_composer_begin (self);
-  add_feel (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
-
-  flow = sw_composer_begin (self);
-  add_form (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
-
-  flow = sw_composer_begin (self);
-  add_errors (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
-
-  flow = sw_composer_begin (self);
-  add_ways (&flow, exercise, 0.0);
-  end_part (&flow, space_pt);
+  for (guint i = 0; i < G_N_ELEMENTS (rest); i++)
+    {
+      flow = sw_composer_begin (self);
+      rest[i] (&flow, exercise, 0.0);
+      end_part (&flow, exercise->gap_pt);
+    }
 }
 
 /* A note too long for a column: a frame of its own, which may go on over pages. */

@@ -7,7 +7,6 @@
 #include "sw-compose.h"
 
 #define N_DAYS 7
-#define MOST_ROWS 40
 
 typedef struct
 {
@@ -50,7 +49,7 @@ collect_session (SwSession *session)
 static Columns
 choose_columns (SwComposer *self)
 {
-  double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
+  double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
   Columns columns;
 
   columns.day_pt = MIN (3.0 * small_pt, 0.074 * self->width_pt);
@@ -74,7 +73,7 @@ add_head_cell (SwFlow     *flow,
   tag->scope = "Column";
   cell.left_pt = left_pt;
   cell.width_pt = width_pt;
-  sw_flow_text (&cell, SW_TEXT_SMALL_STRONG, tag, NULL, text);
+  sw_flow_text (&cell, SW_TEXT_TABLE_STRONG, tag, NULL, text);
   *bottom_pt = MAX (*bottom_pt, cell.y_pt);
 }
 
@@ -150,7 +149,7 @@ compose_row (SwComposer    *self,
              int            number)
 {
   double body_pt = self->style.body_pt;
-  double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL), 0.7 * columns->day_pt);
+  double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE), 0.7 * columns->day_pt);
   int times = CLAMP (sw_item_get_dose (item)->times_a_day, 1, 10);
   const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), self->language);
   g_autofree char *name = g_strdup_printf ("%d  %s", number, text->name);
@@ -165,7 +164,7 @@ compose_row (SwComposer    *self,
   head->scope = "Row";
   cell.width_pt = columns->name_pt - 0.8 * body_pt;
   cell.y_pt = pad_pt;
-  sw_flow_text (&cell, SW_TEXT_SMALL, head, NULL, name);
+  sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, name);
   row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
 
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
@@ -179,27 +178,44 @@ compose_row (SwComposer    *self,
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
 }
 
-/* Long lists become several tables, each with its own head, so that no page of boxes lacks its days. */
+static double
+last_height (SwComposer *self)
+{
+  const SwBlock *last = g_ptr_array_index (self->blocks, self->blocks->len - 1);
+
+  return last->strip.height_pt + last->strip.space_pt;
+}
+
+/* A list too long for the page goes on in another table with a head of its own, so that no page of boxes lacks its
+ * days. @used_pt: what stands on the page already. */
 static void
 compose_tables (SwComposer *self,
                 GPtrArray  *items,
                 SwSet       days,
+                double      used_pt,
                 int        *number)
 {
   Columns columns = choose_columns (self);
-  double row_pt = 2.6 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-  guint a_table = CLAMP ((guint) (0.62 * self->style.page_height_pt / row_pt), 4, MOST_ROWS);
+  double room_pt = self->style.page_height_pt - self->style.later_top_pt - self->style.bottom_pt;
+  double row_pt = 0.0;
   SwTag *table = NULL;
 
   for (guint i = 0; i < items->len; i++)
     {
-      if (i % a_table == 0)
+      if (table == NULL || used_pt + 1.5 * row_pt > room_pt)
         {
-          sw_composer_set_last_keep (self, i == 0 ? SW_KEEP_ALWAYS : SW_KEEP_FREE);
+          if (table != NULL)
+            {
+              sw_composer_set_last_keep (self, SW_KEEP_NEVER);
+              used_pt = 0.0;
+            }
           table = sw_tags_add (&self->tags, self->parent, "Table");
           compose_head (self, table, &columns);
+          used_pt += last_height (self);
         }
       compose_row (self, table, &columns, g_ptr_array_index (items, i), days, ++*number);
+      row_pt = MAX (row_pt, last_height (self));
+      used_pt += last_height (self);
     }
 }
 
@@ -252,7 +268,7 @@ compose_session_log (SwComposer *self,
   flow.block->outline_level = 1;
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 
-  compose_tables (self, items, sw_session_get_days (session), number);
+  compose_tables (self, items, sw_session_get_days (session), last_height (self), number);
   sw_composer_close (self);
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
 }

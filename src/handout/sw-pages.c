@@ -266,16 +266,16 @@ paint_place (const SwPlace   *place,
   cairo_restore (cr);
 }
 
-/* @at: 0 left, 0.5 middle, 1 right. Text too long for its place is cut short with a mark. */
+/* @right: at the right margin, not the left. Text too long for its place is cut short with a mark. */
 static void
 paint_furniture_text (SwComposer *composer,
                       const char *text,
-                      double      at,
+                      gboolean    right,
                       double      y_pt,
                       cairo_t    *cr)
 {
   const SwStyle *style = &composer->style;
-  double most_pt = style->width_pt * (at == 0.5 ? 0.3 : 0.6);
+  double most_pt = style->width_pt * (right ? 0.35 : 0.6);
   g_autoptr (PangoLayout) layout
       = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
   SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
@@ -289,7 +289,7 @@ paint_furniture_text (SwComposer *composer,
       pango_layout_set_height (layout, -1);
       pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
     }
-  piece.x_pt = style->left_pt + at * (style->width_pt - (double) width / PANGO_SCALE);
+  piece.x_pt = style->left_pt + (right ? style->width_pt - (double) width / PANGO_SCALE : 0.0);
   paint_piece (&piece, cr);
 }
 
@@ -309,11 +309,13 @@ paint_furniture (const SwPages     *pages,
       = sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
 
   if (page > 0)
-    paint_furniture_text (composer, furniture->running, 0.0, style->later_top_pt - 2.0 * size_pt, cr);
+    {
+      paint_furniture_text (composer, furniture->running, FALSE, style->later_top_pt - 2.0 * size_pt, cr);
+      paint_furniture_text (composer, furniture->phone, TRUE, style->later_top_pt - 2.0 * size_pt, cr);
+    }
 
-  paint_furniture_text (composer, furniture->code, 0.0, foot_pt, cr);
-  paint_furniture_text (composer, furniture->phone, 0.5, foot_pt, cr);
-  paint_furniture_text (composer, number, 1.0, foot_pt, cr);
+  paint_furniture_text (composer, furniture->code, FALSE, foot_pt, cr);
+  paint_furniture_text (composer, number, TRUE, foot_pt, cr);
 }
 
 /**

@@ -39,9 +39,9 @@ typedef struct
 
 /**
  * SwFurniture:
- * @running: running head, from the second page on
- * @code: at the left of the footer
- * @phone: in the middle of the footer
+ * @running: at the left of the running head, from the second page on
+ * @phone: at the right of the running head
+ * @code: at the left of the footer; the page number is at its right
  *
  * What stands at the same place on every page.
  */

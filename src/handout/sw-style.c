@@ -9,9 +9,15 @@
 #define FONT_FAMILIES "Noto Sans, Noto Sans Arabic, Noto Sans Hebrew, DejaVu Sans"
 #define SMALLEST_TEXT_PT 12.0
 #define SMALLEST_FURNITURE_PT 9.0
+#define LARGEST_FURNITURE_PT 14.0
 
-/* Characters of Noto Sans are about half as wide as the size says; a column below this many reads badly. */
-#define FEWEST_CHARACTERS 30.0
+/* Characters of Noto Sans are about half as wide as the size says; a column of fewer than these reads badly: beside
+ * a picture, under a small picture. */
+#define FEWEST_BESIDE 22.0
+#define FEWEST_UNDER 21.0
+
+/* A table of ten columns leaves no room for larger print. */
+#define LARGEST_TABLE_PT 14.5
 
 /* What each role adds to the body size, as a factor, at 14 pt. */
 static const struct
@@ -30,6 +36,8 @@ static const struct
   [SW_TEXT_LABEL] = { 0.86, TRUE, SW_GREY_TEXT },
   [SW_TEXT_SMALL] = { 0.86, FALSE, SW_GREY_TEXT },
   [SW_TEXT_SMALL_STRONG] = { 0.86, TRUE, SW_GREY_TEXT },
+  [SW_TEXT_TABLE] = { 0.86, FALSE, SW_GREY_TEXT },
+  [SW_TEXT_TABLE_STRONG] = { 0.86, TRUE, SW_GREY_TEXT },
   [SW_TEXT_FURNITURE] = { 0.66, FALSE, SW_GREY_QUIET },
 };
 
@@ -37,7 +45,8 @@ static const struct
  * sw_style_get_size_pt:
  *
  * Returns: the size of text of that role. Headings grow more slowly than large body text, small text never falls
- *   below 12 pt (furniture 9 pt).
+ *   below 12 pt (furniture 9 pt), tables and furniture never so
+ *   large that they run out of room.
  */
 double
 sw_style_get_size_pt (const SwStyle *style,
@@ -48,7 +57,9 @@ sw_style_get_size_pt (const SwStyle *style,
   if (scale > 1.0)
     return style->body_pt * (1.0 + (scale - 1.0) * MIN (1.0, 16.0 / style->body_pt));
   if (role == SW_TEXT_FURNITURE)
-    return MAX (SMALLEST_FURNITURE_PT, style->body_pt * scale);
+    return CLAMP (style->body_pt * scale, SMALLEST_FURNITURE_PT, LARGEST_FURNITURE_PT);
+  if (role == SW_TEXT_TABLE || role == SW_TEXT_TABLE_STRONG)
+    return CLAMP (style->body_pt * scale, SMALLEST_TEXT_PT, LARGEST_TABLE_PT);
   return MAX (SMALLEST_TEXT_PT, style->body_pt * scale);
 }
 
@@ -91,7 +102,7 @@ sw_style_init (SwStyle *style,
                SwPaper  paper,
                double   text_points)
 {
-  double side_column_pt;
+  double beside_pt;
 
   if (paper == SW_PAPER_LETTER)
     {
@@ -114,6 +125,7 @@ sw_style_init (SwStyle *style,
   style->figure_width_pt = sw_pt_from_mm (54.0);
   style->large_figure_width_pt = (style->width_pt - style->column_gap_pt) / 2.0;
 
-  side_column_pt = style->width_pt - style->figure_width_pt - style->column_gap_pt;
-  style->columns = side_column_pt / (0.5 * style->body_pt) >= FEWEST_CHARACTERS;
+  beside_pt = style->width_pt - style->large_figure_width_pt - style->column_gap_pt;
+  style->beside = beside_pt / (0.5 * style->body_pt) >= FEWEST_BESIDE;
+  style->columns = style->figure_width_pt / (0.5 * sw_style_get_size_pt (style, SW_TEXT_SMALL)) >= FEWEST_UNDER;
 }

@@ -24,6 +24,8 @@ typedef enum
   SW_TEXT_LABEL,
   SW_TEXT_SMALL,
   SW_TEXT_SMALL_STRONG,
+  SW_TEXT_TABLE,
+  SW_TEXT_TABLE_STRONG,
   SW_TEXT_FURNITURE,
 } SwTextRole;
 
@@ -41,6 +43,7 @@ typedef enum
  * @figure_width_pt: width of an exercise's picture where exercises share a page
  * @large_figure_width_pt: its width where an exercise has a page to itself
  * @columns: whether two columns of text leave lines long enough to read
+ * @beside: whether text beside a large picture does
  *
  * The measures of the pages, all from paper and body size. Clear print asks for at least 12 pt, line spacing well
  * above single, ragged right, lines of 60 to 70 characters, no capitals or italics for running text, the same place
@@ -60,6 +63,7 @@ typedef struct
   double figure_width_pt;
   double large_figure_width_pt;
   gboolean columns;
+  gboolean beside;
 } SwStyle;
 
 #define SW_GREY_TEXT 0.0
