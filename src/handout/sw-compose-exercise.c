@@ -21,6 +21,7 @@ typedef struct
   SwClient *client;
   const SwExerciseText *text;
   SwFigure *figure;
+  SwBodySide drawn;
   double figure_width_pt;
   double gap_pt;
   SwTextRole role;
@@ -96,6 +97,21 @@ compose_heading (Exercise   *exercise,
   sw_composer_end (&flow, 1.15 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
+/* Whoever works one side after the other needs to know that the picture shows only one of them. */
+static void
+add_caption (SwFlow   *flow,
+             Exercise *exercise)
+{
+  SwComposer *self = flow->composer;
+  SwSide worked = sw_item_get_dose (exercise->item)->side;
+
+  if (exercise->drawn == SW_BODY_SIDE_NONE || (worked != SW_SIDE_EACH && worked != SW_SIDE_ALTERNATING))
+    return;
+  sw_flow_text_in (flow, SW_TEXT_SMALL, "P",
+                   sw_phrases_get (self->phrases, exercise->drawn == SW_BODY_SIDE_RIGHT ? "exercise.shows-right"
+                                                                                        : "exercise.shows-left"));
+}
+
 static void
 add_figure (SwFlow   *flow,
             Exercise *exercise)
@@ -112,6 +128,7 @@ add_figure (SwFlow   *flow,
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (exercise->figure);
   flow->y_pt += height_pt;
+  add_caption (flow, exercise);
 }
 
 static void
@@ -574,18 +591,49 @@ compose_long_note (Exercise *exercise)
   sw_composer_close_frame (self);
 }
 
-/* The picture is drawn for the right side; a client who works the left alone sees the left. */
+/* Which one side the picture is drawn for, if it is for one. */
+static SwBodySide
+find_drawn_side (SwFigureSpec *spec)
+{
+  const SwFigureContent *content = sw_figure_spec_get_content (spec);
+  gboolean right = FALSE;
+  gboolean left = FALSE;
+
+  for (int i = 0; i < content->n_works; i++)
+    {
+      right = right || content->works[i].right;
+      left = left || content->works[i].left;
+    }
+
+  if (right == left)
+    return SW_BODY_SIDE_NONE;
+  return right ? SW_BODY_SIDE_RIGHT : SW_BODY_SIDE_LEFT;
+}
+
+/* A client who works one side alone sees that side. */
+static gboolean
+is_mirrored (SwSide     worked,
+             SwBodySide drawn)
+{
+  if (worked == SW_SIDE_LEFT)
+    return drawn != SW_BODY_SIDE_LEFT;
+  return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
+}
+
+
 static gboolean
 load_figure (Exercise *exercise,
              GError  **error)
 {
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (exercise->item));
+  SwSide worked = sw_item_get_dose (exercise->item)->side;
   g_autoptr (GError) cause = NULL;
 
   if (spec == NULL)
     return TRUE;
 
-  exercise->figure = sw_figure_new (spec, sw_item_get_dose (exercise->item)->side == SW_SIDE_LEFT, &cause);
+  exercise->drawn = find_drawn_side (spec);
+  exercise->figure = sw_figure_new (spec, is_mirrored (worked, exercise->drawn), &cause);
   if (exercise->figure != NULL)
     return TRUE;
 

@@ -7,7 +7,9 @@
 #include <string.h>
 
 #include "handout-sample.h"
+#include "sw-data-dir.h"
 #include "sw-handout.h"
+#include "sw-programme-file.h"
 
 #define DAY "2026-11-20"
 
@@ -17,12 +19,28 @@ typedef struct
   char *path;
 } Fixture;
 
+/* The picture of the first exercise of the shipped sample. */
+static SwFigureSpec *
+load_figure (void)
+{
+  g_autofree char *path = sw_data_path ("samples", "sample.setwright", NULL);
+  g_autoptr (SwProgrammeFile) file = sw_programme_file_new (path);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwProgramme) programme = sw_programme_file_load (file, &error);
+  g_autoptr (GPtrArray) exercises = NULL;
+
+  g_assert_no_error (error);
+  exercises = sw_programme_dup_exercises (programme);
+  return sw_figure_spec_ref (sw_exercise_get_figure (g_ptr_array_index (exercises, 0)));
+}
+
 static void
 write_pdf (Fixture     *fixture,
            SwPaper      paper,
            double       text_points)
 {
-  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwFigureSpec) figure = load_figure ();
+  g_autoptr (SwProgramme) programme = handout_sample_new (figure);
   g_autoptr (GError) error = NULL;
   g_autoptr (SwHandout) handout = NULL;
   g_autoptr (GBytes) pdf = NULL;
@@ -307,6 +325,23 @@ test_grey_and_marked (Fixture       *fixture,
   g_assert_nonnull (strstr (content, "/DisplayDocTitle true"));
 }
 
+/* Each of the seven pictures says in words what it shows, and where on the page it is. */
+static void
+test_pictures (Fixture       *fixture,
+               gconstpointer  data)
+{
+  g_autofree char *content = run ("qpdf", "--qdf", "--object-streams=disable", fixture->path, "-", NULL);
+
+  (void) data;
+  if (content == NULL)
+    return;
+
+  g_assert_cmpuint (count (content, "/S /Figure"), ==, 7);
+  g_assert_cmpuint (count (content, "/Alt "), ==, 7);
+  g_assert_cmpuint (count (content, "/BBox ["), >=, 7);
+  g_assert_cmpuint (count (content, "/Alt ()"), ==, 0);
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -318,6 +353,7 @@ main (int   argc,
   g_test_add ("/pdf/reading-order", Fixture, NULL, set_up, test_reading_order, tear_down);
   g_test_add ("/pdf/structure", Fixture, NULL, set_up, test_structure, tear_down);
   g_test_add ("/pdf/structured-text", Fixture, NULL, set_up, test_structured_text, tear_down);
+  g_test_add ("/pdf/pictures", Fixture, NULL, set_up, test_pictures, tear_down);
   g_test_add ("/pdf/grey-and-marked", Fixture, NULL, set_up, test_grey_and_marked, tear_down);
   return g_test_run ();
 }
