@@ -4,6 +4,8 @@
  * the steps stand beside the picture they explain; else everything follows in one column. */
 #include "config.h"
 
+#include <string.h>
+
 #include <glib/gi18n.h>
 
 #include "sw-care.h"
@@ -13,6 +15,9 @@
 #define NOTE_FRAME_PT 0.8
 #define CARE_FRAME_PT 2.2
 #define TALLEST_FIGURE 1.25
+
+/* A note beyond this is no use in a column, and costly to measure in several. */
+#define LONGEST_COLUMN_NOTE 1000
 
 typedef struct
 {
@@ -691,7 +696,7 @@ sw_compose_exercise (SwComposer  *self,
 
   sw_composer_open (self, "Sect");
   compose_heading (&exercise, heading);
-  if (!self->style.columns || !compose_columns (&exercise))
+  if (!self->style.columns || strlen (sw_item_get_note (item)) > LONGEST_COLUMN_NOTE || !compose_columns (&exercise))
     {
       compose_single_column (&exercise);
       compose_long_note (&exercise);
