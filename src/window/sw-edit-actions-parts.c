@@ -229,16 +229,26 @@ duplicate_session_activated_cb (GSimpleAction *action,
                                 gpointer       data)
 {
   SwEditActions *self = data;
+  SwHistory *history = sw_document_get_history (self->document);
   g_autoptr (GPtrArray) sessions = g_ptr_array_new ();
   g_autoptr (GPtrArray) copies = NULL;
   g_autofree char *label = NULL;
+  g_autofree char *name = NULL;
+  g_autofree char *title = NULL;
 
   (void) action;
   (void) parameter;
   g_ptr_array_add (sessions, sw_document_get_session (self->document));
   label = sw_edit_label (SW_EDIT_VERB_DUPLICATE, sessions);
-  copies = sw_edit_duplicate (sw_document_get_history (self->document), sw_document_get_programme (self->document),
-                              sessions, label);
+  name = sw_edit_object_name (sessions->pdata[0]);
+  /* Translators: the title of a session's duplicate */
+  title = g_strdup_printf (_ ("%s, second"), name);
+
+  sw_history_begin (history, label);
+  copies = sw_edit_duplicate (history, sw_document_get_programme (self->document), sessions, label);
+  if (copies->len == 1)
+    sw_history_set_string (history, label, copies->pdata[0], "title", title);
+  sw_history_end (history);
   if (copies->len == 1)
     sw_document_set_session (self->document, copies->pdata[0]);
 }

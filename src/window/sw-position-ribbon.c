@@ -6,8 +6,8 @@
 #include "sw-position-ribbon.h"
 
 #define N_LANES (SW_POSITION_FACE_DOWN + 1)
-#define LANE_PX 7
-#define EDGE_PX 7
+#define LANE_PX 6
+#define EDGE_PX 6
 #define LINE_PX 3
 #define STEP_Y_PX 12 /* beside the word for the new position */
 

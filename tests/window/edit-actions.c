@@ -360,6 +360,7 @@ test_sessions (Fixture       *fixture,
   activate (fixture, "duplicate-session");
   g_assert_true (session_of (fixture) != first);
   assert_session (fixture, "low|mid high|");
+  g_assert_cmpstr (sw_session_get_title (session_of (fixture)), ==, "Session, second");
   g_assert_cmpint (session_shown (fixture), ==, 1);
 
   activate (fixture, "add-session");
