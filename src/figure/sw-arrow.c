@@ -151,6 +151,24 @@ push_outward (SwArrow       *arrow,
     }
 }
 
+/* Whether the path goes round @about as seen, rather than across it. */
+static gboolean
+is_round (const SwArrow *arrow,
+          const SwSpot  *about)
+{
+  double nearest = G_MAXDOUBLE;
+  double farthest = 0;
+
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      double away = hypot (arrow->points[i].x - about->x, arrow->points[i].y - about->y);
+
+      nearest = MIN (nearest, away);
+      farthest = MAX (farthest, away);
+    }
+  return nearest > 0.55 * farthest;
+}
+
 typedef struct
 {
   SwArrow best;
@@ -197,7 +215,7 @@ sw_arrow_place (SwArrow        *arrow,
 {
   static const double pushes[] = { 0.03, 0.05, 0.075, 0.11, 0.15, -0.05, -0.09 };
   static const double asides[] = { 0.035, -0.035, 0.06, -0.06, 0.09, -0.09, 0.13, -0.13, 0.18, -0.18, 0.23, -0.23 };
-  static const double aheads[] = { 0.05, 0.09, 0.13, 0.17 };
+  static const double aheads[] = { 0.05, 0.09, 0.13, 0.17, -0.06, -0.10, -0.14 };
   SwArrow plain = { .n_points = 0 };
   SwArrow tried;
   Search search = { .cost = G_MAXDOUBLE, .items = items, .moving = moving, .room = room };
@@ -228,7 +246,7 @@ sw_arrow_place (SwArrow        *arrow,
   dy /= chord;
 
   try_arrow (&search, &plain, 0);
-  for (gsize i = 0; about != NULL && !is_short && i < G_N_ELEMENTS (pushes); i++)
+  for (gsize i = 0; about != NULL && !is_short && is_round (&plain, about) && i < G_N_ELEMENTS (pushes); i++)
     {
       push_outward (&tried, &plain, about, pushes[i]);
       try_arrow (&search, &tried, 2.2 * fabs (pushes[i]) + (path_length (&tried) < 0.5 * original ? 0.5 : 0));
@@ -244,7 +262,7 @@ sw_arrow_place (SwArrow        *arrow,
     for (int side = -1; side <= 1; side++)
       {
         shift (&tried, &plain, dx * aheads[i] - dy * side * 0.04, dy * aheads[i] + dx * side * 0.04);
-        try_arrow (&search, &tried, 1.6 * aheads[i] + 0.06 * abs (side));
+        try_arrow (&search, &tried, 1.6 * fabs (aheads[i]) + 0.06 * abs (side));
       }
   *arrow = search.best;
 }

@@ -31,7 +31,7 @@ typedef struct
 static double
 most_scale (const SwFigure *self)
 {
-  return self->cropped[1] || self->cropped[3] ? MOST_CLOSE_PT : MOST_WHOLE_PT;
+  return self->cropped_below || self->cropped_above ? MOST_CLOSE_PT : MOST_WHOLE_PT;
 }
 
 static double
@@ -159,8 +159,8 @@ clip_to_frame (const SwFigure *self,
                double          width_pt,
                double          height_pt)
 {
-  double bottom = self->cropped[1] ? sw_paper_y (paper, self->whole.bottom) : top_pt + height_pt;
-  double top = self->cropped[3] ? sw_paper_y (paper, self->whole.top) : top_pt;
+  double bottom = self->cropped_below ? sw_paper_y (paper, self->whole.bottom) : top_pt + height_pt;
+  double top = self->cropped_above ? sw_paper_y (paper, self->whole.top) : top_pt;
 
   cairo_rectangle (paper->cr, left_pt, top, width_pt, bottom - top);
   cairo_clip (paper->cr);
@@ -185,28 +185,32 @@ room_for (const SwFigure *self,
   return room;
 }
 
-/* How far the panels move aside, all alike, so that their numbers find room in the upper left corner. */
-static double
+/* How far the panels move aside, all alike, so that their numbers find room in the upper left corner. Returns FALSE when
+ * no move helps; then the numbers need a row of their own. */
+static gboolean
 find_shift (SwFigure   *self,
             cairo_t    *cr,
             const Grid *grid,
             double      cell_w,
-            double      cell_h)
+            double      cell_h,
+            double     *shift_pt)
 {
   double spare = MAX (0.0, (cell_w - 2 * MARGIN_PT - (self->whole.right - self->whole.left) * grid->scale_pt) / 2);
   double inset = SW_MARK_NUMBER_PT / 2 + 1.0;
 
-  for (double shift = 0; shift < spare; shift += 2)
+  for (double shift = 0; shift <= spare; shift += 2)
     {
       SwPaper paper = paper_for (self, cr, shift, 0, cell_w, cell_h, grid->scale_pt);
       double crowd = 0;
 
       for (int i = 0; i < self->n_panels; i++)
         crowd += crowd_at (&self->panels[i], &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
+      *shift_pt = shift;
       if (crowd <= 0)
-        return shift;
+        return TRUE;
     }
-  return spare;
+  *shift_pt = 0;
+  return FALSE;
 }
 
 static void
@@ -220,9 +224,10 @@ draw_cell (SwFigure *self,
            double    width_pt,
            double    height_pt,
            double    scale_pt,
-           double    shift_pt)
+           double    shift_pt,
+           double    lower_pt)
 {
-  SwPaper paper = paper_for (self, cr, left_pt + shift_pt, top_pt, width_pt, height_pt, scale_pt);
+  SwPaper paper = paper_for (self, cr, left_pt + shift_pt, top_pt + lower_pt, width_pt, height_pt - lower_pt, scale_pt);
   SwExtent room = room_for (self, &paper, left_pt, top_pt, width_pt, height_pt);
   double x;
   double y;
@@ -262,7 +267,7 @@ sw_figure_measure (SwFigure *self,
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
-  natural = self->cropped[1] || self->cropped[3] ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
+  natural = self->cropped_below || self->cropped_above ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
   w = self->whole.right - self->whole.left;
   h = self->whole.top - self->whole.bottom;
   one = MIN (natural, (width_pt - 2 * MARGIN_PT) / w);
@@ -296,6 +301,7 @@ sw_figure_draw (SwFigure *self,
   double cell_w;
   double cell_h;
   double shift = 0;
+  double top = 0;
   int n;
 
   g_return_if_fail (SW_IS_FIGURE (self));
@@ -308,8 +314,11 @@ sw_figure_draw (SwFigure *self,
   cell_w = (width_pt - (grid.columns - 1) * PANEL_GAP_PT) / grid.columns;
   cell_h = (height_pt - (grid.rows - 1) * PANEL_GAP_PT) / grid.rows;
 
-  if (n > 1)
-    shift = find_shift (self, cr, &grid, cell_w, cell_h);
+  if (n > 1 && !find_shift (self, cr, &grid, cell_w, cell_h, &shift))
+    {
+      top = SW_MARK_NUMBER_PT - 1;
+      grid.scale_pt = MIN (grid.scale_pt, fit (self, width_pt, height_pt - top * grid.rows, grid.columns, grid.rows));
+    }
 
   cairo_save (cr);
   cairo_new_path (cr);
@@ -320,7 +329,7 @@ sw_figure_draw (SwFigure *self,
       SwPanel *panel = n == 1 ? &self->overlay : &self->panels[i];
 
       draw_cell (self, cr, panel, n > 1 ? i + 1 : 0, self->solver.content->hold && i == n - 1,
-                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt, shift);
+                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt, shift, top);
     }
   cairo_restore (cr);
 }

@@ -44,7 +44,10 @@ struct _SwFigure
   SwGround ground;
   SwExtent whole;     /* all poses, things and arrows, cropped to the frame */
   SwExtent furniture; /* where furniture is drawn */
-  gboolean cropped[4]; /* left, bottom, right, top: whether the frame cuts something off */
+  double above;       /* what the frame shows: not what is lower on paper */
+  double below;       /* nor what is higher */
+  gboolean cropped_below; /* whether that cuts something off */
+  gboolean cropped_above;
 
   SwPanel overlay;
   SwPanel panels[SW_MAX_PANELS];

@@ -17,10 +17,13 @@
 G_DEFINE_QUARK (sw-figure-error-quark, sw_figure_error)
 G_DEFINE_FINAL_TYPE (SwFigure, sw_figure, G_TYPE_OBJECT)
 
+/* Grows @extent by what of the body lies between two heights on paper. */
 static void
 add_body_extent (SwExtent       *extent,
                  const SwBody   *body,
-                 const SwCamera *camera)
+                 const SwCamera *camera,
+                 double          above,
+                 double          below)
 {
   for (int part = 0; part < SW_N_PARTS; part++)
     {
@@ -32,9 +35,12 @@ add_body_extent (SwExtent       *extent,
           {
             const SwBlob *blob = &shape.hulls[i].blobs[k];
             SwEgg egg = sw_egg (camera, body->pieces[blob->piece], blob->centre, blob->half);
+            double rise = sqrt (egg.yy);
 
-            sw_extent_add (extent, egg.at.x - sqrt (egg.xx), egg.at.y - sqrt (egg.yy));
-            sw_extent_add (extent, egg.at.x + sqrt (egg.xx), egg.at.y + sqrt (egg.yy));
+            if (egg.at.y + rise < above || egg.at.y - rise > below)
+              continue;
+            sw_extent_add (extent, egg.at.x - sqrt (egg.xx), CLAMP (egg.at.y - rise, above, below));
+            sw_extent_add (extent, egg.at.x + sqrt (egg.xx), CLAMP (egg.at.y + rise, above, below));
           }
     }
 }
@@ -99,61 +105,44 @@ find_lower_cut (const SwFigure *self)
   return cut;
 }
 
+/* The heights on paper between which the frame shows the figure. */
 static void
-crop (SwFigure *self,
-      guint     moving)
+find_frame (SwFigure *self,
+            guint     moving)
 {
   SwFigureFrame frame = self->solver.content->frame;
   double knees = sw_see (&self->camera, self->solver.keys[0].body.pieces[SW_PIECE_SHANK].at).y;
 
+  self->above = -G_MAXDOUBLE;
+  self->below = G_MAXDOUBLE;
   if (frame == SW_FIGURE_FRAME_AUTO && moving != 0 && only_above_hips_moves (self, moving)
       && find_upper_cut (self) > knees + 0.05)
     frame = SW_FIGURE_FRAME_UPPER;
 
-  if (frame == SW_FIGURE_FRAME_UPPER || frame == SW_FIGURE_FRAME_HEAD)
-    {
-      double cut = frame == SW_FIGURE_FRAME_UPPER ? find_upper_cut (self) : find_head_cut (self);
-
-      self->cropped[1] = self->whole.bottom < cut;
-      self->whole.bottom = MAX (self->whole.bottom, cut);
-    }
+  if (frame == SW_FIGURE_FRAME_UPPER)
+    self->above = find_upper_cut (self);
+  else if (frame == SW_FIGURE_FRAME_HEAD)
+    self->above = find_head_cut (self);
   else if (frame == SW_FIGURE_FRAME_LOWER)
-    {
-      double cut = find_lower_cut (self);
-
-      self->cropped[3] = self->whole.top > cut;
-      self->whole.top = MIN (self->whole.top, cut);
-    }
-}
-
-static SwExtent
-bodies_extent (const SwFigure *self,
-               double          above)
-{
-  SwExtent extent = sw_extent_empty ();
-
-  for (int i = 0; i < SW_N_FRAMES; i += 2)
-    {
-      SwExtent one = sw_extent_empty ();
-
-      add_body_extent (&one, &self->frames[i].body, &self->camera);
-      sw_extent_join (&extent, &one);
-    }
-  extent.bottom = MAX (extent.bottom, above);
-  return extent;
+    self->below = find_lower_cut (self);
 }
 
 /* How wide and high everything is, arrows with some air round them included. */
 static void
-measure_whole (SwFigure *self,
-               guint     moving)
+measure_whole (SwFigure *self)
 {
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
   int n_shown = sw_figure_get_shown (self, shown);
+  SwExtent bodies = sw_extent_empty ();
 
-  self->whole = bodies_extent (self, -G_MAXDOUBLE);
+  self->whole = sw_extent_empty ();
   self->furniture = sw_extent_empty ();
-  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground);
+  for (int i = 0; i < SW_N_FRAMES; i += 2)
+    {
+      add_body_extent (&self->whole, &self->frames[i].body, &self->camera, self->above, self->below);
+      add_body_extent (&bodies, &self->frames[i].body, &self->camera, -G_MAXDOUBLE, G_MAXDOUBLE);
+    }
+  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above, self->below);
   for (int i = 0; i < n_shown; i++)
     {
       SwSpot path[SW_N_FRAMES];
@@ -172,7 +161,10 @@ measure_whole (SwFigure *self,
 
         sw_extent_add (&self->whole, at.x, at.y);
       }
-  crop (self, moving);
+  self->whole.bottom = MAX (self->whole.bottom, self->above);
+  self->whole.top = MIN (self->whole.top, self->below);
+  self->cropped_below = bodies.bottom < self->above;
+  self->cropped_above = bodies.top > self->below;
 }
 
 /* Share of the dashed start that is not hidden by the end. */
@@ -241,7 +233,8 @@ choose_panels (SwFigure *self)
     sw_panel_add_items (&self->panels[i], self);
   self->needs_panels = solver->n_keys == 3 || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
   self->wants_panels = solver->n_keys == 2 && trunk > TRUNK_MOVED;
-  measure_whole (self, moving);
+  find_frame (self, moving);
+  measure_whole (self);
 }
 
 /* What the author fixed, else the base's view; lying on the other side or mirrored it is seen from the other side. */

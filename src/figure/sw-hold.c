@@ -332,6 +332,41 @@ hold_hand (SwHold            *hold,
     }
 }
 
+/* Where a knee points that nobody moved: as in the start, turned with the pelvis. */
+static SwVector
+kept_knee (const SwSolver *solver,
+           const SwBody   *now,
+           SwFigureSide    side)
+{
+  const SwBody *start = &solver->keys[0].body;
+  SwVector hip = sw_body_get_hip (start, side);
+  SwVector line = sw_unit (sw_sub (start->pieces[SW_SIDED (SW_PIECE_FOOT, side)].at, hip), down);
+  SwVector bend = sw_across (sw_sub (start->pieces[SW_SIDED (SW_PIECE_SHANK, side)].at, hip), line);
+  SwMatrix before = start->pieces[SW_PIECE_PELVIS].axes;
+
+  return sw_apply (now->pieces[SW_PIECE_PELVIS].axes, sw_apply (sw_transpose (before), bend));
+}
+
+/* A hand that stays where the start has it: the same elbow while the shoulder stays, too, else one near it. */
+static void
+keep_hand (SwHold         *hold,
+           const SwSolver *solver,
+           const SwBody   *now,
+           SwFigureSide    side,
+           SwFigurePlace   place)
+{
+  const SwBody *start = &solver->keys[0].body;
+  SwVector elbow = start->pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at;
+  SwVector shoulder = now->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at;
+  double moved = sw_length (sw_sub (shoulder, start->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at));
+
+  hold->grip = solver->keys[0].grips[side];
+  hold->toward = sw_sub (elbow, shoulder);
+  hold->search = moved > 0.004;
+  if (hold->search && sw_joints_get (&solver->keys[0].joints, SW_ANGLE_ELBOW_BEND, side) < 14)
+    hold->toward = easy_elbow (place, now->pieces[SW_PIECE_RIBCAGE].axes, side);
+}
+
 /* The forearm upright on the wall: the elbow as far up as the upper arm reaches, the hand above it. */
 static void
 hold_forearm (SwHold            *hold,
@@ -432,10 +467,10 @@ sw_hold_find (SwHold         *hold,
   if (is_leg)
     {
       hold_foot (hold, solver, pin, pose, now, is_start);
-      /* Angles tell where the knee points; without any it stays near where it was. */
+      /* Angles tell where the knee points; without any it goes with the pelvis. */
       hold->toward = body->pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x;
       if (!is_start && !pose->new_leg[side])
-        hold->toward = sw_sub (solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at, sw_body_get_hip (body, side));
+        hold->toward = kept_knee (solver, body, side);
     }
   else if (pin->limb == SW_FIGURE_LIMB_FOREARM)
     {
@@ -446,11 +481,7 @@ sw_hold_find (SwHold         *hold,
            && (pin->to == SW_FIGURE_PLACE_START || pin->to == solver->poses[0].pins[limb].to)
            && (pin->to == SW_FIGURE_PLACE_START
                || memcmp (pin->offset, solver->poses[0].pins[limb].offset, sizeof pin->offset) == 0))
-    {
-      hold->grip = solver->keys[0].grips[limb];
-      hold->search = TRUE;
-      hold->toward = easy_elbow (solver->poses[0].pins[limb].to, trunk, side);
-    }
+    keep_hand (hold, solver, body, side, solver->poses[0].pins[limb].to);
   else if (pin->to == SW_FIGURE_PLACE_START)
     {
       hold->grip = (is_start ? body : &solver->keys[0].body)->pieces[SW_SIDED (SW_PIECE_HAND, side)];

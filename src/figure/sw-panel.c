@@ -142,6 +142,15 @@ sw_figure_get_path (const SwFigure *self,
   return n;
 }
 
+static gboolean
+only_one_side_moves (guint moving,
+                     int   part)
+{
+  int other = part < (int) SW_PART_UPPER_ARM ? part : (int) SW_PART_UPPER_ARM + ((part - (int) SW_PART_UPPER_ARM) ^ 1);
+
+  return (moving >> part & 1) != 0 && (moving >> other & 1) == 0;
+}
+
 /**
  * sw_panel_add_items:
  * @panel: a panel whose poses are set
@@ -161,8 +170,14 @@ sw_panel_add_items (SwPanel        *panel,
       if ((panel->moving >> part & 1) != 0)
         sw_items_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_STYLE_START, camera, SW_TOLERANCE);
   for (int part = 0; part < SW_N_PARTS; part++)
-    sw_items_add_part (&panel->items, &panel->solid->body, (SwPart) part,
-                       sw_part_get_style (&panel->solid->body, (SwPart) part, camera), camera, SW_TOLERANCE);
+    {
+      SwStyle style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
+
+      /* What moves is what the picture is about, even on the far side. */
+      if (only_one_side_moves (panel->moving, part))
+        style = SW_STYLE_NEAR;
+      sw_items_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
+    }
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
   sw_items_sort (&panel->items);
 }
@@ -218,7 +233,8 @@ sw_panel_draw (const SwPanel  *panel,
 {
   const SwFigureContent *content = figure->solver.content;
 
-  sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body);
+  sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
+                        figure->above, figure->below);
   for (int i = 0; i < panel->items.n_items; i++)
     {
       const SwItem *item = &panel->items.items[panel->items.order[i]];

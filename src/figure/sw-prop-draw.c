@@ -7,6 +7,7 @@
 #include "sw-furniture.h"
 
 #define LEVEL_TILT_DEG 3.0
+#define FRAME_SCRAP 0.05
 
 static gboolean
 is_level (const SwCamera *camera)
@@ -71,6 +72,26 @@ box_depth (const SwBox    *box,
            const SwCamera *camera)
 {
   return sw_dot (sw_add (box->low, box->high), camera->toward) / 2;
+}
+
+/* Scraps of furniture at the edge of a close frame would only be asked about. */
+static gboolean
+is_in_frame (const SwBox    *box,
+             const SwCamera *camera,
+             double          above,
+             double          below)
+{
+  double low = G_MAXDOUBLE;
+  double high = -G_MAXDOUBLE;
+
+  for (int k = 0; k < 8; k++)
+    {
+      double y = sw_see (camera, corner (box, k)).y;
+
+      low = MIN (low, y);
+      high = MAX (high, y);
+    }
+  return high > above + FRAME_SCRAP && low < below - FRAME_SCRAP;
 }
 
 static void
@@ -151,6 +172,8 @@ floor_extent (const SwCamera *camera,
  * @solver: the solved figure
  * @ground: how far the ground reaches
  * @body: the body that casts a shadow
+ * @above: what is lower on paper is out of the frame
+ * @below: what is higher is, too
  *
  * Draws ground and furniture.
  */
@@ -159,7 +182,9 @@ sw_props_draw_behind (const SwPaper  *paper,
                       const SwCamera *camera,
                       const SwSolver *solver,
                       const SwGround *ground,
-                      const SwBody   *body)
+                      const SwBody   *body,
+                      double          above,
+                      double          below)
 {
   SwBox boxes[SW_MAX_BOXES];
   int n = sw_furniture_get_boxes (solver, ground, boxes);
@@ -184,7 +209,8 @@ sw_props_draw_behind (const SwPaper  *paper,
         if (!drawn[k] && (farthest < 0 || box_depth (&boxes[k], camera) < box_depth (&boxes[farthest], camera)))
           farthest = k;
       drawn[farthest] = TRUE;
-      draw_box (paper, camera, &boxes[farthest]);
+      if (is_in_frame (&boxes[farthest], camera, above, below))
+        draw_box (paper, camera, &boxes[farthest]);
     }
 }
 
@@ -195,13 +221,17 @@ sw_props_draw_behind (const SwPaper  *paper,
  * @camera: the view
  * @solver: the solved figure
  * @ground: how far the ground reaches
+ * @above: what is lower on paper is out of the frame
+ * @below: what is higher is, too
  */
 void
 sw_props_add_extent (SwExtent       *extent,
                      SwExtent       *furniture,
                      const SwCamera *camera,
                      const SwSolver *solver,
-                     const SwGround *ground)
+                     const SwGround *ground,
+                     double          above,
+                     double          below)
 {
   SwBox boxes[SW_MAX_BOXES];
   int n = sw_furniture_get_boxes (solver, ground, boxes);
@@ -211,10 +241,11 @@ sw_props_add_extent (SwExtent       *extent,
       {
         SwSpot at = sw_see (camera, corner (&boxes[i], k));
 
-        sw_extent_add (furniture, at.x, at.y);
+        if (is_in_frame (&boxes[i], camera, above, below))
+          sw_extent_add (furniture, at.x, at.y);
       }
   sw_extent_join (extent, furniture);
-  if (!solver->base->on_mat && is_level (camera))
+  if (!solver->base->on_mat && is_level (camera) && above < 0)
     {
       SwExtent line = floor_extent (camera, solver, ground);
 

@@ -26,12 +26,16 @@ void sw_props_draw_behind (const SwPaper  *paper,
                            const SwCamera *camera,
                            const SwSolver *solver,
                            const SwGround *ground,
-                           const SwBody   *body);
+                           const SwBody   *body,
+                           double          above,
+                           double          below);
 void sw_props_add_extent (SwExtent       *extent,
                           SwExtent       *furniture,
                           const SwCamera *camera,
                           const SwSolver *solver,
-                          const SwGround *ground);
+                          const SwGround *ground,
+                          double          above,
+                          double          below);
 void sw_props_add_items (SwItems        *items,
                          const SwCamera *camera,
                          const SwSolver *solver,
