@@ -79,6 +79,17 @@ level_against (const SwExerciseFacts *facts,
   return level;
 }
 
+/* The usual dose for a first look: the limits of effort and pain are left to the details. */
+static char *
+dup_short_dose (SwExercise *exercise)
+{
+  SwDose dose = sw_exercise_get_facts (exercise)->dose;
+
+  dose.effort_limit = 0;
+  dose.pain_limit = -1;
+  return sw_dose_to_line (&dose);
+}
+
 static void
 update_warning (SwExerciseCard *self)
 {
@@ -269,7 +280,7 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
   if (exercise == NULL)
     return;
 
-  dose = sw_dose_to_line (&sw_exercise_get_facts (exercise)->dose);
+  dose = dup_short_dose (exercise);
   place = dup_place (exercise);
   gtk_label_set_label (self->name, sw_exercise_card_text_of (exercise)->name);
   gtk_label_set_label (self->dose, dose);
