@@ -123,12 +123,13 @@ add_figure (SwFlow   *flow,
 {
   SwComposer *self = flow->composer;
   double width_pt = MIN (flow->width_pt, exercise->figure_width_pt);
+  double zoom = MAX (width_pt / self->style.figure_width_pt, 1.0);
   double height_pt = 0.0;
   SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
   SwPiece *piece;
 
-  sw_figure_measure (exercise->figure, width_pt, &height_pt);
-  height_pt = MIN (height_pt, TALLEST_FIGURE * width_pt);
+  sw_figure_measure (exercise->figure, width_pt / zoom, &height_pt);
+  height_pt = MIN (zoom * height_pt, TALLEST_FIGURE * width_pt);
   tag->alt = sw_figure_dup_text (exercise->figure, self->language);
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (exercise->figure);
@@ -630,17 +631,26 @@ static gboolean
 load_figure (Exercise *exercise,
              GError  **error)
 {
+  SwComposer *self = exercise->composer;
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (exercise->item));
-  SwSide worked = sw_item_get_dose (exercise->item)->side;
+  const char *id = sw_item_get_id (exercise->item);
   g_autoptr (GError) cause = NULL;
 
   if (spec == NULL)
     return TRUE;
 
   exercise->drawn = find_drawn_side (spec);
-  exercise->figure = sw_figure_new (spec, is_mirrored (worked, exercise->drawn), &cause);
+  exercise->figure = g_hash_table_lookup (self->figures, id);
   if (exercise->figure != NULL)
     return TRUE;
+
+  exercise->figure
+      = sw_figure_new (spec, is_mirrored (sw_item_get_dose (exercise->item)->side, exercise->drawn), &cause);
+  if (exercise->figure != NULL)
+    {
+      g_hash_table_insert (self->figures, g_strdup (id), exercise->figure);
+      return TRUE;
+    }
 
   g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_FIGURE,
                _("The picture of “%s” cannot be drawn: %s Take the exercise out, or mend its picture in the "
@@ -687,11 +697,9 @@ sw_compose_exercise (SwComposer  *self,
     .client = client,
     .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
   };
-  g_autoptr (SwFigure) figure = NULL;
 
   if (!load_figure (&exercise, error))
     return FALSE;
-  figure = exercise.figure;
   choose_sizes (&exercise);
 
   sw_composer_open (self, "Sect");

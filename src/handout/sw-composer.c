@@ -59,13 +59,14 @@ sw_composer_init (SwComposer   *self,
   self->date = g_strdup (date);
   self->context = new_context (fonts, language);
   self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  self->figures = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
   sw_composer_restart (self);
 }
 
 /**
  * sw_composer_restart:
  *
- * Forgets what has been composed, but not what has been measured.
+ * Forgets what has been composed, but not what has been measured and solved.
  */
 void
 sw_composer_restart (SwComposer *self)
@@ -90,6 +91,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
   g_clear_pointer (&self->layouts, g_hash_table_unref);
+  g_clear_pointer (&self->figures, g_hash_table_unref);
   g_clear_object (&self->context);
   sw_tags_clear (&self->tags);
 }

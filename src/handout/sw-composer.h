@@ -15,6 +15,7 @@ G_BEGIN_DECLS
  * @date: day of the handout, ISO 8601
  * @context: where Pango measures
  * @layouts: (element-type utf8 PangoLayout): every text measured so far; the same text is asked for several times
+ * @figures: (element-type utf8 SwFigure): the pictures solved so far, by item
  * @blocks: (element-type SwBlock): what has been composed so far
  * @tags: the structure so far
  * @parent: the element that new ones go into
@@ -38,6 +39,7 @@ typedef struct
   char *date;
   PangoContext *context;
   GHashTable *layouts;
+  GHashTable *figures;
   GPtrArray *blocks;
   SwTags tags;
   SwTag *parent;
