@@ -3,7 +3,7 @@
  * Runs a fuzz entry without a fuzzer: over the kept inputs, and over many damaged copies of each, the same ones every
  * time. With clang the entry can be searched further:
  *
- *   CC=clang meson setup build-fuzz -Db_sanitize=address,undefined -Db_lundef=false -Dfuzz=true
+ *   CC=clang CFLAGS=-fsanitize=fuzzer-no-link meson setup build-fuzz -Dfuzz=true -Db_sanitize=address,undefined -Db_lundef=false
  *   ninja -C build-fuzz && build-fuzz/tests/fuzz/fuzz-documents tests/fuzz/documents */
 #include "config.h"
 
