@@ -9,49 +9,43 @@
 
 #include "sw-catalogue-folder.h"
 #include "sw-check.h"
+#include "sw-figure.h"
 #include "sw-file.h"
+#include "sw-handout.h"
 #include "sw-numbers.h"
 #include "sw-programme-file.h"
+#include "sw-record-text.h"
+#include "sw-xml-values.h"
 
-#define EXIT_USAGE 2
 #define EXIT_TROUBLE 2
+#define WHOLE_FIGURE (-1.0)
 
-static char *date_option;
 static char **arguments;
+static char *output;
+static char *paper;
+static char *language;
+static char *date;
+static double text_points;
+static double width_mm = 50.0;
+static double phase = WHOLE_FIGURE;
 
 static const GOptionEntry options[] = {
-  { "date", 0, 0, G_OPTION_ARG_STRING, &date_option, N_ ("the day to reckon with, instead of today"), "YYYY-MM-DD" },
+  { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, N_ ("where to write"), N_ ("FILE") },
+  { "paper", 0, 0, G_OPTION_ARG_STRING, &paper, N_ ("the handout's paper, instead of the client's"), "a4|letter" },
+  { "text-points", 0, 0, G_OPTION_ARG_DOUBLE, &text_points, N_ ("the handout's text size, instead of the client's"), "12-28" },
+  { "language", 0, 0, G_OPTION_ARG_STRING, &language, N_ ("the handout's language, instead of the client's"), N_ ("TAG") },
+  { "date", 0, 0, G_OPTION_ARG_STRING, &date, N_ ("the day to reckon with, instead of today"), "YYYY-MM-DD" },
+  { "width", 0, 0, G_OPTION_ARG_DOUBLE, &width_mm, N_ ("the figure's width in millimetres"), "10-1000" },
+  { "at", 0, 0, G_OPTION_ARG_DOUBLE, &phase, N_ ("one pose of the figure's motion"), "0-1" },
   { G_OPTION_REMAINING, 0, 0, G_OPTION_ARG_FILENAME_ARRAY, &arguments, NULL, NULL },
   { NULL },
 };
 
-static int
-tell (const GError *error)
+static gboolean
+write_bytes (GBytes  *bytes,
+             GError **error)
 {
-  g_printerr ("%s\n", error->message);
-  return EXIT_TROUBLE;
-}
-
-/* The day given, else that of SOURCE_DATE_EPOCH (reproducible-builds.org), else today. */
-static char *
-dup_date (void)
-{
-  const char *epoch = g_getenv ("SOURCE_DATE_EPOCH");
-  g_autoptr (GDateTime) day = NULL;
-
-  if (date_option != NULL)
-    return g_strdup (date_option);
-
-  day = epoch != NULL ? g_date_time_new_from_unix_utc (g_ascii_strtoll (epoch, NULL, 10)) : g_date_time_new_now_local ();
-  return g_date_time_format (day, "%Y-%m-%d");
-}
-
-static int
-get_year (void)
-{
-  g_autofree char *date = dup_date ();
-
-  return (int) g_ascii_strtoll (date, NULL, 10);
+  return bytes != NULL && sw_file_write (output, bytes, NULL, FALSE, error);
 }
 
 static SwProgramme *
@@ -64,52 +58,114 @@ load_programme (const char  *path,
 }
 
 static int
-run_check (char **paths)
+run_check (char   **paths,
+           GError **error G_GNUC_UNUSED)
 {
   SwCheckResult result = SW_CHECK_CLEAN;
 
   for (guint i = 0; paths[i] != NULL; i++)
     {
       g_autoptr (GString) lines = g_string_new (NULL);
+      SwCheckResult one = sw_check_path (paths[i], (int) g_ascii_strtoll (date, NULL, 10), lines);
 
-      SwCheckResult one = sw_check_path (paths[i], get_year (), lines);
-
-      result = MAX (result, one);
       g_print ("%s", lines->str);
+      result = MAX (result, one);
     }
 
   return (int) result;
 }
 
 static int
-run_numbers (char **paths)
+run_numbers (char   **paths,
+             GError **error)
 {
-  g_autoptr (GError) error = NULL;
-  g_autoptr (SwProgramme) programme = load_programme (paths[0], &error);
-  g_autoptr (SwCatalogue) catalogue = NULL;
+  g_autoptr (SwProgramme) programme = load_programme (paths[0], error);
+  g_autoptr (SwCatalogue) catalogue = programme != NULL ? sw_catalogue_load_shipped (NULL, error) : NULL;
   g_autofree char *json = NULL;
 
-  if (programme == NULL)
-    return tell (error);
-
-  catalogue = sw_catalogue_load_shipped (NULL, &error);
   if (catalogue == NULL)
-    return tell (error);
+    return EXIT_TROUBLE;
 
-  json = sw_numbers_to_json (programme, catalogue, get_year ());
+  json = sw_numbers_to_json (programme, catalogue, (int) g_ascii_strtoll (date, NULL, 10));
   g_print ("%s\n", json);
   return 0;
+}
+
+static int
+run_figure (char   **paths,
+            GError **error)
+{
+  g_autoptr (SwExercise) exercise = sw_catalogue_load_exercise (paths[0], error);
+  g_autoptr (SwFigure) figure = NULL;
+
+  if (exercise == NULL)
+    return EXIT_TROUBLE;
+  if (sw_exercise_get_figure (exercise) == NULL)
+    {
+      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_INVALID, _ ("%s: this exercise has no figure yet."), paths[0]);
+      return EXIT_TROUBLE;
+    }
+
+  figure = sw_figure_new (sw_exercise_get_figure (exercise), FALSE, error);
+  return figure != NULL && sw_figure_save (figure, output, width_mm, phase, error) ? 0 : EXIT_TROUBLE;
+}
+
+static int
+run_handout (char   **paths,
+             GError **error)
+{
+  g_autoptr (SwProgramme) programme = load_programme (paths[0], error);
+  g_autoptr (SwHandout) handout = NULL;
+  g_autoptr (GBytes) pdf = NULL;
+  SwHandoutOptions how;
+
+  if (programme == NULL)
+    return EXIT_TROUBLE;
+
+  sw_handout_options_init (&how, programme, date);
+  if (paper != NULL)
+    how.paper = strcmp (paper, "letter") == 0 ? SW_PAPER_LETTER : SW_PAPER_A4;
+  if (text_points > 0.0)
+    how.text_points = text_points;
+  if (language != NULL)
+    how.language = language;
+
+  handout = sw_handout_new (programme, &how, error);
+  pdf = handout != NULL ? sw_handout_to_pdf (handout, error) : NULL;
+  return write_bytes (pdf, error) ? 0 : EXIT_TROUBLE;
+}
+
+static int
+run_record (char   **paths,
+            GError **error)
+{
+  g_autoptr (SwProgramme) programme = load_programme (paths[0], error);
+  g_autoptr (GBytes) bytes = NULL;
+  char *text;
+
+  if (programme == NULL)
+    return EXIT_TROUBLE;
+
+  text = sw_record_text (programme, date);
+  bytes = g_bytes_new_take (text, strlen (text));
+  return write_bytes (bytes, error) ? 0 : EXIT_TROUBLE;
 }
 
 static const struct
 {
   const char *name;
   const char *takes;
-  gboolean several; /* whether it takes more than one argument */
-  int (*run) (char **paths);
+  gboolean several; /* whether it takes more than one file */
+  gboolean writes;  /* whether it needs to be told where to write */
+  int (*run) (char   **paths,
+              GError **error);
 } commands[] = {
-  { "check", "PROGRAMME|EXERCISE|FOLDER...", TRUE, run_check },
-  { "numbers", "PROGRAMME", FALSE, run_numbers },
+  { "check", "PROGRAMME|EXERCISE|FOLDER...", TRUE, FALSE, run_check },
+  { "figure", "EXERCISE -o OUT.svg|png [--width MM] [--at 0..1]", FALSE, TRUE, run_figure },
+  { "handout", "PROGRAMME -o OUT.pdf [--paper a4|letter] [--text-points N] [--language TAG] [--date DAY]", FALSE, TRUE,
+    run_handout },
+  { "numbers", "PROGRAMME", FALSE, FALSE, run_numbers },
+  { "record", "PROGRAMME -o OUT", FALSE, TRUE, run_record },
 };
 
 static char *
@@ -123,40 +179,92 @@ describe_commands (void)
   return g_string_free (text, FALSE);
 }
 
+/* The day given, else that of SOURCE_DATE_EPOCH (reproducible-builds.org), else today. */
+static void
+complete_date (void)
+{
+  const char *epoch = g_getenv ("SOURCE_DATE_EPOCH");
+  g_autoptr (GDateTime) day = NULL;
+
+  if (date != NULL)
+    return;
+
+  day = epoch != NULL ? g_date_time_new_from_unix_utc (g_ascii_strtoll (epoch, NULL, 10)) : NULL;
+  if (day == NULL)
+    day = g_date_time_new_now_local ();
+  date = g_date_time_format (day, "%Y-%m-%d");
+}
+
+static gboolean
+check_options (GError **error)
+{
+  const char *wrong = NULL;
+
+  if (!sw_is_date (date))
+    wrong = "--date";
+  else if (paper != NULL && strcmp (paper, "a4") != 0 && strcmp (paper, "letter") != 0)
+    wrong = "--paper";
+  else if (!(text_points >= 12.0 && text_points <= 28.0) && text_points != 0.0)
+    wrong = "--text-points";
+  else if (language != NULL && !sw_is_language (language))
+    wrong = "--language";
+  else if (!(width_mm >= 10.0 && width_mm <= 1000.0))
+    wrong = "--width";
+  else if (!((phase >= 0.0 && phase <= 1.0) || phase == WHOLE_FIGURE))
+    wrong = "--at";
+
+  if (wrong != NULL)
+    g_set_error (error, G_OPTION_ERROR, G_OPTION_ERROR_BAD_VALUE,
+                 _ ("%s has a value it cannot have. See “setwright-make --help”."), wrong);
+  return wrong == NULL;
+}
+
 static int
-run (GOptionContext *context)
+run (GError **error)
 {
   guint n = arguments != NULL ? g_strv_length (arguments) : 0;
-  g_autofree char *help = NULL;
+
+  complete_date ();
+  if (!check_options (error))
+    return EXIT_TROUBLE;
 
   for (guint i = 0; n >= 2 && i < G_N_ELEMENTS (commands); i++)
-    if (strcmp (arguments[0], commands[i].name) == 0 && (n == 2 || commands[i].several))
-      return commands[i].run (arguments + 1);
+    if (strcmp (arguments[0], commands[i].name) == 0 && (n == 2 || commands[i].several)
+        && commands[i].writes == (output != NULL))
+      return commands[i].run (arguments + 1, error);
 
-  help = g_option_context_get_help (context, TRUE, NULL);
-  g_printerr ("%s", help);
-  return EXIT_USAGE;
+  g_set_error (error, G_OPTION_ERROR, G_OPTION_ERROR_FAILED,
+               _ ("Say what to make, of which file and, with -o, where to write it. See “setwright-make --help”."));
+  return EXIT_TROUBLE;
 }
 
 int
 main (int    argc,
       char **argv)
 {
-  g_autoptr (GOptionContext) context = g_option_context_new (_ ("COMMAND FILE..."));
+  g_autoptr (GOptionContext) context = NULL;
   g_autoptr (GError) error = NULL;
-  g_autofree char *summary = describe_commands ();
-  int status;
+  g_autofree char *summary = NULL;
+  int status = EXIT_TROUBLE;
 
   setlocale (LC_ALL, "");
   bindtextdomain (SW_GETTEXT_PACKAGE, SW_LOCALE_DIR);
   bind_textdomain_codeset (SW_GETTEXT_PACKAGE, "UTF-8");
   textdomain (SW_GETTEXT_PACKAGE);
 
+  context = g_option_context_new (_ ("COMMAND FILE..."));
+  summary = describe_commands ();
   g_option_context_add_main_entries (context, options, SW_GETTEXT_PACKAGE);
   g_option_context_set_summary (context, summary);
-  status = g_option_context_parse (context, &argc, &argv, &error) ? run (context) : tell (error);
+  if (g_option_context_parse (context, &argc, &argv, &error))
+    status = run (&error);
+  if (error != NULL)
+    g_printerr ("%s\n", error->message);
 
-  g_free (date_option);
+  g_free (output);
+  g_free (paper);
+  g_free (language);
+  g_free (date);
   g_strfreev (arguments);
   return status;
 }

@@ -284,3 +284,23 @@ sw_catalogue_load_shipped (GPtrArray **problems,
   sw_catalogue_add (catalogue, exercises);
   return catalogue;
 }
+
+/**
+ * sw_catalogue_load_exercise:
+ * @path_or_id: a file, or the id of an exercise that comes with the program
+ * @error: return location for an error
+ *
+ * Returns: (transfer full): the exercise, or NULL
+ */
+SwExercise *
+sw_catalogue_load_exercise (const char  *path_or_id,
+                            GError     **error)
+{
+  g_autofree char *name = g_strconcat (path_or_id, SUFFIX, NULL);
+  g_autofree char *shipped = sw_data_path ("catalogue", name, NULL);
+  gboolean is_id = strchr (path_or_id, G_DIR_SEPARATOR) == NULL && g_file_test (shipped, G_FILE_TEST_IS_REGULAR)
+                   && !g_file_test (path_or_id, G_FILE_TEST_EXISTS);
+  g_autoptr (GBytes) bytes = sw_file_read (is_id ? shipped : path_or_id, SW_XML_MAX_BYTES, error);
+
+  return bytes != NULL ? sw_exercise_from_bytes (bytes, path_or_id, error) : NULL;
+}

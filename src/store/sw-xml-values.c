@@ -232,8 +232,14 @@ sw_xml_read_id (const xmlNode  *node,
   return TRUE;
 }
 
-static gboolean
-is_date (const char *text)
+/**
+ * sw_is_date:
+ * @text: any text
+ *
+ * Returns: whether @text is a day of the calendar as ISO 8601 writes it, "2026-11-20"
+ */
+gboolean
+sw_is_date (const char *text)
 {
   int year, month, day;
 
@@ -263,7 +269,7 @@ sw_xml_read_date (const xmlNode  *node,
 {
   g_autofree char *text = sw_xml_dup_attribute (node, name);
 
-  if (text != NULL && !is_date (text))
+  if (text != NULL && !sw_is_date (text))
     {
       sw_xml_set_error (error, node, SW_XML_ERROR_RANGE,
                         _ ("“%s” must be a day such as 2026-11-20, not “%s”. Correct it and open the file again."), name, text);
@@ -446,6 +452,6 @@ sw_xml_write_date (SwXmlWriter *writer,
                    const char  *name,
                    const char  *date)
 {
-  if (date != NULL && is_date (date))
+  if (date != NULL && sw_is_date (date))
     sw_xml_writer_attribute (writer, name, date);
 }

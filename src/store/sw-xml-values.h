@@ -69,6 +69,7 @@ void sw_xml_write_version (SwXmlWriter        *writer,
 
 gboolean sw_is_id (const char *id,
                    const char *allowed);
+gboolean sw_is_date (const char *text);
 gboolean sw_is_language (const char *tag);
 
 #define SW_ID_EXERCISE "abcdefghijklmnopqrstuvwxyz0123456789-"
