@@ -336,8 +336,8 @@ add_cushion (SwItems                *items,
       SwPlacement ribs = body->pieces[SW_PIECE_RIBCAGE];
       SwVector local = sw_unplace (ribs, at);
 
-      frame = (SwPlacement){ ribs.axes, sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.034, local.z + 0.012)) };
-      half = sw_vector (0.048, 0.020, 0.026);
+      frame = (SwPlacement){ ribs.axes, sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.044, local.z + 0.016)) };
+      half = sw_vector (0.056, 0.030, 0.036);
     }
   else
     {
