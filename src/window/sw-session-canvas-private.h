@@ -32,6 +32,7 @@ struct _SwSessionCanvas
   GMenuModel *item_menu;
   GtkWidget *popover;      /* the context menu while it is there */
 
+  guint width_idle;
   guint reveal_tick;
   int reveal_frames;       /* frames still to wait until new rows have their sizes */
   gboolean focus_wanted;   /* the row revealed shall get the focus */

@@ -10,7 +10,32 @@
 #include "sw-shortcuts.h"
 #include "sw-wrap-box.h"
 
+/* From this width on there is room for larger figures, to be seen across the desk. */
+#define WIDE_PX 540.0
+
 G_DEFINE_FINAL_TYPE (SwSessionCanvas, sw_session_canvas, GTK_TYPE_WIDGET)
+
+static gboolean
+width_settled_cb (gpointer data)
+{
+  SwSessionCanvas *self = data;
+  double width = gtk_adjustment_get_page_size (gtk_scrolled_window_get_hadjustment (self->scroller));
+
+  self->width_idle = 0;
+  if (width >= WIDE_PX)
+    gtk_widget_add_css_class (GTK_WIDGET (self->list), "wide");
+  else
+    gtk_widget_remove_css_class (GTK_WIDGET (self->list), "wide");
+  return G_SOURCE_REMOVE;
+}
+
+/* Comes while sizes are being given out, when none may be asked for. */
+static void
+width_changed_cb (SwSessionCanvas *self)
+{
+  if (self->width_idle == 0)
+    self->width_idle = g_idle_add (width_settled_cb, self);
+}
 
 /* The widget of the list that takes the focus for a row. */
 static GtkWidget *
@@ -402,6 +427,7 @@ sw_session_canvas_dispose (GObject *object)
       gtk_widget_remove_tick_callback (GTK_WIDGET (self), self->reveal_tick);
       self->reveal_tick = 0;
     }
+  g_clear_handle_id (&self->width_idle, g_source_remove);
   let_go_of_document (self);
   self->list = NULL;
   self->popover = NULL;
@@ -458,6 +484,8 @@ sw_session_canvas_init (SwSessionCanvas *self)
   gtk_widget_insert_action_group (GTK_WIDGET (self), "canvas", G_ACTION_GROUP (actions));
   sw_session_canvas_init_head (self);
   sw_session_canvas_init_drops (self);
+  g_signal_connect_object (gtk_scrolled_window_get_hadjustment (self->scroller), "changed",
+                           G_CALLBACK (width_changed_cb), self, G_CONNECT_SWAPPED);
   sw_shortcuts_add_to_widget (GTK_WIDGET (self->list), SW_SHORTCUT_CANVAS);
 }
 
