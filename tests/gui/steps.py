@@ -13,8 +13,9 @@ class Work:
     """A throw-away folder with a copy of the sample programme, and the programs under test."""
 
     def __init__(self, argv):
-        self.program, self.make, sample = argv[1:4]
+        self.program, self.make, sample = (os.path.abspath(path) for path in argv[1:4])
         self.folder = tempfile.mkdtemp(prefix="setwright-test-")
+        os.chdir(self.folder)
         self.file = os.path.join(self.folder, "garden.setwright")
         shutil.copy(sample, self.file)
 
@@ -28,7 +29,13 @@ class Work:
         """What setwright-make reckons of a programme: an independent look at what was saved."""
         return subprocess.run([self.make, "numbers", path], check=True, capture_output=True, text=True).stdout
 
+    def words(self, pdf):
+        """The words of a PDF in reading order, by an extractor that is not ours."""
+        text = subprocess.run(["pdftotext", pdf, "-"], check=True, capture_output=True, text=True).stdout
+        return text.replace("\u00a0", " ")
+
     def remove(self):
+        os.chdir("/")
         shutil.rmtree(self.folder)
 
 
