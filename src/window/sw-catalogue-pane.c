@@ -271,7 +271,6 @@ sw_catalogue_pane_class_init (SwCataloguePaneClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_catalogue_pane_dispose;
 
   g_type_ensure (SW_TYPE_FILTER_BAR);
-  g_type_ensure (SW_TYPE_FIGURE_VIEW);
   g_type_ensure (SW_TYPE_EXERCISE_DETAILS);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "catalogue");

@@ -6,8 +6,8 @@
 #include <glib/gi18n.h>
 
 #include "sw-exercise-card.h"
+#include "sw-exercise-warning.h"
 #include "sw-labels.h"
-#include "sw-precautions.h"
 
 struct _SwExerciseCard
 {
@@ -17,9 +17,7 @@ struct _SwExerciseCard
   GtkLabel *name;
   GtkLabel *dose;
   GtkLabel *place;
-  GtkBox *warning;
-  GtkImage *warning_icon;
-  GtkLabel *warning_words;
+  SwExerciseWarning *warning;
 
   SwExercise *exercise;
   SwSet precautions;
@@ -50,35 +48,6 @@ dup_place (SwExercise *exercise)
   return g_strdup_printf (_("%s · %s"), position, equipment);
 }
 
-/* How severe it is that a client with @precaution does @exercise; -1 when nothing speaks against it. */
-static int
-level_against (const SwExerciseFacts *facts,
-               SwPrecaution           precaution)
-{
-  int level = -1;
-
-  for (int caution = 0; caution < sw_term_get_n_values (SW_TYPE_CAUTION); caution++)
-    {
-      const SwPrecautionRule *rule;
-
-      if ((facts->cautions & SW_SET (caution)) == 0)
-        continue;
-      rule = sw_precautions_find_rule (precaution, (SwCaution) caution);
-      if (rule != NULL)
-        level = MAX (level, (int) rule->level);
-    }
-
-  if (facts->dose.load.unit != SW_LOAD_NONE)
-    {
-      const SwLoadRule *rule = sw_precautions_find_load_rule (precaution, facts->region);
-
-      if (rule != NULL)
-        level = MAX (level, (int) rule->level);
-    }
-
-  return level;
-}
-
 /* The usual dose for a first look: the limits of effort and pain are left to the details. */
 static char *
 dup_short_dose (SwExercise *exercise)
@@ -88,34 +57,6 @@ dup_short_dose (SwExercise *exercise)
   dose.effort_limit = 0;
   dose.pain_limit = -1;
   return sw_dose_to_line (&dose);
-}
-
-static void
-update_warning (SwExerciseCard *self)
-{
-  g_autofree char *words = NULL;
-  gboolean stop = FALSE;
-
-  if (self->exercise != NULL)
-    words = sw_exercise_card_dup_warning (self->exercise, self->precautions, &stop);
-
-  gtk_widget_set_visible (GTK_WIDGET (self->warning), words != NULL);
-  if (words == NULL)
-    return;
-
-  gtk_label_set_label (self->warning_words, words);
-  gtk_image_set_from_icon_name (self->warning_icon,
-                                stop ? "dialog-error-symbolic" : "dialog-warning-symbolic");
-  if (stop)
-    {
-      gtk_widget_add_css_class (GTK_WIDGET (self->warning), "stop");
-      gtk_widget_remove_css_class (GTK_WIDGET (self->warning), "ask");
-    }
-  else
-    {
-      gtk_widget_add_css_class (GTK_WIDGET (self->warning), "ask");
-      gtk_widget_remove_css_class (GTK_WIDGET (self->warning), "stop");
-    }
 }
 
 static GdkContentProvider *
@@ -199,6 +140,8 @@ sw_exercise_card_class_init (SwExerciseCardClass *class)
   signals[MENU_WANTED] = g_signal_new ("menu-wanted", SW_TYPE_EXERCISE_CARD, G_SIGNAL_RUN_LAST, 0, NULL,
                                        NULL, NULL, G_TYPE_NONE, 2, G_TYPE_DOUBLE, G_TYPE_DOUBLE);
 
+  g_type_ensure (SW_TYPE_FIGURE_VIEW);
+  g_type_ensure (SW_TYPE_EXERCISE_WARNING);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "exercisecard");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_PRESENTATION);
@@ -209,8 +152,6 @@ sw_exercise_card_class_init (SwExerciseCardClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, dose);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, place);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning);
-  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning_icon);
-  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, warning_words);
   gtk_widget_class_bind_template_callback (widget_class, drag_prepared_cb);
   gtk_widget_class_bind_template_callback (widget_class, drag_begun_cb);
   gtk_widget_class_bind_template_callback (widget_class, secondary_pressed_cb);
@@ -285,7 +226,7 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
   gtk_label_set_label (self->name, sw_exercise_card_text_of (exercise)->name);
   gtk_label_set_label (self->dose, dose);
   gtk_label_set_label (self->place, place);
-  update_warning (self);
+  sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
 }
 
 /**
@@ -315,7 +256,7 @@ sw_exercise_card_set_precautions (SwExerciseCard *self,
     return;
 
   self->precautions = precautions;
-  update_warning (self);
+  sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
 }
 
 /**
@@ -341,8 +282,8 @@ sw_exercise_card_dup_description (SwExerciseCard *self)
 {
   g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
 
-  if (gtk_widget_get_visible (GTK_WIDGET (self->warning)))
-    return g_strdup_printf ("%s. %s. %s", gtk_label_get_label (self->warning_words),
+  if (sw_exercise_warning_get_words (self->warning) != NULL)
+    return g_strdup_printf ("%s. %s. %s", sw_exercise_warning_get_words (self->warning),
                             gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
 
   return g_strdup_printf ("%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
@@ -358,51 +299,4 @@ const SwExerciseText *
 sw_exercise_card_text_of (SwExercise *exercise)
 {
   return sw_exercise_get_text (exercise, pango_language_to_string (pango_language_get_default ()));
-}
-
-/**
- * sw_exercise_card_dup_warning:
- * @exercise: an exercise
- * @precautions: set of #SwPrecaution of the client
- * @stop: (out): whether one of them asks for an answer before a handout goes out; set only with a result
- *
- * Precautions that are merely worth knowing here are left out: the findings tell of them.
- *
- * Returns: (transfer full) (nullable): the precautions that speak against it, in words; NULL when there are none
- */
-char *
-sw_exercise_card_dup_warning (SwExercise *exercise,
-                              SwSet       precautions,
-                              gboolean   *stop)
-{
-  const SwExerciseFacts *facts;
-  g_autofree char *names = NULL;
-  SwSet against = 0;
-  int worst = -1;
-
-  g_return_val_if_fail (SW_IS_EXERCISE (exercise), NULL);
-
-  facts = sw_exercise_get_facts (exercise);
-  for (int precaution = 0; precaution < sw_term_get_n_values (SW_TYPE_PRECAUTION); precaution++)
-    {
-      int level;
-
-      if ((precautions & SW_SET (precaution)) == 0)
-        continue;
-      level = level_against (facts, (SwPrecaution) precaution);
-      if (level >= (int) SW_FINDING_ASK)
-        against |= SW_SET (precaution);
-      worst = MAX (worst, level);
-    }
-  if (against == 0)
-    return NULL;
-
-  names = sw_label_set (SW_TYPE_PRECAUTION, against);
-  *stop = worst == (int) SW_FINDING_STOP;
-  if (*stop)
-    /* Translators: %s is one or more precautions, for example "Against: Osteoporosis" */
-    return g_strdup_printf (_("Against: %s"), names);
-
-  /* Translators: %s is one or more precautions, for example "Take care: Fall risk" */
-  return g_strdup_printf (_("Take care: %s"), names);
 }

@@ -29,8 +29,5 @@ void sw_exercise_card_toggle_motion (SwExerciseCard *self);
 char *sw_exercise_card_dup_description (SwExerciseCard *self);
 
 const SwExerciseText *sw_exercise_card_text_of (SwExercise *exercise);
-char *sw_exercise_card_dup_warning (SwExercise *exercise,
-                                    SwSet       precautions,
-                                    gboolean   *stop);
 
 G_END_DECLS

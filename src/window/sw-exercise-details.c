@@ -7,6 +7,7 @@
 
 #include "sw-exercise-card.h"
 #include "sw-exercise-details.h"
+#include "sw-exercise-warning.h"
 #include "sw-labels.h"
 
 struct _SwExerciseDetails
@@ -16,6 +17,7 @@ struct _SwExerciseDetails
   GtkLabel *name;
   GtkScrolledWindow *scroller;
   SwFigureView *figure;
+  SwExerciseWarning *warning;
   GtkBox *words;
 
   SwExercise *exercise;
@@ -128,8 +130,6 @@ fill (SwExerciseDetails *self)
 {
   const SwExerciseText *text = sw_exercise_card_text_of (self->exercise);
   const SwExerciseFacts *facts = sw_exercise_get_facts (self->exercise);
-  g_autofree char *warning = NULL;
-  gboolean stop = FALSE;
   GtkWidget *child;
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->words))) != NULL)
@@ -137,14 +137,7 @@ fill (SwExerciseDetails *self)
 
   gtk_label_set_label (self->name, text->name);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->name), text->name);
-  warning = sw_exercise_card_dup_warning (self->exercise, self->precautions, &stop);
-  if (warning != NULL)
-    {
-      g_autofree char *marked = g_strconcat (stop ? "⊗ " : "⚠ ", warning, NULL);
-      GtkWidget *label = add_label (self, marked, "warning-words");
-
-      gtk_widget_add_css_class (label, stop ? "stop" : "ask");
-    }
+  sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
   add_label (self, text->purpose, NULL);
   add_paragraph (self, _("Set-up"), text->set_up);
   add_lines (self, _("Steps"), text->steps, TRUE);
@@ -196,6 +189,8 @@ sw_exercise_details_class_init (SwExerciseDetailsClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_exercise_details_dispose;
   widget_class->map = sw_exercise_details_map;
 
+  g_type_ensure (SW_TYPE_FIGURE_VIEW);
+  g_type_ensure (SW_TYPE_EXERCISE_WARNING);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "exercisedetails");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -204,6 +199,7 @@ sw_exercise_details_class_init (SwExerciseDetailsClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwExerciseDetails, name);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseDetails, scroller);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseDetails, figure);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseDetails, warning);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseDetails, words);
 }
 
