@@ -307,6 +307,19 @@ focus_canvas_activated_cb (GSimpleAction *action,
 }
 
 static void
+focus_form_activated_cb (GSimpleAction *action,
+                         GVariant      *parameter,
+                         gpointer       data)
+{
+  SwWindow *self = data;
+
+  (void) action;
+  (void) parameter;
+  g_action_group_change_action_state (G_ACTION_GROUP (self), "inspector", g_variant_new_boolean (TRUE));
+  sw_inspector_focus_form (self->inspector);
+}
+
+static void
 findings_activated_cb (GSimpleAction *action,
                        GVariant      *parameter,
                        gpointer       data)
@@ -365,6 +378,7 @@ static const GActionEntry entries[] = {
   { .name = "inspector", .state = "true", .change_state = inspector_toggled_cb },
   { .name = "search", .activate = search_activated_cb },
   { .name = "focus-canvas", .activate = focus_canvas_activated_cb },
+  { .name = "focus-form", .activate = focus_form_activated_cb },
   { .name = "findings", .activate = findings_activated_cb },
   { .name = "show-motion", .activate = show_motion_activated_cb },
   { .name = "shortcuts", .activate = shortcuts_activated_cb },
