@@ -12,6 +12,8 @@
 #define CHAIR_TOP 0.50
 #define SEAT_HEIGHT 0.265
 #define PALM_GAP 0.004
+/* A hand that lies on its back has its palm this high. */
+#define BACK_OF_HAND 0.034
 
 static const SwVector up = { 0, 0, 1 };
 static const SwVector down = { 0, 0, -1 };
@@ -314,7 +316,7 @@ hold_hand (SwHold            *hold,
                 sw_vector (0, -1, 0.5));
       break;
     case SW_FIGURE_PLACE_FACE:
-      in_world (hold, pin, fist, sw_vector (head.x + 0.15, head.y - 0.02 * s * -1, PALM_GAP), down, sw_vector (0.3, headward.y, 0));
+      in_world (hold, pin, fist, sw_vector (head.x + 0.15, head.y + 0.02 * s, BACK_OF_HAND), up, sw_vector (0.3, headward.y, 0));
       break;
     case SW_FIGURE_PLACE_POINT:
       hold->attach = -1;
@@ -324,9 +326,9 @@ hold_hand (SwHold            *hold,
       break;
     case SW_FIGURE_PLACE_FLOOR:
     default:
-      /* Under the shoulder, or where the arm's angles lead. */
+      /* Under the shoulder, or where the arm's angles lead. A little ahead, which spares the wrist. */
       if (!own_arm)
-        hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.05));
+        hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.07));
       in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP), down, along);
       break;
     }
@@ -363,6 +365,7 @@ keep_hand (SwHold         *hold,
   hold->grip = solver->keys[0].grips[side];
   hold->toward = sw_sub (elbow, shoulder);
   hold->search = moved > 0.004;
+  hold->slides = place == SW_FIGURE_PLACE_START;
   if (hold->search && sw_joints_get (&solver->keys[0].joints, SW_ANGLE_ELBOW_BEND, side) < 14)
     hold->toward = easy_elbow (place, now->pieces[SW_PIECE_RIBCAGE].axes, side);
 }
@@ -384,10 +387,21 @@ hold_forearm (SwHold            *hold,
   SwVector contact = sw_add (wrist, sw_vector (0.016, 0, 0.050));
 
   hold->attach = -1;
-  hold->forearm = TRUE;
   hold->grip = sw_grip_for_palm (pin->side, FALSE, contact, sw_vector (0.45, -s * 0.89, 0), up);
   hold->grip.at = wrist;
   hold->toward = sw_sub (elbow, shoulder);
+}
+
+/* Whether a foot stands on the floor in the start already, and stays there. */
+static gboolean
+keeps_floor (const SwSolver    *solver,
+             const SwFigurePin *pin,
+             gboolean           is_start)
+{
+  int limb = (int) SW_LIMB_RIGHT_LEG + (int) pin->side;
+
+  return !is_start && solver->keys[0].held[limb] && solver->poses[0].pins[limb].to == SW_FIGURE_PLACE_FLOOR
+         && memcmp (pin->offset, solver->poses[0].pins[limb].offset, sizeof pin->offset) == 0;
 }
 
 static void
@@ -413,7 +427,7 @@ hold_foot (SwHold            *hold,
       hold->attach = SW_SIDED (SW_PIECE_FOOT, other_side);
       hold->grip = (SwGrip){ other.axes, sw_place (other, over) };
     }
-  else if (pin->to == SW_FIGURE_PLACE_START)
+  else if (pin->to == SW_FIGURE_PLACE_START || (pin->to == SW_FIGURE_PLACE_FLOOR && keeps_floor (solver, pin, is_start)))
     {
       SwPlacement start = is_start ? foot : solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOOT, pin->side)];
       gboolean heel = pose->level[pin->side] && pose->pitch_deg[pin->side] < 0;

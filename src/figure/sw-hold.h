@@ -12,7 +12,7 @@ G_BEGIN_DECLS
  * @toward: where elbow or knee point, in the world
  * @search: whether the arm may look for a better elbow
  * @fingers_free: whether the fingers may turn on the palm
- * @forearm: whether the forearm lies on the wall
+ * @slides: whether the hand may slide level where it lies
  *
  * A pin, worked out for one pose.
  */
@@ -23,7 +23,7 @@ typedef struct
   SwVector toward;
   gboolean search;
   gboolean fingers_free;
-  gboolean forearm;
+  gboolean slides;
 } SwHold;
 
 void sw_hold_find (SwHold         *hold,

@@ -23,12 +23,10 @@ typedef enum
  * SwBaseInfo:
  * @anchor: what stays in place when the figure does not say
  * @supports: set of #SwPart bits that may touch the floor and carry the body
- * @rests_on_trunk: whether the trunk carries the body
  * @reaches_floor: whether the lean follows from hands that reach the floor
  * @on_mat: whether it lies or kneels on a mat rather than on the floor
  * @view_turn_deg: default camera
  * @view_tilt_deg: default camera
- * @words: the position in plain words
  *
  * What a base pose means beyond its angles.
  */
@@ -40,7 +38,6 @@ typedef struct
   gboolean on_mat;
   double view_turn_deg;
   double view_tilt_deg;
-  const char *words;
 } SwBaseInfo;
 
 /**

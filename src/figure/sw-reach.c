@@ -52,6 +52,40 @@ bone_axes (SwVector from,
   return (SwMatrix){ x, sw_cross (z, x), z };
 }
 
+static double
+whole_turn (double deg)
+{
+  return deg > 180 ? deg - 360 : deg <= -180 ? deg + 360 : deg;
+}
+
+/* The hand within the forearm is turned about z, then x, then y. Of the two ways to say so the one that tips the hand
+ * less is meant; with the wrist at a right angle turning and tipping are the same, and it is all called turning. */
+static void
+read_wrist (SwJoints     *joints,
+            SwFigureSide  side,
+            SwMatrix      wrist)
+{
+  double s = sw_side_sign (side);
+  double turn = SW_DEG (atan2 (-wrist.y.x, wrist.y.y));
+  double bend = SW_DEG (asin (CLAMP (wrist.y.z, -1, 1)));
+  double tip = SW_DEG (atan2 (-wrist.x.z, wrist.z.z));
+
+  if (fabs (tip) > 90)
+    {
+      turn = whole_turn (turn + 180);
+      bend = whole_turn (180 - bend);
+      tip = whole_turn (tip + 180);
+    }
+  if (fabs (fabs (bend) - 90) < 6)
+    {
+      turn = whole_turn (turn + (bend > 0 ? tip : -tip));
+      tip = 0;
+    }
+  sw_joints_set (joints, SW_ANGLE_FOREARM_PALM_UP, side, s * turn);
+  sw_joints_set (joints, SW_ANGLE_WRIST_BEND, side, -s * bend);
+  sw_joints_set (joints, SW_ANGLE_WRIST_THUMBWARD, side, -tip);
+}
+
 /**
  * sw_joints_read_arm:
  * @body: a body with trunk and arm in place
@@ -75,7 +109,6 @@ sw_joints_read_arm (const SwBody *body,
                                  : sw_joints_get (joints, SW_ANGLE_SHOULDER_DIRECTION, side);
   SwMatrix turned;
   SwMatrix bent;
-  SwMatrix wrist;
 
   if (direction < -45 && raise < 75)
     {
@@ -90,10 +123,7 @@ sw_joints_read_arm (const SwBody *body,
   bent = sw_multiply (sw_transpose (upper->axes), fore->axes);
   sw_joints_set (joints, SW_ANGLE_ELBOW_BEND, side, SW_DEG (atan2 (bent.x.z, bent.x.x)));
 
-  wrist = sw_multiply (sw_transpose (fore->axes), hand->axes);
-  sw_joints_set (joints, SW_ANGLE_FOREARM_PALM_UP, side, s * SW_DEG (atan2 (-wrist.y.x, wrist.y.y)));
-  sw_joints_set (joints, SW_ANGLE_WRIST_BEND, side, -s * SW_DEG (asin (CLAMP (wrist.y.z, -1, 1))));
-  sw_joints_set (joints, SW_ANGLE_WRIST_THUMBWARD, side, -SW_DEG (atan2 (-wrist.x.z, wrist.z.z)));
+  read_wrist (joints, side, sw_multiply (sw_transpose (fore->axes), hand->axes));
 }
 
 /**

@@ -187,6 +187,21 @@ sw_body_solve_leg (SwBody         *body,
 }
 
 /**
+ * sw_body_solve_head:
+ *
+ * Places neck and head again, after their angles changed.
+ */
+void
+sw_body_solve_head (SwBody         *body,
+                    const SwJoints *joints)
+{
+  SwPlacement *pieces = body->pieces;
+
+  pieces[SW_PIECE_NECK] = attach (pieces[SW_PIECE_RIBCAGE], neck_at, spine_matrix (joints, SW_ANGLE_NECK_BEND));
+  pieces[SW_PIECE_HEAD] = attach (pieces[SW_PIECE_NECK], head_at, spine_matrix (joints, SW_ANGLE_HEAD_BEND));
+}
+
+/**
  * sw_body_solve:
  * @body: (out): where the pieces come to lie; fists are left alone
  * @joints: the angles
@@ -201,9 +216,7 @@ sw_body_solve (SwBody         *body,
   pieces[SW_PIECE_LOW_BACK] = attach (pieces[SW_PIECE_PELVIS], low_back_at, spine_matrix (joints, SW_ANGLE_LOW_BACK_BEND));
   pieces[SW_PIECE_RIBCAGE] = attach (pieces[SW_PIECE_LOW_BACK], ribcage_at,
                                      spine_matrix (joints, SW_ANGLE_UPPER_BACK_BEND));
-  pieces[SW_PIECE_NECK] = attach (pieces[SW_PIECE_RIBCAGE], neck_at, spine_matrix (joints, SW_ANGLE_NECK_BEND));
-  pieces[SW_PIECE_HEAD] = attach (pieces[SW_PIECE_NECK], head_at, spine_matrix (joints, SW_ANGLE_HEAD_BEND));
-
+  sw_body_solve_head (body, joints);
   for (int side = 0; side < 2; side++)
     {
       sw_body_solve_arm (body, joints, (SwFigureSide) side);

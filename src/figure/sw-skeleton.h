@@ -118,6 +118,8 @@ SwMatrix sw_shoulder_matrix (SwFigureSide side,
                              double       turn_deg);
 void sw_body_solve (SwBody         *body,
                     const SwJoints *joints);
+void sw_body_solve_head (SwBody         *body,
+                         const SwJoints *joints);
 void sw_body_solve_arm (SwBody         *body,
                         const SwJoints *joints,
                         SwFigureSide    side);

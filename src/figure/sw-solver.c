@@ -149,6 +149,25 @@ ground (const SwSolver *self,
   now->joints.root_at = now->body.pieces[SW_PIECE_PELVIS].at;
 }
 
+/* Lying on the back, the head comes to rest on the mat however the trunk lies: the neck gives, then the head. */
+static void
+rest_head (const SwSolver *self,
+           SwSolved       *now)
+{
+  SwFigureBase base = self->content->base;
+
+  if (base != SW_FIGURE_BASE_ON_BACK && base != SW_FIGURE_BASE_ON_BACK_KNEES_BENT)
+    return;
+
+  for (int i = 0; i < 40 && sw_part_get_lowest (&now->body, SW_PART_HEAD) < -0.004; i++)
+    {
+      SwAngle angle = now->joints.slots_deg[SW_ANGLE_NECK_BEND] < 39 ? SW_ANGLE_NECK_BEND : SW_ANGLE_HEAD_BEND;
+
+      now->joints.slots_deg[angle] = MIN (now->joints.slots_deg[angle] + 1.5, sw_angle_get_info (angle)->high_deg);
+      sw_body_solve_head (&now->body, &now->joints);
+    }
+}
+
 /* Joints to body on the floor; what is held is not reached yet. */
 static void
 set_down (const SwSolver *self,
@@ -160,6 +179,7 @@ set_down (const SwSolver *self,
   lay_shanks (now);
   level_feet (now);
   ground (self, now, is_start);
+  rest_head (self, now);
 }
 
 /* How far the shoulders are from where straight arms on the floor would have them; + too far. */
@@ -268,7 +288,9 @@ reach (SwSolved *now,
     sw_reach_arm (&now->body, &now->joints, side, hold->grip, hold->toward);
 
   now->missed[limb] = sw_length (sw_sub (now->body.pieces[end].at, hold->grip.at));
-  if (hold->fingers_free)
+  if (hold->slides)
+    now->missed[limb] = fabs (now->body.pieces[end].at.z - hold->grip.at.z);
+  else if (hold->fingers_free)
     now->missed[limb] = MAX (0.0, fabs (sw_dot (sw_sub (now->body.pieces[end].at, hold->grip.at), hold->grip.axes.y)));
   now->held[limb] = TRUE;
   now->attach[limb] = hold->attach;

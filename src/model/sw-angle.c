@@ -20,45 +20,45 @@
 
 static const SwAngleInfo infos[SW_N_ANGLES] = {
   /* Spine and head. bend: + forward, about +y. side: + to the left, about -x. turn: + to the left, about +z. */
-  { "low-back", "bend", "low back", "rounds", "arches", -30, 60, BACK, -30, 60, NULL },
-  { "low-back", "side", "low back", "bends to the left", "bends to the right", -30, 30, SIDE, -30, 30, NULL },
-  { "low-back", "turn", "low back", "turns to the left", "turns to the right", -30, 30, TURN, -30, 30, NULL },
-  { "upper-back", "bend", "upper back", "rounds", "arches", -25, 35, BACK, -25, 35, NULL },
-  { "upper-back", "side", "upper back", "bends to the left", "bends to the right", -30, 30, SIDE, -30, 30, NULL },
-  { "upper-back", "turn", "upper back", "turns to the left", "turns to the right", -35, 35, TURN, -35, 35, NULL },
-  { "neck", "bend", "neck", "bends forward", "bends back", -35, 40, NECK, -35, 40, NULL },
-  { "neck", "side", "neck", "tips to the left", "tips to the right", -45, 45, "AAOS and CFR", -45, 45, NULL },
-  { "neck", "turn", "neck", "turns to the left", "turns to the right", -80, 80, "CFR", -80, 80, NULL },
-  { "head", "bend", "head", "nods down", "tilts back", -36, 20, NECK, -36, 20, NULL },
-  { "head", "side", "head", "tips to the left", "tips to the right", -20, 20, OWN, -20, 20, NULL },
-  { "head", "turn", "head", "turns to the left", "turns to the right", -45, 45, OWN, -45, 45, NULL },
+  { "low-back", "bend", "low back", -30, 60, BACK, -30, 60, NULL },
+  { "low-back", "side", "low back", -30, 30, SIDE, -30, 30, NULL },
+  { "low-back", "turn", "low back", -30, 30, TURN, -30, 30, NULL },
+  { "upper-back", "bend", "upper back", -25, 35, BACK, -25, 35, NULL },
+  { "upper-back", "side", "upper back", -30, 30, SIDE, -30, 30, NULL },
+  { "upper-back", "turn", "upper back", -35, 35, TURN, -35, 35, NULL },
+  { "neck", "bend", "neck", -35, 40, NECK, -35, 40, NULL },
+  { "neck", "side", "neck", -45, 45, "AAOS and CFR", -45, 45, NULL },
+  { "neck", "turn", "neck", -80, 80, "CFR", -80, 80, NULL },
+  { "head", "bend", "head", -36, 20, NECK, -36, 20, NULL },
+  { "head", "side", "head", -20, 20, OWN, -20, 20, NULL },
+  { "head", "turn", "head", -45, 45, OWN, -45, 45, NULL },
 
   /* Shoulder blade: the collarbone turned about z (+ forward round the ribs) and x (+ shrug). */
-  { "shoulder-blade", "forward", "shoulder blade", "slides forward", "draws back", -25, 45, OWN, -25, 45, NULL },
-  { "shoulder-blade", "up", "shoulder blade", "lifts", "sinks", -10, 40, OWN, -10, 40, NULL },
+  { "shoulder-blade", "forward", "shoulder blade", -25, 45, OWN, -25, 45, NULL },
+  { "shoulder-blade", "up", "shoulder blade", -10, 40, OWN, -10, 40, NULL },
 
   /* Shoulder: raised from hanging in a direction (0 sideways, 90 forward, more across the chest, less behind), then
    * turned about the upper arm (+ outward). An arm led back through the side is a negative raise at direction 90. */
-  { "shoulder", "raise", "arm", "lifts", "lowers", -60, 180, "AAOS and CFR: 180 up, AAOS: 60 back", -60, 180, NULL },
-  { "shoulder", "direction", "arm", "moves forward", "moves out", -45, 135, "KIN: 45 back, 135 across", -90, 135,
+  { "shoulder", "raise", "arm", -60, 180, "AAOS and CFR: 180 up, AAOS: 60 back", -60, 180, NULL },
+  { "shoulder", "direction", "arm", -45, 135, "KIN: 45 back, 135 across", -90, 135,
     "an arm that hangs or is led back to the hip points straight back, where the reach is the raise's" },
-  { "shoulder", "turn", "arm", "turns out", "turns in", -90, 90, "CFR", -90, 90, NULL },
-  { "elbow", "bend", "elbow", "bends", "straightens", 0, 150, "AAOS", 0, 150, NULL },
+  { "shoulder", "turn", "arm", -90, 90, "CFR", -90, 90, NULL },
+  { "elbow", "bend", "elbow", 0, 150, "AAOS", 0, 150, NULL },
   /* 0 is thumb up with a bent elbow; + palm up. */
-  { "forearm", "palm-up", "forearm", "turns palm up", "turns palm down", -90, 90, "KIN", -90, 90, NULL },
-  { "wrist", "bend", "wrist", "bends towards the palm", "bends back", -85, 90, "KIN", -90, 90,
+  { "forearm", "palm-up", "forearm", -90, 90, "KIN", -90, 90, NULL },
+  { "wrist", "bend", "wrist", -85, 90, "KIN", -90, 90,
     "a palm flat under a straight arm carries the wrist to a right angle under load" },
-  { "wrist", "thumbward", "wrist", "tips to the thumb", "tips to the little finger", -45, 25, "KIN and CFR", -45, 25,
+  { "wrist", "thumbward", "wrist", -45, 25, "KIN and CFR", -45, 25,
     NULL },
 
   /* Leg. Hip: bend (+ forward), then out, then turn (+ outward). Knee: + heel back. Ankle: + toes up. */
-  { "hip", "bend", "hip", "bends", "straightens", -30, 125, "CFR", -30, 125, NULL },
-  { "hip", "out", "leg", "moves out", "moves in", -45, 45, "AAOS and CFR; 45 inward: Merck Manual", -45, 45, NULL },
-  { "hip", "turn", "leg", "turns out", "turns in", -45, 60, "CFR", -45, 60, NULL },
-  { "knee", "bend", "knee", "bends", "straightens", 0, 140, "CFR", 0, 140, NULL },
-  { "ankle", "up", "toes", "lift", "point", -50, 20, "AAOS", -75, 30,
+  { "hip", "bend", "hip", -30, 125, "CFR", -30, 125, NULL },
+  { "hip", "out", "leg", -45, 45, "AAOS and CFR; 45 inward: Merck Manual", -45, 45, NULL },
+  { "hip", "turn", "leg", -45, 60, "CFR", -45, 60, NULL },
+  { "knee", "bend", "knee", 0, 140, "CFR", 0, 140, NULL },
+  { "ankle", "up", "ankle", -50, 20, "AAOS", -75, 30,
     "a foot lies on its back when kneeling or face down, and a calf stretch is loaded by the body's weight" },
-  { "toes", "up", "toes", "bend up", "curl", -30, 80, OWN, -30, 80, NULL },
+  { "toes", "up", "toes", -30, 80, OWN, -30, 80, NULL },
 };
 
 /**

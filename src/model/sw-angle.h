@@ -64,8 +64,6 @@ typedef enum
  * @element: the element that carries it
  * @attribute: its attribute
  * @joint_words: the joint in plain words
- * @more_words: what growing values do, in plain words, with the joint as subject: "bends"
- * @less_words: what falling values do
  * @norm_low_deg: lower end of the published range, or of the drawn range when nothing is published
  * @norm_high_deg: upper end of it
  * @source: where the range comes from
@@ -80,8 +78,6 @@ typedef struct
   const char *element;
   const char *attribute;
   const char *joint_words;
-  const char *more_words;
-  const char *less_words;
   double norm_low_deg;
   double norm_high_deg;
   const char *source;
