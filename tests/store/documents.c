@@ -12,6 +12,7 @@
 #include "sw-exercise-xml.h"
 #include "sw-file.h"
 #include "sw-programme-xml.h"
+#include "sw-schema.h"
 
 static char *
 read_case (const char *name)
@@ -433,6 +434,90 @@ test_shipped (void)
     }
 }
 
+/* The words in the schemas are those of the vocabularies, in the same order. */
+static void
+assert_words (const char *schema,
+              const char *define,
+              GType       type)
+{
+  g_autofree char *path = sw_data_path ("schema", schema, NULL);
+  g_autoptr (GBytes) bytes = sw_file_read (path, SW_XML_MAX_BYTES, NULL);
+  g_autoptr (xmlDoc) doc = sw_xml_parse_bytes (bytes, schema, NULL);
+  const xmlNode *node = xmlDocGetRootElement (doc)->children;
+  int n = 0;
+
+  for (; node != NULL; node = node->next)
+    {
+      g_autofree char *name = node->type == XML_ELEMENT_NODE ? sw_xml_dup_attribute (node, "name") : NULL;
+
+      if (g_strcmp0 (name, define) == 0)
+        break;
+    }
+
+  g_assert_nonnull (node);
+  for (node = xmlFirstElementChild ((xmlNode *) node)->children; node != NULL; node = node->next)
+    {
+      g_autofree char *word = NULL;
+
+      if (node->type != XML_ELEMENT_NODE)
+        continue;
+      word = sw_xml_dup_text (node);
+      g_assert_cmpstr (word, ==, sw_term_to_nick (type, n));
+      n++;
+    }
+  g_assert_cmpint (n, ==, sw_term_get_n_values (type));
+}
+
+static void
+test_vocabularies (void)
+{
+  assert_words ("exercise.rng", "region", SW_TYPE_REGION);
+  assert_words ("exercise.rng", "position", SW_TYPE_POSITION);
+  assert_words ("exercise.rng", "equipment", SW_TYPE_EQUIPMENT);
+  assert_words ("exercise.rng", "aim", SW_TYPE_AIM);
+  assert_words ("exercise.rng", "muscle", SW_TYPE_MUSCLE);
+  assert_words ("exercise.rng", "side", SW_TYPE_SIDE);
+  assert_words ("exercise.rng", "direction-kind", SW_TYPE_DIRECTION_KIND);
+  assert_words ("exercise.rng", "caution", SW_TYPE_CAUTION);
+  assert_words ("exercise.rng", "section-kind", SW_TYPE_SECTION_KIND);
+  assert_words ("programme.rng", "one-side", SW_TYPE_BODY_SIDE);
+  assert_words ("programme.rng", "precaution", SW_TYPE_PRECAUTION);
+  assert_words ("programme.rng", "units", SW_TYPE_UNITS);
+  assert_words ("programme.rng", "paper", SW_TYPE_PAPER);
+  assert_words ("programme.rng", "measure", SW_TYPE_MEASURE);
+  assert_words ("programme.rng", "day", SW_TYPE_DAY);
+}
+
+/* What a schema can see, and a reader too, both refuse. */
+static void
+test_schema_refuses (void)
+{
+  static const Bad bad[] = {
+    { "sets=\"2\"", "sets=\"0\"", 0, 0, NULL },
+    { "kind=\"warm-up\"", "kind=\"hot\"", 0, 0, NULL },
+    { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", 0, 0, NULL },
+    { " extra-side=\"right\"", "", 0, 0, NULL },
+    { "region=\"ankle\"", "region=\"moon\"", 0, 0, NULL },
+  };
+  g_autofree char *text = read_case ("gardener.setwright");
+  g_autoptr (GBytes) good = g_bytes_new (text, strlen (text));
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GPtrArray) none = sw_schema_check (good, "client.setwright", "programme.rng", &error);
+
+  g_assert_no_error (error);
+  g_assert_cmpuint (none->len, ==, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (bad); i++)
+    {
+      g_autofree char *broken = replace (text, bad[i].old, bad[i].new);
+      g_autoptr (GBytes) bytes = g_bytes_new (broken, strlen (broken));
+      g_autoptr (GPtrArray) problems = sw_schema_check (bytes, "client.setwright", "programme.rng", &error);
+
+      g_assert_no_error (error);
+      g_assert_cmpuint (problems->len, >, 0);
+      g_assert_null (programme_from_text (broken, NULL));
+    }
+}
+
 static void
 test_find_line (void)
 {
@@ -461,6 +546,8 @@ main (int    argc,
   g_test_add_func ("/store/documents/writer-is-safe", test_writer_is_safe);
   g_test_add_func ("/store/documents/doses", test_doses);
   g_test_add_func ("/store/documents/shipped", test_shipped);
+  g_test_add_func ("/store/documents/vocabularies", test_vocabularies);
+  g_test_add_func ("/store/documents/schema-refuses", test_schema_refuses);
   g_test_add_func ("/store/documents/find-line", test_find_line);
   return g_test_run ();
 }
