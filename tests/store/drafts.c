@@ -10,6 +10,7 @@
 #include "fault-ops.h"
 #include "sw-drafts.h"
 #include "sw-file.h"
+#include "sw-programme-file.h"
 #include "sw-programme-xml.h"
 
 static void
@@ -168,6 +169,61 @@ test_faults (void)
 }
 
 static void
+rename_client (SwProgramme *programme,
+               const char  *name)
+{
+  g_object_set (sw_programme_get_client (programme), "name", name, NULL);
+}
+
+/* After a crash the work goes on and is saved over the file it was begun from, but not over anybody else's. */
+static void
+test_recovered (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("setwright-recovered-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (folder, "client.setwright", NULL);
+  g_autofree char *kept = g_strconcat (path, "~", NULL);
+  g_autoptr (SwProgramme) programme = load_sample ();
+
+  for (int changed = 0; changed <= 1; changed++)
+    {
+      g_autoptr (SwProgrammeFile) file = sw_programme_file_new (path);
+      g_autoptr (SwProgrammeFile) later = NULL;
+      g_autoptr (SwProgramme) recovered = NULL;
+      g_autoptr (GAsyncResult) result = NULL;
+      g_autoptr (GPtrArray) drafts = NULL;
+      g_autoptr (GError) error = NULL;
+      const SwDraft *draft;
+
+      rename_client (programme, "Before");
+      g_assert_true (sw_programme_file_save (file, programme, TRUE, TRUE, NULL));
+      rename_client (programme, "Typed");
+      sw_draft_write_async (programme, path, sw_programme_file_get_hash (file), NULL, done_cb, &result);
+      while (result == NULL)
+        g_main_context_iteration (NULL, TRUE);
+      g_assert_true (sw_draft_write_finish (result, NULL));
+      if (changed)
+        g_assert_true (g_file_set_contents (path, "somebody else's", -1, NULL));
+
+      drafts = sw_drafts_list ();
+      g_assert_cmpuint (drafts->len, ==, 1);
+      draft = drafts->pdata[0];
+      g_assert_cmpstr (draft->original, ==, path);
+      g_assert_cmpstr (draft->original_hash, ==, sw_programme_file_get_hash (file));
+      recovered = sw_draft_read (draft, &error);
+      g_assert_no_error (error);
+      later = sw_programme_file_new_expecting (draft->original, draft->original_hash);
+      g_assert_true (sw_programme_file_save (later, recovered, TRUE, FALSE, &error) == !changed);
+      if (changed)
+        g_assert_error (error, SW_FILE_ERROR, SW_FILE_ERROR_CHANGED);
+      discard_all ();
+    }
+
+  g_unlink (path);
+  g_unlink (kept);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
+static void
 test_damaged (void)
 {
   g_autofree char *folder = sw_drafts_folder ();
@@ -206,6 +262,7 @@ main (int    argc,
   g_test_add_func ("/store/drafts/write-and-read", test_write_and_read);
   g_test_add_func ("/store/drafts/replaced", test_replaced);
   g_test_add_func ("/store/drafts/faults", test_faults);
+  g_test_add_func ("/store/drafts/recovered", test_recovered);
   g_test_add_func ("/store/drafts/damaged", test_damaged);
   status = g_test_run ();
 
