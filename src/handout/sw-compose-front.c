@@ -9,12 +9,6 @@
 #define STOP_FRAME_PT 2.4
 #define CARE_FRAME_PT 2.2
 
-static gboolean
-is_set (const char *text)
-{
-  return text != NULL && *text != '\0';
-}
-
 /* Clinic at the left, day at the right, a heavy rule below. */
 static void
 compose_masthead (SwComposer  *self,
@@ -34,7 +28,7 @@ compose_masthead (SwComposer  *self,
   right.left_pt = flow.left_pt + flow.width_pt - right.width_pt;
   flow.width_pt -= right.width_pt + self->style.column_gap_pt;
 
-  if (is_set (from))
+  if (sw_text_is_set (from))
     sw_flow_text_in (&flow, SW_TEXT_SMALL_STRONG, "P", from);
   sw_flow_text_in (&right, SW_TEXT_SMALL, "P", day);
   flow.y_pt = MAX (flow.y_pt, right.y_pt);
@@ -55,9 +49,9 @@ compose_title (SwComposer  *self,
   guint n_goals = 0;
 
   sw_composer_paragraph (self, SW_TEXT_TITLE, "H1", NULL,
-                         is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"), 0.7 * body_pt,
+                         sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"), 0.7 * body_pt,
                          SW_KEEP_ALWAYS);
-  if (is_set (sw_client_get_name (client)))
+  if (sw_text_is_set (sw_client_get_name (client)))
     {
       g_autofree char *line
           = sw_phrases_format (self->phrases, "front.for", "name", sw_client_get_name (client), NULL);
@@ -66,9 +60,9 @@ compose_title (SwComposer  *self,
     }
 
   for (guint i = 0; goals[i] != NULL; i++)
-    n_goals += is_set (g_strstrip (goals[i]));
+    n_goals += sw_text_is_set (g_strstrip (goals[i]));
   for (guint i = 0, told = 0; goals[i] != NULL; i++)
-    if (is_set (goals[i]))
+    if (sw_text_is_set (goals[i]))
       {
         const char *label = sw_phrases_get (self->phrases, n_goals > 1 ? "front.goals" : "front.goal");
 
@@ -126,7 +120,7 @@ add_week (SwFlow      *flow,
       const char *title = sw_session_get_title (session);
 
       sw_flow_space (flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt);
-      sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), is_set (title) ? title : NULL,
+      sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), sw_text_is_set (title) ? title : NULL,
                     when);
       if (sw_session_get_days (session) != 0)
         {
@@ -201,7 +195,7 @@ compose_general_care (SwComposer *self,
   g_autofree char *text = g_strjoinv (" ", words);
   SwFlow flow;
 
-  if (!is_set (text))
+  if (!sw_text_is_set (text))
     return;
   flow = sw_composer_begin (self);
   sw_flow_boxed (&flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
@@ -308,7 +302,7 @@ compose_stop (SwComposer  *self,
   const char *number = sw_clinic_get_emergency_number (clinic);
   double gap_pt = 0.45 * self->style.body_pt;
   g_autofree char *call_now
-      = is_set (number) ? sw_phrases_format (self->phrases, "stop.emergency", "number", number, NULL)
+      = sw_text_is_set (number) ? sw_phrases_format (self->phrases, "stop.emergency", "number", number, NULL)
                         : g_strdup (sw_phrases_get (self->phrases, "stop.emergency-no-number"));
 
   sw_composer_open (self, "Sect");
@@ -319,7 +313,7 @@ compose_stop (SwComposer  *self,
     compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity);
   compose_signs (self, sw_phrases_get (self->phrases, "stop.next-time"), next_time);
 
-  if (is_set (sw_clinic_get_phone (clinic)))
+  if (sw_text_is_set (sw_clinic_get_phone (clinic)))
     {
       g_autofree char *call
           = sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL);

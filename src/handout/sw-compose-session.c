@@ -7,12 +7,6 @@
 
 #define CIRCUIT_INDENT_PT 12.0
 
-static gboolean
-is_set (const char *text)
-{
-  return text != NULL && *text != '\0';
-}
-
 static void
 compose_session_heading (SwComposer *self,
                          SwSession  *session)
@@ -24,7 +18,7 @@ compose_session_heading (SwComposer *self,
 
   sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
   sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
-  if (is_set (title))
+  if (sw_text_is_set (title))
     sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", title);
   else
     sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", sw_phrases_get (self->phrases, "front.title"));
@@ -49,7 +43,7 @@ compose_section_heading (SwComposer *self,
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3",
-                   is_set (title) ? title : sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]));
+                   sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]));
   sw_flow_space (&flow, 0.15 * body_pt);
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.7, SW_GREY_RULE);
   sw_flow_space (&flow, 0.7);
@@ -65,7 +59,7 @@ compose_rest (SwComposer *self,
   g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
   g_autofree char *line
       = sw_phrases_format (self->phrases, "rest.line", "title",
-                           is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title"), "time", time, NULL);
+                           sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title"), "time", time, NULL);
   SwFlow flow = sw_composer_begin (self);
 
   flow.block->item_id = g_strdup (sw_item_get_id (item));
@@ -73,7 +67,7 @@ compose_rest (SwComposer *self,
   flow.left_pt += 1.8 * body_pt;
   flow.width_pt -= 1.8 * body_pt;
   sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", line);
-  if (is_set (sw_item_get_note (item)))
+  if (sw_text_is_set (sw_item_get_note (item)))
     sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (item));
   sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_FREE);
 }
@@ -113,7 +107,7 @@ compose_circuit_heading (SwComposer *self,
 
   flow.block->item_id = g_strdup (sw_item_get_id (circuit));
   sw_flow_text_in (&flow, SW_TEXT_SECTION, heading,
-                   is_set (title) ? title : sw_phrases_get (self->phrases, "circuit.title"));
+                   sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "circuit.title"));
   sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", what);
   if (sw_item_get_rest_s (circuit) > 0 && sw_item_get_rounds (circuit) > 1)
     {
@@ -122,7 +116,7 @@ compose_circuit_heading (SwComposer *self,
 
       sw_flow_text_in (&flow, SW_TEXT_BODY, "P", rest);
     }
-  if (is_set (sw_item_get_note (circuit)))
+  if (sw_text_is_set (sw_item_get_note (circuit)))
     sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (circuit));
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
 }
@@ -139,7 +133,7 @@ compose_circuit (SwComposer *self,
   sw_composer_open (self, "Sect");
   self->left_pt += CIRCUIT_INDENT_PT;
   self->width_pt -= CIRCUIT_INDENT_PT;
-  self->rail = TRUE;
+  self->rail = self->rail_starts = TRUE;
   compose_circuit_heading (self, circuit, "H4");
   fine = compose_items (self, G_LIST_MODEL (sw_item_get_items (circuit)), client, "H5", error);
   self->rail = FALSE;

@@ -16,6 +16,18 @@
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
 
+/**
+ * sw_text_is_set:
+ * @text: (nullable): a text
+ *
+ * Returns: whether there is anything to print
+ */
+gboolean
+sw_text_is_set (const char *text)
+{
+  return text != NULL && *text != '\0';
+}
+
 static PangoContext *
 new_context (PangoFontMap *fonts,
              const char   *language)
@@ -237,7 +249,8 @@ sw_composer_end (SwFlow *flow,
       SwPiece *rail
           = sw_block_add (flow->block, SW_PIECE_BOX, NULL, self->style.left_pt, 0.0, RAIL_PT, flow->y_pt);
 
-      rail->reaches_up = TRUE;
+      rail->reaches_up = !self->rail_starts;
+      self->rail_starts = FALSE;
       rail->grey = SW_GREY_RULE;
     }
 

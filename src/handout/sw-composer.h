@@ -26,6 +26,7 @@ G_BEGIN_DECLS
  * @frame_left_pt: left edge of the frame
  * @frame_width_pt: width of the frame
  * @rail: whether a rail at the left holds together what is composed now
+ * @rail_starts: whether the rail's first piece has still to be drawn
  * @n_exercises: exercises numbered so far
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
@@ -50,6 +51,7 @@ typedef struct
   double frame_left_pt;
   double frame_width_pt;
   gboolean rail;
+  gboolean rail_starts;
   int n_exercises;
   GArray *large;
 } SwComposer;
@@ -72,6 +74,8 @@ typedef struct
   double width_pt;
   double y_pt;
 } SwFlow;
+
+gboolean sw_text_is_set (const char *text);
 
 void sw_composer_init (SwComposer   *self,
                        PangoFontMap *fonts,

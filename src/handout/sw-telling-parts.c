@@ -1,0 +1,297 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The parts of an exercise: picture, dose, steps and what else a client needs. Each can stand in any column. */
+#include "config.h"
+
+#include "sw-care.h"
+#include "sw-dose-words.h"
+#include "sw-telling.h"
+
+#define NOTE_FRAME_PT 0.8
+#define CARE_FRAME_PT 2.2
+#define TALLEST_FIGURE 1.25
+
+/* White space before a part, except at the top of a block. */
+static void
+add_gap (SwFlow *flow,
+         double  space_pt)
+{
+  if (flow->y_pt > 0.0)
+    sw_flow_space (flow, space_pt);
+}
+
+/* A small bold label that says what follows. */
+static void
+add_label (SwFlow     *flow,
+           SwTelling  *telling,
+           const char *key,
+           double      space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  add_gap (flow, space_pt);
+  sw_flow_text_in (flow, telling->role == SW_TEXT_BODY ? SW_TEXT_STRONG : SW_TEXT_LABEL, "P",
+                   sw_phrases_get (self->phrases, key));
+}
+
+/* Whoever works one side after the other needs to know that the picture shows only one of them. */
+static void
+add_caption (SwFlow    *flow,
+             SwTelling *telling)
+{
+  SwComposer *self = flow->composer;
+  SwSide worked = sw_item_get_dose (telling->item)->side;
+
+  if (telling->drawn == SW_BODY_SIDE_NONE || (worked != SW_SIDE_EACH && worked != SW_SIDE_ALTERNATING))
+    return;
+  sw_flow_text_in (flow, SW_TEXT_SMALL, "P",
+                   sw_phrases_get (self->phrases, telling->drawn == SW_BODY_SIDE_RIGHT ? "exercise.shows-right"
+                                                                                        : "exercise.shows-left"));
+}
+
+/**
+ * sw_part_add_figure:
+ *
+ * The picture, with a caption when it shows one side only.
+ */
+void
+sw_part_add_figure (SwFlow    *flow,
+                    SwTelling *telling)
+{
+  SwComposer *self = flow->composer;
+  double width_pt = MIN (flow->width_pt, telling->figure_width_pt);
+  double zoom = MAX (width_pt / self->style.figure_width_pt, 1.0);
+  double height_pt = 0.0;
+  SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
+  SwPiece *piece;
+
+  sw_figure_measure (telling->figure, width_pt / zoom, &height_pt);
+  height_pt = MIN (zoom * height_pt, TALLEST_FIGURE * width_pt);
+  tag->alt = sw_figure_dup_text (telling->figure, self->language);
+  piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
+  piece->figure = g_object_ref (telling->figure);
+  flow->y_pt += height_pt;
+  add_caption (flow, telling);
+}
+
+static void
+add_sentences (SwFlow      *flow,
+               SwTextRole   role,
+               SwDoseWords *words)
+{
+  char **const lists[] = { words->how, words->when, words->limits };
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    for (guint j = 0; lists[i][j] != NULL; j++)
+      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
+
+  if (text->len > 0)
+    sw_flow_text_in (flow, role, "P", text->str);
+}
+
+/**
+ * sw_part_add_dose:
+ *
+ * How much: the one thing to find again at a glance, on a pale panel.
+ */
+void
+sw_part_add_dose (SwFlow    *flow,
+                  SwTelling *telling)
+{
+  SwComposer *self = flow->composer;
+  double pad_pt = 0.6 * self->style.body_pt;
+  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+                                                     sw_client_get_units (telling->client));
+  guint panel_index = flow->block->pieces->len;
+  SwFlow inner = *flow;
+  SwPiece *panel;
+
+  sw_flow_box (flow, flow->left_pt, flow->y_pt, flow->width_pt, 0.0, SW_GREY_PANEL);
+  inner.left_pt += pad_pt;
+  inner.width_pt -= 2.0 * pad_pt;
+  inner.y_pt += 0.5 * pad_pt;
+  sw_flow_text_in (&inner, SW_TEXT_AMOUNT, "P", words->amount);
+  add_sentences (&inner, telling->role, words);
+  inner.y_pt += 0.5 * pad_pt;
+
+  panel = &g_array_index (flow->block->pieces, SwPiece, panel_index);
+  panel->height_pt = inner.y_pt - flow->y_pt;
+  panel->radius_pt = 3.0;
+  flow->y_pt = inner.y_pt;
+}
+
+/**
+ * sw_part_add_set_up:
+ *
+ * How to get ready.
+ */
+void
+sw_part_add_set_up (SwFlow    *flow,
+                    SwTelling *telling,
+                    double     space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  if (!sw_text_is_set (telling->text->set_up))
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_text (flow, telling->role, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, "exercise.set-up"), telling->text->set_up);
+}
+
+/**
+ * sw_part_add_steps:
+ *
+ * What to do, numbered.
+ */
+void
+sw_part_add_steps (SwFlow    *flow,
+                   SwTelling *telling,
+                   double     space_pt)
+{
+  SwComposer *self = flow->composer;
+  char **steps = telling->text->steps;
+  SwTag *list;
+
+  if (steps[0] == NULL)
+    return;
+
+  list = sw_tags_add (&self->tags, self->parent, "L");
+  list->numbering = "Decimal";
+  for (guint i = 0; steps[i] != NULL; i++)
+    {
+      add_gap (flow, i == 0 ? space_pt : 0.1 * self->style.body_pt);
+      sw_flow_numbered_item (flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
+    }
+}
+
+static void
+add_list (SwFlow             *flow,
+          SwTelling          *telling,
+          const char         *key,
+          SwSymbol            symbol,
+          const char * const *texts,
+          double              space_pt)
+{
+  if (texts[0] == NULL)
+    return;
+  add_label (flow, telling, key, space_pt);
+  sw_flow_list (flow, telling->role, symbol, texts);
+}
+
+static void
+add_labelled (SwFlow     *flow,
+              SwTelling  *telling,
+              const char *key,
+              const char *text,
+              double      space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  if (!sw_text_is_set (text))
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_text (flow, telling->role, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, key), text);
+}
+
+/**
+ * sw_part_add_feel:
+ *
+ * Where to feel it.
+ */
+void
+sw_part_add_feel (SwFlow    *flow,
+                  SwTelling *telling,
+                  double     space_pt)
+{
+  add_labelled (flow, telling, "exercise.feel", telling->text->feel, space_pt);
+}
+
+/**
+ * sw_part_add_form:
+ *
+ * What doing it right looks like.
+ */
+void
+sw_part_add_form (SwFlow    *flow,
+                  SwTelling *telling,
+                  double     space_pt)
+{
+  add_list (flow, telling, "exercise.form", SW_SYMBOL_TICK, (const char *const *) telling->text->form_points, space_pt);
+}
+
+/**
+ * sw_part_add_errors:
+ *
+ * What often goes wrong, and what to do instead.
+ */
+void
+sw_part_add_errors (SwFlow    *flow,
+                    SwTelling *telling,
+                    double     space_pt)
+{
+  add_list (flow, telling, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) telling->text->errors, space_pt);
+}
+
+/**
+ * sw_part_add_ways:
+ *
+ * What to do when it is too hard or too easy.
+ */
+void
+sw_part_add_ways (SwFlow    *flow,
+                  SwTelling *telling,
+                  double     space_pt)
+{
+  add_labelled (flow, telling, "exercise.easier", telling->text->easier, space_pt);
+  add_labelled (flow, telling, "exercise.harder", telling->text->harder,
+                sw_text_is_set (telling->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
+}
+
+/**
+ * sw_part_add_note:
+ *
+ * What the therapist says to this client: set apart by a thin frame and a speech bubble.
+ */
+void
+sw_part_add_note (SwFlow    *flow,
+                  SwTelling *telling,
+                  double     space_pt)
+{
+  const char *note = sw_item_get_note (telling->item);
+
+  if (!sw_text_is_set (note))
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
+                 sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+}
+
+static char **
+dup_care_words (SwTelling *telling)
+{
+  return sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
+                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+}
+
+/**
+ * sw_part_add_care:
+ *
+ * What to take care of, for this client with this exercise.
+ */
+void
+sw_part_add_care (SwFlow    *flow,
+                  SwTelling *telling,
+                  double     space_pt)
+{
+  g_auto (GStrv) words = dup_care_words (telling);
+  g_autofree char *text = g_strjoinv (" ", words);
+
+  if (!sw_text_is_set (text))
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, telling->role,
+                 sw_phrases_get (flow->composer->phrases, "care.heading"), text);
+}

@@ -1,0 +1,80 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-composer.h"
+#include "sw-programme.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwTelling:
+ * @composer: the composer
+ * @item: an item of the kind exercise
+ * @client: whose precautions and units count
+ * @text: the exercise's words in the client's language
+ * @figure: (unowned) (nullable): its picture
+ * @drawn: the one side the picture is drawn for; none when it shows both
+ * @figure_width_pt: how wide the picture is
+ * @gap_pt: white space between two parts
+ * @role: size of everything but the steps
+ *
+ * An exercise while it is being told to the client, part by part.
+ */
+typedef struct
+{
+  SwComposer *composer;
+  SwItem *item;
+  SwClient *client;
+  const SwExerciseText *text;
+  SwFigure *figure;
+  SwBodySide drawn;
+  double figure_width_pt;
+  double gap_pt;
+  SwTextRole role;
+} SwTelling;
+
+/**
+ * SwAddPart:
+ * @flow: the column it goes into
+ * @telling: the exercise
+ * @space_pt: white space before it, unless it stands at the top
+ *
+ * Adds a part of an exercise; nothing when the exercise has no such part.
+ */
+typedef void (*SwAddPart) (SwFlow    *flow,
+                           SwTelling *telling,
+                           double     space_pt);
+
+void sw_part_add_figure (SwFlow    *flow,
+                         SwTelling *telling);
+void sw_part_add_dose (SwFlow    *flow,
+                       SwTelling *telling);
+void sw_part_add_set_up (SwFlow    *flow,
+                         SwTelling *telling,
+                         double     space_pt);
+void sw_part_add_steps (SwFlow    *flow,
+                        SwTelling *telling,
+                        double     space_pt);
+void sw_part_add_feel (SwFlow    *flow,
+                       SwTelling *telling,
+                       double     space_pt);
+void sw_part_add_form (SwFlow    *flow,
+                       SwTelling *telling,
+                       double     space_pt);
+void sw_part_add_errors (SwFlow    *flow,
+                         SwTelling *telling,
+                         double     space_pt);
+void sw_part_add_ways (SwFlow    *flow,
+                       SwTelling *telling,
+                       double     space_pt);
+void sw_part_add_note (SwFlow    *flow,
+                       SwTelling *telling,
+                       double     space_pt);
+void sw_part_add_care (SwFlow    *flow,
+                       SwTelling *telling,
+                       double     space_pt);
+
+gboolean sw_telling_compose_columns (SwTelling *telling);
+void sw_telling_compose_single_column (SwTelling *telling);
+
+G_END_DECLS
