@@ -550,6 +550,25 @@ test_words (void)
     check_words (id, doc);
 }
 
+/* How many and how long is the dose's business: a step that says so would contradict it. */
+static void
+test_steps_leave_the_dose_alone (void)
+{
+  g_autoptr (GRegex) number = g_regex_new ("hold [^.]*[0-9]+ second|[0-9] (times|sets|repetitions)", G_REGEX_CASELESS, 0, NULL);
+  GHashTableIter iter;
+  gpointer id, doc;
+
+  g_hash_table_iter_init (&iter, exercises);
+  while (g_hash_table_iter_next (&iter, &id, &doc))
+    {
+      g_auto (GStrv) texts = find (doc, "//x:step | //x:easier-way | //x:harder-way");
+
+      for (guint i = 0; texts[i] != NULL; i++)
+        if (g_regex_match (number, texts[i], 0, NULL))
+          complain ("%s: “%s” speaks of the dose", (const char *) id, texts[i]);
+    }
+}
+
 /* No two exercises share a name, and no name is another's synonym. */
 static void
 test_names (void)
@@ -591,6 +610,7 @@ main (int    argc,
   g_test_add_func ("/catalogue/loads", test_loads);
   g_test_add_func ("/catalogue/cautions", test_cautions);
   g_test_add_func ("/catalogue/words", test_words);
+  g_test_add_func ("/catalogue/steps-leave-the-dose-alone", test_steps_leave_the_dose_alone);
   g_test_add_func ("/catalogue/names", test_names);
   status = g_test_run ();
 
