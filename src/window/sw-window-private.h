@@ -35,6 +35,7 @@ struct _SwWindow
   GtkMenuButton *menu_button;
   SwNotice *notice;
   GtkBox *body;
+  GtkPaned *panes;
   GtkStack *left;
   GtkBox *work;
   SwCataloguePane *catalogue_pane;

@@ -13,6 +13,12 @@
 
 #define TOAST_S 6
 
+/* Two cards of the catalogue side by side; the widest row of the dose. */
+#define LEFT_LEAST_PX 284
+#define LEFT_MOST_PX 340
+#define RIGHT_LEAST_PX 300
+#define RIGHT_MOST_PX 344
+
 G_DEFINE_FINAL_TYPE (SwWindow, sw_window, GTK_TYPE_APPLICATION_WINDOW)
 
 static gboolean
@@ -392,11 +398,15 @@ static void
 make_panes (SwWindow *self)
 {
   SwPictures *pictures = sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
+  int quarter_px = gtk_widget_get_width (GTK_WIDGET (self)) / 4;
+
+  /* In a small window the panes beside the session give way to it. */
+  gtk_paned_set_position (self->panes, CLAMP (quarter_px, LEFT_LEAST_PX, LEFT_MOST_PX));
 
   self->catalogue_pane = g_object_new (SW_TYPE_CATALOGUE_PANE, NULL);
   self->preview = g_object_new (SW_TYPE_PREVIEW, NULL);
   self->canvas = g_object_new (SW_TYPE_SESSION_CANVAS, "hexpand", TRUE, "width-request", 340, NULL);
-  self->inspector = g_object_new (SW_TYPE_INSPECTOR, "width-request", 344, NULL);
+  self->inspector = g_object_new (SW_TYPE_INSPECTOR, "width-request", CLAMP (quarter_px, RIGHT_LEAST_PX, RIGHT_MOST_PX), NULL);
   self->findings_bar = g_object_new (SW_TYPE_FINDINGS_BAR, NULL);
   sw_catalogue_pane_set_pictures (self->catalogue_pane, pictures);
   sw_session_canvas_set_pictures (self->canvas, pictures);
@@ -506,6 +516,7 @@ sw_window_class_init (SwWindowClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwWindow, toast_button);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, busy);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, overlay);
+  gtk_widget_class_bind_template_child (widget_class, SwWindow, panes);
   gtk_widget_class_bind_template_callback (widget_class, close_toast_cb);
 }
 
