@@ -262,6 +262,48 @@ sw_handout_find_page_of_item (SwHandout  *self,
   return -1;
 }
 
+/* Whether the block at @place is kept with the next one: then both belong to one item. */
+static gboolean
+is_kept_with_next (const SwPlace *place)
+{
+  SwKeep keep = place->block->strip.keep;
+
+  return keep == SW_KEEP_TOGETHER || keep == SW_KEEP_ALWAYS;
+}
+
+/**
+ * sw_handout_find_item_at:
+ * @page: from 0
+ * @y_pt: points from the top of the page
+ *
+ * Returns: (transfer none) (nullable): id of the item whose part of the page that is; NULL between the items and
+ *   outside them
+ */
+const char *
+sw_handout_find_item_at (SwHandout *self,
+                         int        page,
+                         double     y_pt)
+{
+  const SwPlace *places;
+  guint at;
+
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+  g_return_val_if_fail (page >= 0 && page < self->pages.n_pages, NULL);
+
+  places = (const SwPlace *) (gpointer) self->pages.places->data;
+  for (at = 0; at < self->pages.places->len; at++)
+    if (places[at].page == page && y_pt >= places[at].y_pt
+        && y_pt < places[at].y_pt + places[at].block->strip.height_pt * places[at].scale)
+      break;
+  if (at == self->pages.places->len)
+    return NULL;
+
+  while (places[at].block->item_id == NULL && at > 0 && is_kept_with_next (&places[at - 1]))
+    at--;
+
+  return places[at].block->item_id;
+}
+
 /**
  * sw_handout_draw_page:
  * @page: from 0

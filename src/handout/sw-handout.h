@@ -54,6 +54,9 @@ double sw_handout_get_page_width_pt (SwHandout *self);
 double sw_handout_get_page_height_pt (SwHandout *self);
 int sw_handout_find_page_of_item (SwHandout  *self,
                                   const char *item_id);
+const char *sw_handout_find_item_at (SwHandout *self,
+                                     int        page,
+                                     double     y_pt);
 void sw_handout_draw_page (SwHandout *self,
                            int        page,
                            cairo_t   *cr);

@@ -8,6 +8,9 @@
 #include "sw-catalogue-pane-private.h"
 #include "sw-edits.h"
 
+/* What the details want of the height; the cards keep what is left, at least a row of figures. */
+#define DETAILS_PX 420
+
 static void
 add_activated_cb (GSimpleAction *action,
                   GVariant      *parameter,
@@ -58,7 +61,8 @@ details_toggled_cb (GSimpleAction *action,
     return;
 
   if (shown && !gtk_widget_get_visible (GTK_WIDGET (self->details)))
-    gtk_paned_set_position (self->paned, gtk_widget_get_height (GTK_WIDGET (self->paned)) * 2 / 5);
+    gtk_paned_set_position (self->paned,
+                            MAX (gtk_widget_get_height (GTK_WIDGET (self->paned)) - DETAILS_PX, 0));
   if (!shown && gtk_widget_get_focus_child (GTK_WIDGET (self->paned)) == GTK_WIDGET (self->details))
     sw_catalogue_pane_focus_results (self);
 

@@ -20,6 +20,14 @@ struct _SwPreviewPage
 
 G_DEFINE_FINAL_TYPE (SwPreviewPage, sw_preview_page, GTK_TYPE_WIDGET)
 
+enum
+{
+  ITEM_PRESSED,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
 static void
 forget_drawn (SwPreviewPage *self)
 {
@@ -46,6 +54,22 @@ draw (SwPreviewPage *self,
   sw_handout_draw_page (self->handout, self->page, cr);
   cairo_destroy (cr);
   self->drawn = gtk_snapshot_free_to_node (g_steal_pointer (&snapshot));
+}
+
+static void
+released_cb (SwPreviewPage *self,
+             int            n_presses,
+             double         x,
+             double         y)
+{
+  const char *id = NULL;
+
+  (void) n_presses;
+  (void) x;
+  if (self->handout != NULL && self->width_px > 0)
+    id = sw_handout_find_item_at (self->handout, self->page, y / get_scale (self));
+  if (id != NULL)
+    g_signal_emit (self, signals[ITEM_PRESSED], 0, id);
 }
 
 static void
@@ -115,6 +139,9 @@ sw_preview_page_class_init (SwPreviewPageClass *class)
   widget_class->measure = sw_preview_page_measure;
   widget_class->get_request_mode = sw_preview_page_get_request_mode;
 
+  signals[ITEM_PRESSED] = g_signal_new ("item-pressed", SW_TYPE_PREVIEW_PAGE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                        NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+
   gtk_widget_class_set_css_name (widget_class, "page");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_IMG);
 }
@@ -122,6 +149,10 @@ sw_preview_page_class_init (SwPreviewPageClass *class)
 static void
 sw_preview_page_init (SwPreviewPage *self)
 {
+  GtkGesture *click = gtk_gesture_click_new ();
+
+  g_signal_connect_swapped (click, "released", G_CALLBACK (released_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_halign (GTK_WIDGET (self), GTK_ALIGN_CENTER);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);

@@ -12,6 +12,7 @@ G_BEGIN_DECLS
  *
  * One page of a handout on the screen, white in light and dark alike. It draws only while it is near the
  * part that is scrolled into view, and keeps what it drew until the page changes.
+ * Signal "item-pressed" (string): the id of the item whose part of the page was clicked.
  */
 #define SW_TYPE_PREVIEW_PAGE (sw_preview_page_get_type ())
 G_DECLARE_FINAL_TYPE (SwPreviewPage, sw_preview_page, SW, PREVIEW_PAGE, GtkWidget)

@@ -33,6 +33,7 @@ struct _SwPreview
   GtkLabel *count;
 
   SwDocument *document;
+  gulong chosen_handler;
   SwHandout *handout;
   GCancellable *cancellable; /* of the request under way, or NULL */
   GSimpleActionGroup *actions;
@@ -228,6 +229,76 @@ arrange_soon (SwPreview *self)
 }
 
 static void
+chosen_changed_cb (SwPreview *self)
+{
+  self->follow = TRUE;
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    follow_chosen (self);
+}
+
+static gboolean
+list_has (GListModel *items,
+          SwItem     *item)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) other = g_list_model_get_item (items, i);
+
+      if (other == item)
+        return TRUE;
+      if (sw_item_get_kind (other) == SW_ITEM_CIRCUIT && list_has (G_LIST_MODEL (sw_item_get_items (other)), item))
+        return TRUE;
+    }
+
+  return FALSE;
+}
+
+static gboolean
+session_has (SwSession *session,
+             SwItem    *item)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+
+      if (list_has (G_LIST_MODEL (sw_section_get_items (section)), item))
+        return TRUE;
+    }
+
+  return FALSE;
+}
+
+/* Chooses what was clicked, in its session, without moving the pages under the pointer. */
+static void
+item_pressed_cb (SwPreview  *self,
+                 const char *id)
+{
+  SwProgramme *programme = sw_document_get_programme (self->document);
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  SwItem *item = NULL;
+
+  for (guint i = 0; i < items->len && item == NULL; i++)
+    if (g_strcmp0 (sw_item_get_id (g_ptr_array_index (items, i)), id) == 0)
+      item = g_ptr_array_index (items, i);
+  if (item == NULL)
+    return;
+
+  g_signal_handler_block (self->document, self->chosen_handler);
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+
+      if (session_has (session, item))
+        sw_document_set_session (self->document, session);
+    }
+  sw_document_choose_item (self->document, item);
+  g_signal_handler_unblock (self->document, self->chosen_handler);
+}
+
+static void
 show_handout (SwPreview *self)
 {
   guint n_pages = (guint) sw_handout_get_n_pages (self->handout);
@@ -241,6 +312,7 @@ show_handout (SwPreview *self)
     {
       GtkWidget *page = sw_preview_page_new ();
 
+      g_signal_connect_object (page, "item-pressed", G_CALLBACK (item_pressed_cb), self, G_CONNECT_SWAPPED);
       g_ptr_array_add (self->pages, page);
       gtk_box_append (self->box, page);
     }
@@ -323,14 +395,6 @@ request_pages (SwPreview *self)
   g_task_run_in_thread (task, make_in_thread);
 }
 
-static void
-chosen_changed_cb (SwPreview *self)
-{
-  self->follow = TRUE;
-  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
-    follow_chosen (self);
-}
-
 /* Zoom */
 
 /* Keeps in place what lies at the start of the view, before the pages have their new sizes. */
@@ -351,6 +415,9 @@ set_zoom (SwPreview *self,
   GtkAdjustment *across = gtk_scrolled_window_get_hadjustment (self->scroller);
   GtkAdjustment *down = gtk_scrolled_window_get_vadjustment (self->scroller);
   double before = self->zoom;
+
+  if (!gtk_widget_get_mapped (GTK_WIDGET (self)))
+    return;
 
   self->zoom = CLAMP (zoom, MIN_ZOOM, MAX_ZOOM);
   if (self->zoom == before)
@@ -522,6 +589,7 @@ sw_preview_set_document (SwPreview  *self,
     return;
 
   g_signal_connect_swapped (document, "changed", G_CALLBACK (request_pages), self);
-  g_signal_connect_swapped (document, "chosen-changed", G_CALLBACK (chosen_changed_cb), self);
+  self->chosen_handler = g_signal_connect_swapped (document, "chosen-changed", G_CALLBACK (chosen_changed_cb),
+                                                   self);
   request_pages (self);
 }

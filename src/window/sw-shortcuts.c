@@ -118,6 +118,8 @@ sw_shortcuts_add_to_widget (GtkWidget       *widget,
   /* A card would take the space bar and Enter for itself. */
   if (scope == SW_SHORTCUT_CARDS)
     gtk_event_controller_set_propagation_phase (controller, GTK_PHASE_CAPTURE);
+  if (scope == SW_SHORTCUT_PREVIEW)
+    gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (controller), GTK_SHORTCUT_SCOPE_GLOBAL);
   gtk_widget_add_controller (widget, controller);
 }
 

@@ -11,7 +11,7 @@ G_BEGIN_DECLS
  * @SW_SHORTCUT_CANVAS: works on the session canvas; elsewhere the key edits text
  * @SW_SHORTCUT_CATALOGUE: works in the catalogue pane
  * @SW_SHORTCUT_CARDS: works on the catalogue's cards
- * @SW_SHORTCUT_PREVIEW: works on the handout's pages
+ * @SW_SHORTCUT_PREVIEW: works wherever the focus is, while the handout's pages are shown
  */
 typedef enum
 {
