@@ -11,8 +11,8 @@
 #include "sw-dose-form-private.h"
 
 #include "sw-choices.h"
+#include "sw-dose-hints.h"
 #include "sw-labels.h"
-#include "sw-units.h"
 
 /* What the load field holds when no load is asked for. */
 #define NO_LOAD (-1.0)
@@ -91,18 +91,6 @@ copy_field (SwDose       *dose,
     }
 }
 
-static char *
-dup_load_words (SwLoad load)
-{
-  g_autofree char *number = NULL;
-
-  if (load.unit == SW_LOAD_NONE)
-    return g_strdup (sw_label (SW_TYPE_LOAD_UNIT, SW_LOAD_NONE));
-
-  number = sw_number_to_string (load.value, 3);
-  return g_strdup_printf ("%s %s", number, sw_label (SW_TYPE_LOAD_UNIT, (int) load.unit));
-}
-
 /* The value of one field, for the button that brings it back. */
 static char *
 dup_field_words (const SwDose *dose,
@@ -120,7 +108,7 @@ dup_field_words (const SwDose *dose,
     case SW_DOSE_FIELD_TEMPO:
       return dose->tempo.set ? sw_tempo_to_string (&dose->tempo) : g_strdup (_("none"));
     case SW_DOSE_FIELD_LOAD:
-      return dup_load_words (dose->load);
+      return sw_dose_hint_load (dose->load);
     case SW_DOSE_FIELD_SIDE:
       return g_strdup (sw_label (SW_TYPE_SIDE, (int) dose->side));
     case SW_DOSE_FIELD_EXTRA:
@@ -400,90 +388,25 @@ fix_cb (SwDoseForm *self,
 
 /* Showing */
 
-/* The words between are those of the next mark below: CR10 scale, shortened (Borg 1998, from memory). From 7
- * on the effort tells how many repetitions could still follow: 10 less the effort (Helms and others, Strength
- * Cond J 2016;38(4):42-49). */
-static char *
-dup_effort_words (int effort)
-{
-  static const char * const words[] = {
-    N_("None stated"), N_("Very light"), N_("Light"), N_("Moderate"), N_("Moderate"), N_("Hard"), N_("Hard"),
-    N_("Very hard"), N_("Very hard"), N_("Very hard"), N_("Extremely hard"),
-  };
-  int left = 10 - effort;
-
-  if (effort < 7)
-    return g_strdup (_(words[effort]));
-  if (effort == 10)
-    return g_strdup_printf (_("%s: no repetition could follow"), _(words[effort]));
-
-  return g_strdup_printf (ngettext ("%s: about %d repetition could follow", "%s: about %d repetitions could follow",
-                                    (gulong) left),
-                          _(words[effort]), left);
-}
-
-/* Zones of the pain-monitoring model (Thomee 1997; Silbernagel and others, Am J Sports Med 2007;35:897-906). */
-static const char *
-pain_words (int pain)
-{
-  if (pain < 0)
-    return _("None stated");
-  if (pain == 0)
-    return _("No pain");
-  if (pain <= 2)
-    return _("Safe");
-  if (pain <= 5)
-    return _("Acceptable if it settles by the next morning");
-
-  return _("Too much: less load or range");
-}
-
-static char *
-dup_tempo_words (const SwTempo *tempo)
-{
-  g_autoptr (GString) words = g_string_new (NULL);
-
-  if (!tempo->set)
-    return g_strdup (_("Lowering, pause, lifting, pause, in seconds"));
-
-  g_string_append_printf (words, _("Lower %d s"), tempo->lower_s);
-  if (tempo->low_pause_s > 0)
-    g_string_append_printf (words, _(", pause %d s"), tempo->low_pause_s);
-  if (tempo->lift_s < 0)
-    g_string_append (words, _(", lift as fast as possible"));
-  else
-    g_string_append_printf (words, _(", lift %d s"), tempo->lift_s);
-  if (tempo->top_pause_s > 0)
-    g_string_append_printf (words, _(", pause %d s"), tempo->top_pause_s);
-
-  return g_string_free (g_steal_pointer (&words), FALSE);
-}
-
 static void
 refresh_hints (SwDoseForm   *self,
                const SwDose *dose)
 {
   const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (self->item));
-  g_autofree char *tempo = dup_tempo_words (&dose->tempo);
-  g_autofree char *effort = dup_effort_words (CLAMP (dose->effort_limit, 0, 10));
-  g_autofree char *limit_words = dup_load_words (facts->load_limit);
-  g_autofree char *limit = NULL;
-
-  if (facts->load_limit.unit != SW_LOAD_NONE)
-    limit = g_strdup_printf (_("This exercise: up to %s"), limit_words);
-  else
-    limit = g_strdup (_("This exercise is done without a load"));
+  g_autofree char *tempo = sw_dose_hint_tempo (&dose->tempo);
+  g_autofree char *load = sw_dose_hint_load_limit (facts->load_limit);
+  g_autofree char *effort = sw_dose_hint_effort (CLAMP (dose->effort_limit, 0, 10));
 
   sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_REPS], dose->reps_high == 0 ? _("0: one hold a set") : NULL);
   sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_TEMPO], tempo);
-  sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_LOAD], limit);
+  sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_LOAD], load);
   sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_DIRECTIONS],
                          sw_label (SW_TYPE_DIRECTION_KIND, (int) facts->directions));
   sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_DAYS],
                          dose->days_a_week == 0 ? _("On the session’s days")
                          : _("Instead of the session’s days"));
   sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_EFFORT], effort);
-  sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_PAIN], pain_words (dose->pain_limit));
+  sw_field_row_set_hint (self->rows[SW_DOSE_FIELD_PAIN], sw_dose_hint_pain (dose->pain_limit));
 }
 
 static void
