@@ -204,12 +204,12 @@ static void
 prop_on_forearms (SwPose *pose)
 {
   lie_face_down (pose);
-  set_spine (pose, SW_ANGLE_LOW_BACK_BEND, -26);
-  set_spine (pose, SW_ANGLE_UPPER_BACK_BEND, -14);
+  set_spine (pose, SW_ANGLE_LOW_BACK_BEND, -19);
+  set_spine (pose, SW_ANGLE_UPPER_BACK_BEND, -11);
   set_spine (pose, SW_ANGLE_NECK_BEND, -10);
-  set_both (pose, SW_ANGLE_SHOULDER_RAISE, 52);
+  set_both (pose, SW_ANGLE_SHOULDER_RAISE, 100);
   set_both (pose, SW_ANGLE_SHOULDER_DIRECTION, 90);
-  set_both (pose, SW_ANGLE_ELBOW_BEND, 94);
+  set_both (pose, SW_ANGLE_ELBOW_BEND, 51);
   set_both (pose, SW_ANGLE_FOREARM_PALM_UP, -85);
 }
 

@@ -12,6 +12,8 @@
 #define CONTACT 0.014
 #define REACH_PART 0.998
 #define WRIST_HEIGHT 0.020
+/* Neck and head bend no more than this to let the head rest. */
+#define REST_BEND_DEG 43.0
 
 /* The trunk rests on pelvis, waist and chest; shoulders give way. */
 static double
@@ -161,9 +163,12 @@ rest_head (const SwSolver *self,
 
   for (int i = 0; i < 40 && sw_part_get_lowest (&now->body, SW_PART_HEAD) < -0.004; i++)
     {
-      SwAngle angle = now->joints.slots_deg[SW_ANGLE_NECK_BEND] < 39 ? SW_ANGLE_NECK_BEND : SW_ANGLE_HEAD_BEND;
+      double *neck = &now->joints.slots_deg[SW_ANGLE_NECK_BEND];
+      double *head = &now->joints.slots_deg[SW_ANGLE_HEAD_BEND];
 
-      now->joints.slots_deg[angle] = MIN (now->joints.slots_deg[angle] + 1.5, sw_angle_get_info (angle)->high_deg);
+      if (*neck + *head >= REST_BEND_DEG)
+        break;
+      *(*neck < 0.75 * REST_BEND_DEG ? neck : head) += 1.5;
       sw_body_solve_head (&now->body, &now->joints);
     }
 }

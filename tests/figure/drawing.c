@@ -1,0 +1,287 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Drawn figures: the same every time, within their box, as much ink as a line drawing has, small as a PDF. */
+#include "config.h"
+
+#include <cairo-pdf.h>
+#include <glib/gstdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "case.h"
+#include "sw-figure.h"
+
+#define WIDTH_PT 142.0
+#define HEIGHT_PT 125.0
+#define EDGE_PX 24
+#define SCALE 2.0
+
+static cairo_surface_t *
+paint (SwFigure *figure,
+       double    width_pt,
+       double    height_pt,
+       double    phase)
+{
+  int w = (int) (width_pt * SCALE) + 2 * EDGE_PX;
+  int h = (int) (height_pt * SCALE) + 2 * EDGE_PX;
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, w, h);
+  cairo_t *cr = cairo_create (surface);
+
+  cairo_set_source_rgb (cr, 1, 1, 1);
+  cairo_paint (cr);
+  cairo_translate (cr, EDGE_PX, EDGE_PX);
+  cairo_scale (cr, SCALE, SCALE);
+  if (phase < 0)
+    sw_figure_draw (figure, cr, width_pt, height_pt);
+  else
+    sw_figure_draw_at (figure, cr, width_pt, height_pt, phase);
+  g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
+  cairo_destroy (cr);
+  cairo_surface_flush (surface);
+  return surface;
+}
+
+static int
+tone_at (cairo_surface_t *surface,
+         int              x,
+         int              y)
+{
+  const guchar *row = cairo_image_surface_get_data (surface) + y * cairo_image_surface_get_stride (surface);
+  guint32 pixel;
+
+  memcpy (&pixel, row + 4 * x, sizeof pixel);
+  return (int) (pixel & 0xff);
+}
+
+/* Share of pixels that are darker than paper, and none of them outside the box. */
+static double
+ink_of (cairo_surface_t *surface)
+{
+  int w = cairo_image_surface_get_width (surface);
+  int h = cairo_image_surface_get_height (surface);
+  int inked = 0;
+
+  for (int y = 0; y < h; y++)
+    for (int x = 0; x < w; x++)
+      {
+        gboolean outside = x < EDGE_PX || y < EDGE_PX || x >= w - EDGE_PX || y >= h - EDGE_PX;
+
+        if (tone_at (surface, x, y) >= 250)
+          continue;
+        g_assert_false (outside);
+        inked++;
+      }
+  return (double) inked / ((w - 2 * EDGE_PX) * (h - 2 * EDGE_PX));
+}
+
+static gboolean
+same_pixels (cairo_surface_t *a,
+             cairo_surface_t *b)
+{
+  gsize size = (gsize) cairo_image_surface_get_stride (a) * (gsize) cairo_image_surface_get_height (a);
+
+  return memcmp (cairo_image_surface_get_data (a), cairo_image_surface_get_data (b), size) == 0;
+}
+
+static void
+test_in_cell (void)
+{
+  static const double cells[][2] = { { WIDTH_PT, HEIGHT_PT }, { 284, 108 }, { 60, 60 } };
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, i % 2 == 1, NULL);
+
+      for (gsize k = 0; k < G_N_ELEMENTS (cells); k++)
+        {
+          cairo_surface_t *surface = paint (figure, cells[k][0], cells[k][1], -1);
+          double ink = ink_of (surface);
+
+          g_test_message ("%s: ink %.3f", (char *) paths->pdata[i], ink);
+          g_assert_cmpfloat (ink, >, 0.02);
+          g_assert_cmpfloat (ink, <, 0.45);
+          cairo_surface_destroy (surface);
+        }
+    }
+}
+
+static void
+test_same_twice (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i += 3)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) one = sw_figure_new (spec, FALSE, NULL);
+      g_autoptr (SwFigure) other = sw_figure_new (spec, FALSE, NULL);
+      cairo_surface_t *a = paint (one, WIDTH_PT, HEIGHT_PT, -1);
+      cairo_surface_t *b = paint (other, WIDTH_PT, HEIGHT_PT, -1);
+      cairo_surface_t *c = paint (one, WIDTH_PT, HEIGHT_PT, -1);
+
+      g_assert_true (same_pixels (a, b));
+      g_assert_true (same_pixels (a, c));
+      cairo_surface_destroy (a);
+      cairo_surface_destroy (b);
+      cairo_surface_destroy (c);
+    }
+}
+
+/* A mirrored figure is the mirror image: pixel by pixel but for edges. */
+static void
+test_mirror_image (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+      g_autoptr (SwFigure) mirrored = sw_figure_new (spec, TRUE, NULL);
+      cairo_surface_t *a = paint (figure, WIDTH_PT, HEIGHT_PT, 1);
+      cairo_surface_t *b = paint (mirrored, WIDTH_PT, HEIGHT_PT, 1);
+      int w = cairo_image_surface_get_width (a);
+      int h = cairo_image_surface_get_height (a);
+      int differ = 0;
+
+      for (int y = 0; y < h; y++)
+        for (int x = 0; x < w; x++)
+          if (abs (tone_at (a, x, y) - tone_at (b, w - 1 - x, y)) > 100)
+            differ++;
+      g_test_message ("%s: %d pixels differ", (char *) paths->pdata[i], differ);
+      g_assert_cmpint (differ, <, w * h / 60);
+      cairo_surface_destroy (a);
+      cairo_surface_destroy (b);
+    }
+}
+
+static void
+test_moves (void)
+{
+  g_autoptr (SwFigureSpec) spec
+      = test_case_parse ("<pose base='on-back'/><pose><hip side='right' bend='46'/></pose><motion kind='there-and-back'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  cairo_surface_t *start = paint (figure, WIDTH_PT, HEIGHT_PT, 0);
+  cairo_surface_t *middle = paint (figure, WIDTH_PT, HEIGHT_PT, 0.5);
+  cairo_surface_t *end = paint (figure, WIDTH_PT, HEIGHT_PT, 1);
+
+  g_assert_false (same_pixels (start, middle));
+  g_assert_false (same_pixels (middle, end));
+  cairo_surface_destroy (start);
+  cairo_surface_destroy (middle);
+  cairo_surface_destroy (end);
+}
+
+static cairo_status_t
+count_bytes (void                *closure,
+             const unsigned char *data,
+             unsigned int         length)
+{
+  (void) data;
+  *(gsize *) closure += length;
+  return CAIRO_STATUS_SUCCESS;
+}
+
+static gsize
+pdf_size (SwFigure *figure)
+{
+  gsize size = 0;
+  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (count_bytes, &size, WIDTH_PT, HEIGHT_PT);
+  cairo_t *cr = cairo_create (surface);
+
+  if (figure != NULL)
+    sw_figure_draw (figure, cr, WIDTH_PT, HEIGHT_PT);
+  cairo_destroy (cr);
+  cairo_surface_finish (surface);
+  g_assert_cmpint (cairo_surface_status (surface), ==, CAIRO_STATUS_SUCCESS);
+  cairo_surface_destroy (surface);
+  return size;
+}
+
+static void
+test_small_pdf (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+  gsize empty = pdf_size (NULL);
+  gsize sum = 0;
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+      gsize size = pdf_size (figure) - empty;
+
+      g_test_message ("%s: %" G_GSIZE_FORMAT " bytes", (char *) paths->pdata[i], size);
+      sum += size;
+    }
+  g_test_message ("mean %" G_GSIZE_FORMAT " bytes", sum / paths->len);
+  g_assert_cmpuint (sum / paths->len, <, 10240);
+}
+
+static void
+test_measure (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+
+      for (double width = 20; width < 600; width += 61)
+        {
+          double height = -1;
+
+          sw_figure_measure (figure, width, &height);
+          g_assert_cmpfloat (height, >, 0);
+          g_assert_cmpfloat (height, <=, MAX (24, 1.6 * width));
+        }
+    }
+}
+
+static void
+test_save (void)
+{
+  static const char *const kinds[] = { "x.svg", "x.png" };
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='standing'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  g_autofree char *folder = g_dir_make_tmp ("figure-XXXXXX", NULL);
+  g_autoptr (GError) error = NULL;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
+    {
+      g_autofree char *path = g_build_filename (folder, kinds[i], NULL);
+
+      g_assert_true (sw_figure_save (figure, path, 50, i == 0 ? -1 : 0.5, &error));
+      g_assert_no_error (error);
+      g_assert_true (g_file_test (path, G_FILE_TEST_IS_REGULAR));
+      g_assert_cmpint (g_unlink (path), ==, 0);
+    }
+
+  g_assert_false (sw_figure_save (figure, "x.bmp", 50, -1, &error));
+  g_assert_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_KIND);
+  g_clear_error (&error);
+  g_assert_false (sw_figure_save (figure, "/nowhere/at/all/x.png", 50, -1, &error));
+  g_assert_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_WRITE);
+  g_clear_error (&error);
+  g_assert_false (sw_figure_save (figure, "/nowhere/at/all/x.svg", 50, -1, &error));
+  g_assert_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_WRITE);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/drawing/in-cell", test_in_cell);
+  g_test_add_func ("/drawing/same-twice", test_same_twice);
+  g_test_add_func ("/drawing/mirror-image", test_mirror_image);
+  g_test_add_func ("/drawing/moves", test_moves);
+  g_test_add_func ("/drawing/small-pdf", test_small_pdf);
+  g_test_add_func ("/drawing/measure", test_measure);
+  g_test_add_func ("/drawing/save", test_save);
+  return g_test_run ();
+}

@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Text alternatives: short, true to the poses, with the right side named. */
+#include "config.h"
+
+#include <string.h>
+
+#include "case.h"
+#include "sw-figure.h"
+
+static char *
+text_of (const char *xml,
+         gboolean    mirrored,
+         const char *language)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, mirrored, NULL);
+
+  return sw_figure_dup_text (figure, language);
+}
+
+static void
+test_words (void)
+{
+  const char *leg = "<pose base='on-back'/><pose><hip side='right' bend='46'/></pose><motion kind='there-and-back'/>";
+  g_autofree char *right = text_of (leg, FALSE, "en");
+  g_autofree char *left = text_of (leg, TRUE, "en-GB");
+  g_autofree char *other = text_of (leg, FALSE, "xx");
+  g_autofree char *both
+      = text_of ("<pose base='standing'/><pose><knee side='both' bend='40'/><hip side='both' bend='40'/></pose>", FALSE, NULL);
+  g_autofree char *hold
+      = text_of ("<pose base='side-lying'/><motion kind='still' hold='yes'/><prop kind='pillow' under='head'/>", FALSE, "en");
+
+  g_assert_cmpstr (right, ==, "Side view. Lying on the back. Right hip bends from -3 to 46 degrees. Then back.");
+  g_assert_cmpstr (left, ==, "Side view. Lying on the back. Left hip bends from -3 to 46 degrees. Then back.");
+  g_assert_cmpstr (other, ==, right);
+  g_assert_nonnull (strstr (both, "Knees bend from 0 to 40 degrees."));
+  g_assert_cmpstr (hold, ==, "Front view. Lying on the left side, with a pillow. Hold there.");
+}
+
+static void
+test_short (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+      g_autofree char *text = sw_figure_dup_text (figure, "en");
+      g_auto (GStrv) words = g_strsplit (text, " ", -1);
+
+      g_test_message ("%s", text);
+      g_assert_cmpuint (g_strv_length (words), <=, 45);
+      g_assert_cmpuint (g_strv_length (words), >=, 3);
+      g_assert_null (strchr (text, '%'));
+    }
+}
+
+int
+main (int    argc,
+      char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/text/words", test_words);
+  g_test_add_func ("/text/short", test_short);
+  return g_test_run ();
+}
