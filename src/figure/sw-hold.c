@@ -328,7 +328,7 @@ hold_hand (SwHold            *hold,
     default:
       /* Under the shoulder, or where the arm's angles lead. A little ahead, which spares the wrist. */
       if (!own_arm)
-        hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.07));
+        hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.085));
       in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP), down, along);
       break;
     }
