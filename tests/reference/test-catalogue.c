@@ -270,7 +270,10 @@ climb (const char *id,
   g_auto (GStrv) harder = find (doc, "/x:exercise/x:harder/@ref");
 
   if (g_ptr_array_find_with_equal_func (path, id, g_str_equal, NULL))
-    complain ("%s: its harder exercises lead back to it", id);
+    {
+      complain ("%s: its harder exercises lead back to it", id);
+      return;
+    }
 
   g_ptr_array_add (path, (gpointer) id);
   for (guint i = 0; harder[i] != NULL; i++)
@@ -502,7 +505,8 @@ static void
 check_words (const char *id,
              xmlDoc     *doc)
 {
-  g_auto (GStrv) texts = find (doc, "//x:purpose | //x:set-up | //x:step | //x:form-point | //x:error | //x:feel | //x:easier-way | //x:harder-way");
+  g_auto (GStrv) texts = find (doc, "//x:purpose | //x:set-up | //x:step | //x:form-point | //x:error | //x:feel"
+                                    " | //x:easier-way | //x:harder-way");
   guint words = 0, sentences = 0, syllables = 0;
   double grade;
 
