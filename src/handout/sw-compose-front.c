@@ -49,8 +49,8 @@ compose_title (SwComposer  *self,
   guint n_goals = 0;
 
   sw_composer_paragraph (self, SW_TEXT_TITLE, "H1", NULL,
-                         sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"), 0.7 * body_pt,
-                         SW_KEEP_ALWAYS);
+                         sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"),
+                         0.7 * body_pt, SW_KEEP_ALWAYS);
   if (sw_text_is_set (sw_client_get_name (client)))
     {
       g_autofree char *line
@@ -120,8 +120,8 @@ add_week (SwFlow      *flow,
       const char *title = sw_session_get_title (session);
 
       sw_flow_space (flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt);
-      sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), sw_text_is_set (title) ? title : NULL,
-                    when);
+      sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"),
+                    sw_text_is_set (title) ? title : NULL, when);
       if (sw_session_get_days (session) != 0)
         {
           sw_flow_space (flow, 0.25 * self->style.body_pt);

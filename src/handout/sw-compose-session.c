@@ -40,10 +40,10 @@ compose_section_heading (SwComposer *self,
   };
   double body_pt = self->style.body_pt;
   const char *title = sw_section_get_title (section);
+  const char *usual = sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]);
   SwFlow flow = sw_composer_begin (self);
 
-  sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3",
-                   sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]));
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3", sw_text_is_set (title) ? title : usual);
   sw_flow_space (&flow, 0.15 * body_pt);
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.7, SW_GREY_RULE);
   sw_flow_space (&flow, 0.7);
@@ -57,9 +57,8 @@ compose_rest (SwComposer *self,
   double body_pt = self->style.body_pt;
   const char *title = sw_item_get_title (item);
   g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
-  g_autofree char *line
-      = sw_phrases_format (self->phrases, "rest.line", "title",
-                           sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title"), "time", time, NULL);
+  const char *shown = sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title");
+  g_autofree char *line = sw_phrases_format (self->phrases, "rest.line", "title", shown, "time", time, NULL);
   SwFlow flow = sw_composer_begin (self);
 
   flow.block->item_id = g_strdup (sw_item_get_id (item));
@@ -101,8 +100,8 @@ compose_circuit_heading (SwComposer *self,
   double body_pt = self->style.body_pt;
   const char *title = sw_item_get_title (circuit);
   g_autofree char *rounds = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (circuit), NULL);
-  g_autofree char *what = sw_phrases_count (
-      self->phrases, "circuit.do", count_exercises (G_LIST_MODEL (sw_item_get_items (circuit))), "rounds", rounds, NULL);
+  int n_exercises = count_exercises (G_LIST_MODEL (sw_item_get_items (circuit)));
+  g_autofree char *what = sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL);
   SwFlow flow = sw_composer_begin (self);
 
   flow.block->item_id = g_strdup (sw_item_get_id (circuit));

@@ -104,7 +104,9 @@ tell_sides_apart (SwPhrases    *phrases,
 
   if (right_text == NULL || left_text == NULL)
     return g_strdup (right_text != NULL ? right_text : left_text);
-  return right >= left ? g_strjoin ("\n", right_text, left_text, NULL) : g_strjoin ("\n", left_text, right_text, NULL);
+  if (right >= left)
+    return g_strjoin ("\n", right_text, left_text, NULL);
+  return g_strjoin ("\n", left_text, right_text, NULL);
 }
 
 static char *

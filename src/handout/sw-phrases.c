@@ -215,7 +215,8 @@ check_complete (SwPhrases  *self,
       if (missing != NULL)
         {
           g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE,
-                       _("The handout phrases “%s” lack “%s”. Choose another language for the client, or add it."),
+                       _("The handout phrases “%s” lack “%s”. Choose another language for the client, or add "
+                         "it."),
                        path, missing);
           return FALSE;
         }

@@ -219,7 +219,8 @@ sw_part_add_form (SwFlow    *flow,
                   SwTelling *telling,
                   double     space_pt)
 {
-  add_list (flow, telling, "exercise.form", SW_SYMBOL_TICK, (const char *const *) telling->text->form_points, space_pt);
+  add_list (flow, telling, "exercise.form", SW_SYMBOL_TICK, (const char *const *) telling->text->form_points,
+            space_pt);
 }
 
 /**

@@ -81,8 +81,8 @@ test_no_break_spaces (void)
   SwDose dose;
 
   sw_dose_init (&neutral);
-  sw_dose_from_line ("3 x 8-12, hold 5 s, 2.5 kg, rest 60 s, tempo 2-1-2-0, effort 6, pain 3, 2 times a day", &neutral,
-                     &dose, &error);
+  sw_dose_from_line ("3 x 8-12, hold 5 s, 2.5 kg, rest 60 s, tempo 2-1-2-0, effort 6, pain 3, 2 times a day",
+                     &neutral, &dose, &error);
   g_assert_no_error (error);
   words = sw_dose_words_new (phrases, &dose, SW_UNITS_BOTH);
   told = sw_dose_words_join (words);
