@@ -37,6 +37,11 @@ typedef enum
 } SwXmlError;
 
 GQuark sw_xml_error_quark (void);
+void sw_xml_error_set (GError     **error,
+                       SwXmlError   code,
+                       const char  *name,
+                       long         line,
+                       const char  *words);
 long sw_xml_error_get_line (const GError *error);
 const char *sw_xml_error_get_words (const GError *error);
 

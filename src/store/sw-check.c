@@ -9,6 +9,7 @@
 #include "sw-catalogue-folder.h"
 #include "sw-check.h"
 #include "sw-exercise-xml.h"
+#include "sw-figure.h"
 #include "sw-file.h"
 #include "sw-finding.h"
 #include "sw-problem.h"
@@ -98,6 +99,45 @@ check_programme (GBytes     *bytes,
   return sw_findings_count_open (findings, SW_FINDING_STOP) > 0 ? MAX (result, SW_CHECK_STOP) : result;
 }
 
+static long
+find_figure_line (GBytes *bytes)
+{
+  g_autoptr (xmlDoc) doc = sw_xml_parse_bytes (bytes, "", NULL);
+
+  for (const xmlNode *node = xmlDocGetRootElement (doc)->children; node != NULL; node = node->next)
+    if (sw_xml_is (node, SW_EXERCISE_NS, "figure"))
+      return sw_xml_get_line (node);
+
+  return 0;
+}
+
+static SwCheckResult
+append_figure (SwExercise *exercise,
+               GBytes     *bytes,
+               const char *path,
+               GString    *lines)
+{
+  SwFigureSpec *spec = sw_exercise_get_figure (exercise);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwFigure) figure = NULL;
+  g_autoptr (GPtrArray) faults = NULL;
+  g_autoptr (GPtrArray) problems = NULL;
+
+  if (spec == NULL)
+    return SW_CHECK_CLEAN;
+
+  figure = sw_figure_new (spec, FALSE, &error);
+  if (figure == NULL)
+    return append_error (path, error, lines);
+
+  faults = sw_figure_check (figure);
+  problems = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_problem_free);
+  for (guint i = 0; i < faults->len; i++)
+    g_ptr_array_add (problems, sw_problem_new (path, find_figure_line (bytes), faults->pdata[i]));
+
+  return append_problems (problems, lines);
+}
+
 static SwCheckResult
 check_exercise (GBytes     *bytes,
                 const char *path,
@@ -105,11 +145,14 @@ check_exercise (GBytes     *bytes,
 {
   g_autoptr (GError) error = NULL;
   g_autoptr (SwExercise) exercise = sw_exercise_from_bytes (bytes, path, &error);
+  SwCheckResult schema, figure;
 
   if (exercise == NULL)
     return append_error (path, error, lines);
 
-  return append_schema (bytes, path, "exercise.rng", lines);
+  schema = append_schema (bytes, path, "exercise.rng", lines);
+  figure = append_figure (exercise, bytes, path, lines);
+  return MAX (schema, figure);
 }
 
 /* A programme is known by its root element, whatever the file is called. */

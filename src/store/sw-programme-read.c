@@ -12,6 +12,7 @@
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
 #include "sw-programme-xml.h"
+#include "sw-reading.h"
 #include "sw-xml-values.h"
 
 /* Beyond all that can be measured on a person, in any of the measures. */
@@ -19,32 +20,19 @@
 
 static const char *const none_known[] = { NULL };
 static const char *const root_known[] = { "version", "id", "title", NULL };
-static const char *const client_known[] = { "name",  "birth-year",  "dominant-side", "minutes",     "units",     "paper",
-                                            "text-points", "language", "precautions", "equipment", NULL };
-static const char *const clinic_known[] = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
+static const char *const client_known[]
+    = { "name",        "birth-year", "dominant-side", "minutes",   "units", "paper",
+        "text-points", "language",   "precautions",   "equipment", NULL };
+static const char *const clinic_known[]
+    = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
 static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
 static const char *const section_known[] = { "kind", "title", NULL };
-static const char *const exercise_known[] = { "id", "exercise", NULL };
-static const char *const rest_known[] = { "id", "title", "seconds", NULL };
-static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", NULL };
-static const char *const check_known[] = { "id", "title", "measure", "side", NULL };
 static const char *const answer_known[] = { "finding", "date", "by", NULL };
 static const char *const issue_known[] = { "date", "way", "hash", NULL };
 
-/* What is gathered while a programme is read. */
-typedef struct
-{
-  SwProgramme *programme;
-  GPtrArray *extras;     /* the programme's own */
-  GHashTable *exercises; /* id -> SwExercise */
-  GHashTable *ids;       /* of the items read so far */
-} Reading;
-
 /* Reads one child element of a list. */
-typedef gboolean (*ReadFunc) (xmlNode  *node,
-                              Reading  *reading,
-                              GError  **error);
+typedef gboolean (*ReadFunc) (xmlNode *node, SwReading *reading, GError **error);
 
 static gboolean
 is (const xmlNode *node,
@@ -53,47 +41,28 @@ is (const xmlNode *node,
   return sw_xml_is (node, SW_PROGRAMME_NS, name);
 }
 
-static char *
-dup_string (const xmlNode *node,
-            const char    *name)
-{
-  char *value = sw_xml_dup_attribute (node, name);
-
-  return value != NULL ? value : g_strdup ("");
-}
-
 static void
-set_strings (gpointer            object,
-             const xmlNode      *node,
-             const char * const *names)
+set_strings (gpointer           object,
+             const xmlNode     *node,
+             const char *const *names)
 {
   for (guint i = 0; names[i] != NULL; i++)
     {
-      g_autofree char *value = dup_string (node, names[i]);
+      g_autofree char *value = sw_reading_string (node, names[i]);
 
       g_object_set (object, names[i], value, NULL);
     }
 }
 
-/* A text element within an object; its attributes, which we do not know, stay with the object. */
-static char *
-read_leaf (xmlNode    *node,
-           const char *path,
-           GPtrArray  *extras)
-{
-  sw_extras_add_attributes (extras, path, node, none_known);
-  return sw_xml_dup_text (node);
-}
-
 /* One of the elements of which each is a line of a property. */
 static void
-read_line (xmlNode   *node,
-           GString  **lines,
-           guint     *n,
-           GPtrArray *extras)
+read_line (xmlNode    *node,
+           GString   **lines,
+           guint      *n,
+           GPtrArray  *extras)
 {
   g_autofree char *path = g_strdup_printf ("%s %u", (const char *) node->name, ++*n);
-  g_autofree char *text = read_leaf (node, path, extras);
+  g_autofree char *text = sw_reading_leaf (node, path, extras);
 
   if (*lines == NULL)
     *lines = g_string_new (NULL);
@@ -122,7 +91,7 @@ read_client_attributes (xmlNode   *node,
                         GError   **error)
 {
   g_autofree char *language = NULL;
-  g_autofree char *name = dup_string (node, "name");
+  g_autofree char *name = sw_reading_string (node, "name");
   int side, units, paper, minutes;
   double text_points;
   SwSet precautions, equipment;
@@ -136,20 +105,20 @@ read_client_attributes (xmlNode   *node,
       || !sw_xml_read_set (node, "precautions", SW_TYPE_PRECAUTION, &precautions, error)
       || !sw_xml_read_set (node, "equipment", SW_TYPE_EQUIPMENT, &equipment, error))
     return FALSE;
-  if (xmlHasProp (node, (const xmlChar *) "language") != NULL
+  if (xmlHasProp (node, (const xmlChar *)"language") != NULL
       && !sw_xml_read_language (node, "language", &language, error))
     return FALSE;
 
-  g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper", paper,
-                "text-points", text_points, "precautions", precautions, "equipment", equipment, "language",
-                language != NULL ? language : "en", NULL);
+  g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper",
+                paper, "text-points", text_points, "precautions", precautions, "equipment", equipment,
+                "language", language != NULL ? language : "en", NULL);
   return TRUE;
 }
 
 static gboolean
-read_client (xmlNode  *node,
-             Reading  *reading,
-             GError  **error)
+read_client (xmlNode    *node,
+             SwReading  *reading,
+             GError    **error)
 {
   SwClient *client = sw_programme_get_client (reading->programme);
   g_autoptr (GPtrArray) extras = sw_extras_new ();
@@ -177,9 +146,9 @@ read_client (xmlNode  *node,
 }
 
 static gboolean
-read_clinic (xmlNode  *node,
-             Reading  *reading,
-             GError  **error)
+read_clinic (xmlNode    *node,
+             SwReading  *reading,
+             GError    **error)
 {
   SwClinic *clinic = sw_programme_get_clinic (reading->programme);
   g_autoptr (GPtrArray) extras = sw_extras_new ();
@@ -193,15 +162,15 @@ read_clinic (xmlNode  *node,
 }
 
 static gboolean
-read_measurement (xmlNode  *node,
-                  Reading  *reading,
-                  GError  **error)
+read_measurement (xmlNode    *node,
+                  SwReading  *reading,
+                  GError    **error)
 {
   static const char *const sides[] = { "left", "right", "both" };
   g_autoptr (SwMeasurement) measurement = NULL;
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   g_autofree char *date = NULL;
-  g_autofree char *test = dup_string (node, "test");
+  g_autofree char *test = sw_reading_string (node, "test");
   int measure;
 
   if (!sw_xml_read_date (node, "date", &date, error)
@@ -225,283 +194,15 @@ read_measurement (xmlNode  *node,
   return TRUE;
 }
 
-/* Makes an item whose id no other has. */
-static SwItem *
-new_item (xmlNode     *node,
-          SwItemKind   kind,
-          Reading     *reading,
-          GError     **error)
-{
-  g_autofree char *id = NULL;
-  SwItem *item;
-
-  if (!sw_xml_read_id (node, "id", SW_ID_ANY, &id, error))
-    return NULL;
-  if (g_hash_table_contains (reading->ids, id))
-    {
-      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
-                        _ ("there is a second item with the id “%s”. Give one of them another id."), id);
-      return NULL;
-    }
-
-  item = sw_item_new (kind, id);
-  g_hash_table_add (reading->ids, g_steal_pointer (&id));
-  return item;
-}
-
-static gboolean
-set_exercise (xmlNode  *node,
-              SwItem   *item,
-              Reading  *reading,
-              GError  **error)
-{
-  g_autofree char *id = NULL;
-  SwExercise *exercise;
-
-  if (!sw_xml_read_id (node, "exercise", SW_ID_EXERCISE, &id, error))
-    return FALSE;
-
-  exercise = g_hash_table_lookup (reading->exercises, id);
-  if (exercise == NULL)
-    {
-      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
-                        _ ("this item asks for the exercise “%s”, which is not in the file. Take the version before it, or "
-                           "remove the item."),
-                        id);
-      return FALSE;
-    }
-
-  g_object_set (item, "exercise", exercise, NULL);
-  return TRUE;
-}
-
-static gboolean
-read_dose (xmlNode    *node,
-           SwItem     *item,
-           GPtrArray  *extras,
-           GError    **error)
-{
-  SwDose dose;
-
-  if (!sw_dose_read (node, &dose, extras, error))
-    return FALSE;
-
-  g_object_set (item, "dose", &dose, NULL);
-  return TRUE;
-}
-
-static gboolean
-read_exercise_item (xmlNode  *node,
-                    SwItem   *item,
-                    Reading  *reading,
-                    GError  **error)
-{
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  gboolean has_dose = FALSE;
-
-  if (!set_exercise (node, item, reading, error))
-    return FALSE;
-
-  sw_extras_add_attributes (extras, NULL, node, exercise_known);
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    {
-      if (is (child, "dose") && !has_dose)
-        {
-          if (!read_dose (child, item, extras, error))
-            return FALSE;
-          has_dose = TRUE;
-        }
-      else if (is (child, "note"))
-        {
-          g_autofree char *note = read_leaf (child, "note", extras);
-
-          g_object_set (item, "note", note, NULL);
-        }
-      else
-        {
-          sw_extras_add_node (extras, NULL, child);
-        }
-    }
-
-  if (!has_dose)
-    return sw_xml_set_missing (error, node, "dose");
-
-  g_object_set (item, "extras", sw_extras_end (extras), NULL);
-  return TRUE;
-}
-
-/* What rest, circuit and self-check have alike: title and note. */
-static void
-read_common (xmlNode            *node,
-             SwItem             *item,
-             const char * const *known,
-             GPtrArray          *extras)
-{
-  g_autofree char *title = dup_string (node, "title");
-
-  g_object_set (item, "title", title, NULL);
-  sw_extras_add_attributes (extras, NULL, node, known);
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    if (is (child, "note"))
-      {
-        g_autofree char *note = read_leaf (child, "note", extras);
-
-        g_object_set (item, "note", note, NULL);
-      }
-}
-
-static gboolean
-is_note (const xmlNode *node)
-{
-  return is (node, "note");
-}
-
-/* Keeps what read_common() passed over, except what @is_known knows. */
-static void
-end_common (xmlNode    *node,
-            SwItem     *item,
-            gboolean    (*is_known) (const xmlNode *),
-            GPtrArray  *extras)
-{
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    if (!is_known (child))
-      sw_extras_add_node (extras, NULL, child);
-
-  g_object_set (item, "extras", sw_extras_end (extras), NULL);
-}
-
-static gboolean
-read_rest (xmlNode  *node,
-           SwItem   *item,
-           GError  **error)
-{
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  int seconds;
-
-  if (!sw_xml_read_int (node, "seconds", 0, 900, 0, &seconds, error))
-    return FALSE;
-
-  g_object_set (item, "rest-seconds", seconds, NULL);
-  read_common (node, item, rest_known, extras);
-  end_common (node, item, is_note, extras);
-  return TRUE;
-}
-
-static gboolean
-read_self_check (xmlNode  *node,
-                 SwItem   *item,
-                 GError  **error)
-{
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  SwDose dose;
-  int measure, side;
-
-  if (!sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error)
-      || !sw_xml_read_term (node, "side", SW_TYPE_SIDE, SW_SIDE_BOTH, &side, error))
-    return FALSE;
-
-  sw_dose_init (&dose);
-  dose.side = (SwSide) side;
-  g_object_set (item, "measure", measure, "dose", &dose, NULL);
-  read_common (node, item, check_known, extras);
-  end_common (node, item, is_note, extras);
-  return TRUE;
-}
-
-static gboolean read_item (xmlNode     *node,
-                           GListStore  *items,
-                           gboolean     in_circuit,
-                           Reading     *reading,
-                           gboolean    *known,
-                           GError     **error);
-
-static gboolean
-is_circuit_child (const xmlNode *node)
-{
-  return is (node, "note") || is (node, "item") || is (node, "rest") || is (node, "self-check");
-}
-
-static gboolean
-read_circuit (xmlNode  *node,
-              SwItem   *item,
-              Reading  *reading,
-              GError  **error)
-{
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  int rounds, rest_s;
-
-  if (!sw_xml_read_int (node, "rounds", 1, 20, 1, &rounds, error)
-      || !sw_xml_read_int (node, "rest-seconds", 0, 900, 0, &rest_s, error))
-    return FALSE;
-
-  g_object_set (item, "rounds", rounds, "rest-seconds", rest_s, NULL);
-  read_common (node, item, circuit_known, extras);
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    {
-      gboolean known;
-
-      if (!read_item (child, sw_item_get_items (item), TRUE, reading, &known, error))
-        return FALSE;
-    }
-
-  end_common (node, item, is_circuit_child, extras);
-  return TRUE;
-}
-
-/* Reads @node when it is an item of any kind; @known tells whether it was. */
-static gboolean
-read_item (xmlNode     *node,
-           GListStore  *items,
-           gboolean     in_circuit,
-           Reading     *reading,
-           gboolean    *known,
-           GError     **error)
-{
-  static const char *const names[] = { "item", "rest", "circuit", "self-check" }; /* in the order of SwItemKind */
-  g_autoptr (SwItem) item = NULL;
-  guint kind = 0;
-  gboolean good;
-
-  while (kind < G_N_ELEMENTS (names) && !is (node, names[kind]))
-    kind++;
-
-  *known = kind < G_N_ELEMENTS (names);
-  if (!*known)
-    return TRUE;
-  if (kind == SW_ITEM_CIRCUIT && in_circuit)
-    {
-      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
-                        _ ("a circuit stands within a circuit. Move its items out of the inner one."));
-      return FALSE;
-    }
-
-  item = new_item (node, (SwItemKind) kind, reading, error);
-  if (item == NULL)
-    return FALSE;
-
-  if (kind == SW_ITEM_EXERCISE)
-    good = read_exercise_item (node, item, reading, error);
-  else if (kind == SW_ITEM_REST)
-    good = read_rest (node, item, error);
-  else if (kind == SW_ITEM_CIRCUIT)
-    good = read_circuit (node, item, reading, error);
-  else
-    good = read_self_check (node, item, error);
-
-  if (good)
-    g_list_store_append (items, item);
-  return good;
-}
-
 static gboolean
 read_section (xmlNode    *node,
               SwSession  *session,
-              Reading    *reading,
+              SwReading  *reading,
               GError    **error)
 {
   g_autoptr (SwSection) section = NULL;
   g_autoptr (GPtrArray) extras = sw_extras_new ();
-  g_autofree char *title = dup_string (node, "title");
+  g_autofree char *title = sw_reading_string (node, "title");
   int kind;
 
   if (!sw_xml_read_term (node, "kind", SW_TYPE_SECTION_KIND, SW_NO_FALLBACK, &kind, error))
@@ -513,7 +214,7 @@ read_section (xmlNode    *node,
     {
       gboolean known;
 
-      if (!read_item (child, sw_section_get_items (section), FALSE, reading, &known, error))
+      if (!sw_reading_item (child, sw_section_get_items (section), FALSE, reading, &known, error))
         return FALSE;
       if (!known)
         sw_extras_add_node (extras, NULL, child);
@@ -525,13 +226,13 @@ read_section (xmlNode    *node,
 }
 
 static gboolean
-read_session (xmlNode  *node,
-              Reading  *reading,
-              GError  **error)
+read_session (xmlNode    *node,
+              SwReading  *reading,
+              GError    **error)
 {
   g_autoptr (SwSession) session = NULL;
   g_autoptr (GPtrArray) extras = sw_extras_new ();
-  g_autofree char *title = dup_string (node, "title");
+  g_autofree char *title = sw_reading_string (node, "title");
   SwSet days;
 
   if (!sw_xml_read_set (node, "days", SW_TYPE_DAY, &days, error))
@@ -553,14 +254,14 @@ read_session (xmlNode  *node,
 }
 
 static gboolean
-read_answer (xmlNode  *node,
-             Reading  *reading,
-             GError  **error)
+read_answer (xmlNode    *node,
+             SwReading  *reading,
+             GError    **error)
 {
   g_autoptr (SwAnswer) answer = NULL;
   g_autoptr (GPtrArray) extras = sw_extras_new ();
-  g_autofree char *finding = dup_string (node, "finding");
-  g_autofree char *by = dup_string (node, "by");
+  g_autofree char *finding = sw_reading_string (node, "finding");
+  g_autofree char *by = sw_reading_string (node, "by");
   g_autofree char *date = NULL;
   g_autofree char *reason = NULL;
 
@@ -573,7 +274,7 @@ read_answer (xmlNode  *node,
   for (xmlNode *child = node->children; child != NULL; child = child->next)
     {
       if (is (child, "reason") && reason == NULL)
-        reason = read_leaf (child, "reason", extras);
+        reason = sw_reading_leaf (child, "reason", extras);
       else
         sw_extras_add_node (extras, NULL, child);
     }
@@ -584,15 +285,15 @@ read_answer (xmlNode  *node,
 }
 
 static gboolean
-read_issue (xmlNode  *node,
-            Reading  *reading,
-            GError  **error)
+read_issue (xmlNode    *node,
+            SwReading  *reading,
+            GError    **error)
 {
   g_autoptr (SwIssue) issue = NULL;
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   g_autoptr (GString) doses = NULL;
-  g_autofree char *way = dup_string (node, "way");
-  g_autofree char *hash = dup_string (node, "hash");
+  g_autofree char *way = sw_reading_string (node, "way");
+  g_autofree char *hash = sw_reading_string (node, "hash");
   g_autofree char *date = NULL;
   guint n_doses = 0;
 
@@ -614,9 +315,9 @@ read_issue (xmlNode  *node,
 }
 
 static gboolean
-read_exercise (xmlNode  *node,
-               Reading  *reading,
-               GError  **error)
+read_exercise (xmlNode    *node,
+               SwReading  *reading,
+               GError    **error)
 {
   g_autoptr (SwExercise) exercise = sw_exercise_read (node, error);
 
@@ -625,11 +326,12 @@ read_exercise (xmlNode  *node,
   if (g_hash_table_contains (reading->exercises, sw_exercise_get_id (exercise)))
     {
       sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
-                        _ ("the exercise “%s” is in the file twice. Leave only one of them."), sw_exercise_get_id (exercise));
+                        _ ("the exercise “%s” is in the file twice. Leave only one of them."),
+                        sw_exercise_get_id (exercise));
       return FALSE;
     }
 
-  g_hash_table_insert (reading->exercises, (gpointer) sw_exercise_get_id (exercise), exercise);
+  g_hash_table_insert (reading->exercises, (gpointer)sw_exercise_get_id (exercise), exercise);
   g_steal_pointer (&exercise);
   return TRUE;
 }
@@ -652,10 +354,10 @@ static const struct
 };
 
 static gboolean
-read_list (xmlNode  *node,
-           guint     part,
-           Reading  *reading,
-           GError  **error)
+read_list (xmlNode    *node,
+           guint       part,
+           SwReading  *reading,
+           GError    **error)
 {
   sw_extras_add_attributes (reading->extras, parts[part].name, node, none_known);
   for (xmlNode *child = node->children; child != NULL; child = child->next)
@@ -670,10 +372,10 @@ read_list (xmlNode  *node,
 }
 
 static gboolean
-read_part (xmlNode  *root,
-           guint     part,
-           Reading  *reading,
-           GError  **error)
+read_part (xmlNode    *root,
+           guint       part,
+           SwReading  *reading,
+           GError    **error)
 {
   gboolean found = FALSE;
 
@@ -685,8 +387,8 @@ read_part (xmlNode  *root,
         continue;
       if (found)
         {
-          sw_xml_set_error (error, child, SW_XML_ERROR_INVALID, _ ("there is a second “%s”. Leave only one of them."),
-                            parts[part].name);
+          sw_xml_set_error (error, child, SW_XML_ERROR_INVALID,
+                            _ ("there is a second “%s”. Leave only one of them."), parts[part].name);
           return FALSE;
         }
 
@@ -711,9 +413,9 @@ is_part (const xmlNode *node)
 }
 
 static gboolean
-read_all (xmlNode  *root,
-          Reading  *reading,
-          GError  **error)
+read_all (xmlNode    *root,
+          SwReading  *reading,
+          GError    **error)
 {
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
     if (!read_part (root, i, reading, error))
@@ -744,7 +446,7 @@ sw_programme_read (xmlNode  *node,
   g_autoptr (GHashTable) exercises = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_object_unref);
   g_autoptr (GHashTable) ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autofree char *id = NULL;
-  Reading reading;
+  SwReading reading;
 
   if (!is (node, "programme"))
     {
@@ -760,7 +462,7 @@ sw_programme_read (xmlNode  *node,
   set_strings (programme, node, (const char *const[]){ "title", NULL });
   sw_extras_add_attributes (extras, NULL, node, root_known);
 
-  reading = (Reading) { .programme = programme, .extras = extras, .exercises = exercises, .ids = ids };
+  reading = (SwReading){ .programme = programme, .extras = extras, .exercises = exercises, .ids = ids };
   return read_all (node, &reading, error) ? g_steal_pointer (&programme) : NULL;
 }
 

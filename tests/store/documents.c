@@ -424,6 +424,7 @@ test_shipped (void)
 
       g_assert_no_error (error);
       written = sw_exercise_to_bytes (exercise);
+      g_assert_true (g_bytes_equal (written, bytes));
       text = g_strndup (g_bytes_get_data (written, NULL), g_bytes_get_size (written));
       assert_valid (text, "exercise.rng");
       again = sw_exercise_from_bytes (written, name, &error);
