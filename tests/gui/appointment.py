@@ -5,7 +5,7 @@ import os
 import subprocess
 
 import gui
-from steps import check, ends, names, run
+from steps import check, ends, names, run, save
 
 SESSION = "Session"
 
@@ -59,8 +59,7 @@ def test(work):
     g.key("ctrl+shift+z")
     g.expect("row", "Sit to stand, *", "description", "3 x 12, tempo 2-0-2*")
 
-    g.key("ctrl+s")
-    g.wait("label", "Saved.")
+    save(g, work)
     order = g.order(SESSION)
     check('"length-low-seconds" : 264.0' in work.numbers(work.file),
           "3 sets of 12 at 2-0-2 with 60 s rest are 264 s; the saved programme says otherwise")
@@ -79,6 +78,10 @@ def test(work):
     check(-1 not in places, "an exercise of the session is not in the handout")
     check("3 sets of 12" in text, "the new dose is not in the handout")
 
+    # Giving the handout out is noted in the programme, so there is something to save again.
+    g.wait("label", "*changes not saved")
+    save(g, work)
+
     # The printer, here the one that prints to a file, gets the very pages of the PDF.
     g.key("ctrl+p")
     g.wait_window("Print", 15)
@@ -90,9 +93,7 @@ def test(work):
     g.wait("label", "*changes not saved")
     check(sorted(work.words(printed).split()) == sorted(text.split()), "the printed pages have other words than the PDF")
 
-    # Giving the handout out is noted in the programme, so there is something to save again.
-    g.key("ctrl+s")
-    g.wait("label", "Saved.")
+    save(g, work)
     g.key("ctrl+q")
     ends(g)
 

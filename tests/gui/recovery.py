@@ -4,7 +4,7 @@ import os
 import signal
 import time
 
-from steps import check, ends, run
+from steps import check, ends, run, save
 
 
 def test(work):
@@ -26,8 +26,7 @@ def test(work):
     again.wait("button", "Recover")
     again.press("button", "Recover")
     again.expect("row", "Sit to stand, *", "description", "5 x 7*")
-    again.key("ctrl+s")
-    again.wait("label", "Saved.")
+    save(again, work)
     again.key("ctrl+q")
     ends(again)
 

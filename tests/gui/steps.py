@@ -44,6 +44,12 @@ def check(condition, words):
         raise gui.Fail(words)
 
 
+def save(g, work):
+    """Saves, and waits until the window says that nothing is left to save."""
+    g.key("ctrl+s")
+    g.wait("label", os.path.basename(work.file), 10)
+
+
 def ends(g):
     """Waits until the program has ended by itself, well."""
     try:
