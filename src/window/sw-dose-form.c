@@ -48,16 +48,7 @@ show_line_words (SwDoseForm *self)
 {
   gboolean wrong = self->line_complaint != NULL && self->complaint_timeout == 0;
   SwSpan span = sw_time_of_item (self->item);
-  g_autofree char *low = sw_label_clock (span.low_s);
-  g_autofree char *high = sw_label_clock (span.high_s);
-  g_autofree char *time = NULL;
-
-  if (strcmp (low, high) == 0)
-    /* Translators: minutes and seconds. */
-    time = g_strdup_printf (_("Takes %s min"), low);
-  else
-    /* Translators: minutes and seconds, from and to. */
-    time = g_strdup_printf (_("Takes %s–%s min"), low, high);
+  g_autofree char *time = sw_label_takes (span.low_s, span.high_s);
 
   gtk_label_set_label (self->line_words, wrong ? self->line_complaint : time);
   gtk_widget_set_visible (GTK_WIDGET (self->line_mark), wrong);

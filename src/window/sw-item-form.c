@@ -296,7 +296,6 @@ sw_item_form_refresh (SwItemForm *self)
 {
   SwItemKind kind;
   SwSpan span;
-  g_autofree char *duration = NULL;
   g_autofree char *time = NULL;
 
   g_return_if_fail (SW_IS_ITEM_FORM (self));
@@ -306,8 +305,7 @@ sw_item_form_refresh (SwItemForm *self)
 
   kind = sw_item_get_kind (self->item);
   span = sw_time_of_item (self->item);
-  duration = sw_label_duration (span.low_s, span.high_s);
-  time = g_strdup_printf (_("Takes %s"), duration);
+  time = sw_label_takes (span.low_s, span.high_s);
 
   self->refreshing = TRUE;
   gtk_label_set_label (self->kind, sw_label (SW_TYPE_ITEM_KIND, (int) kind));

@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include <math.h>
+#include <string.h>
 
 #include <glib/gi18n.h>
 
@@ -342,4 +343,28 @@ sw_label_clock (double seconds)
     return g_strdup_printf ("%d:%02d:%02d", whole_s / 3600, whole_s / 60 % 60, whole_s % 60);
 
   return g_strdup_printf ("%d:%02d", whole_s / 60, whole_s % 60);
+}
+
+/**
+ * sw_label_takes:
+ * @low_s: seconds at least, from 0
+ * @high_s: seconds at most, from @low_s
+ *
+ * How long an item takes, to the second: what is typed into a dose can be seen in it.
+ *
+ * Returns: (transfer full): "Takes 4:24 min", "Takes 2:04–2:20 min"
+ */
+char *
+sw_label_takes (double low_s,
+                double high_s)
+{
+  g_autofree char *low = sw_label_clock (low_s);
+  g_autofree char *high = sw_label_clock (high_s);
+
+  if (strcmp (low, high) == 0)
+    /* Translators: minutes and seconds. */
+    return g_strdup_printf (_("Takes %s min"), high);
+
+  /* Translators: minutes and seconds, from and to. */
+  return g_strdup_printf (_("Takes %s–%s min"), low, high);
 }

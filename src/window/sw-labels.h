@@ -13,5 +13,7 @@ const char *sw_label_day_short (SwDay day);
 char *sw_label_duration (double low_s,
                          double high_s);
 char *sw_label_clock (double seconds);
+char *sw_label_takes (double low_s,
+                      double high_s);
 
 G_END_DECLS

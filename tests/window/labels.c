@@ -103,6 +103,16 @@ test_clock (void)
     }
 }
 
+static void
+test_takes (void)
+{
+  g_autofree char *exact = sw_label_takes (264.0, 264.3);
+  g_autofree char *range = sw_label_takes (124.0, 140.0);
+
+  g_assert_cmpstr (exact, ==, "Takes 4:24 min");
+  g_assert_cmpstr (range, ==, "Takes 2:04–2:20 min");
+}
+
 int
 main (int    argc,
       char **argv)
@@ -114,6 +124,7 @@ main (int    argc,
   g_test_add_func ("/labels/days", test_days);
   g_test_add_func ("/labels/durations", test_durations);
   g_test_add_func ("/labels/clock", test_clock);
+  g_test_add_func ("/labels/takes", test_takes);
 
   return g_test_run ();
 }
