@@ -43,6 +43,7 @@ typedef enum
  * @n_lines: how many lines do
  * @symbol: of a symbol
  * @figure: (nullable): of a figure
+ * @zoom: of a figure: how much larger than its usual size it is drawn, lines and marks included
  *
  * Something drawn. Pieces stand in reading order.
  */
@@ -62,6 +63,7 @@ typedef struct
   int n_lines;
   SwSymbol symbol;
   SwFigure *figure;
+  double zoom;
 } SwPiece;
 
 /**

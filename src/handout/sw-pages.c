@@ -213,7 +213,8 @@ paint_piece (const SwPiece *piece,
     case SW_PIECE_FIGURE:
       cairo_save (cr);
       cairo_translate (cr, piece->x_pt, piece->y_pt);
-      sw_figure_draw (piece->figure, cr, piece->width_pt, piece->height_pt);
+      cairo_scale (cr, piece->zoom, piece->zoom);
+      sw_figure_draw (piece->figure, cr, piece->width_pt / piece->zoom, piece->height_pt / piece->zoom);
       cairo_restore (cr);
       break;
     case SW_PIECE_EMPTY:

@@ -70,6 +70,7 @@ sw_part_add_figure (SwFlow    *flow,
   tag->alt = sw_figure_dup_text (telling->figure, self->language);
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (telling->figure);
+  piece->zoom = zoom;
   flow->y_pt += height_pt;
   add_caption (flow, telling);
 }

@@ -8,7 +8,9 @@
 #include <string.h>
 
 #include "handout-sample.h"
+#include "sw-data-dir.h"
 #include "sw-handout.h"
+#include "sw-programme-file.h"
 
 #define DAY "2026-11-20"
 
@@ -230,6 +232,52 @@ test_safety (void)
   g_assert_nonnull (strstr (dump, "maternity"));
 }
 
+/* The shipped sample with every exercise on one side; what the pictures say, one after the other. */
+static char *
+tell_pictures (SwSide side)
+{
+  g_autofree char *path = sw_data_path ("samples", "sample.setwright", NULL);
+  g_autoptr (SwProgrammeFile) file = sw_programme_file_new (path);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwProgramme) programme = sw_programme_file_load (file, &error);
+  g_autoptr (GPtrArray) items = NULL;
+  g_autoptr (SwHandout) handout = NULL;
+  g_autofree char *dump = NULL;
+  g_auto (GStrv) lines = NULL;
+  GString *told = g_string_new (NULL);
+
+  g_assert_no_error (error);
+  items = sw_programme_dup_items (programme);
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwItem *item = g_ptr_array_index (items, i);
+      SwDose dose = *sw_item_get_dose (item);
+
+      dose.side = side;
+      g_object_set (item, "dose", &dose, NULL);
+    }
+
+  handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  dump = sw_handout_dump (handout);
+  lines = g_strsplit (dump, "\n", -1);
+  for (guint i = 0; lines[i] != NULL; i++)
+    if (g_str_has_prefix (lines[i], "figure"))
+      g_string_append_printf (told, "%s\n", strchr (lines[i], '"'));
+  return g_string_free (told, FALSE);
+}
+
+static void
+test_working_side (void)
+{
+  g_autofree char *right = tell_pictures (SW_SIDE_RIGHT);
+  g_autofree char *left = tell_pictures (SW_SIDE_LEFT);
+
+  g_assert_nonnull (strstr (right, "Right knee straightens"));
+  g_assert_null (strstr (right, "Left knee straightens"));
+  g_assert_nonnull (strstr (left, "Left knee straightens"));
+  g_assert_null (strstr (left, "Right knee straightens"));
+}
+
 static SwProgramme *
 make_case_programme (GKeyFile *file)
 {
@@ -297,6 +345,7 @@ main (int   argc,
   g_test_add_func ("/handout/empty-programme", test_empty_programme);
   g_test_add_func ("/handout/unknown-language", test_unknown_language);
   g_test_add_func ("/handout/safety", test_safety);
+  g_test_add_func ("/handout/working-side", test_working_side);
   add_cases ();
   return g_test_run ();
 }
