@@ -177,11 +177,9 @@ sw_catalogue_pane_index (SwCataloguePane *self)
   g_task_run_in_thread (task, index_in_thread);
 }
 
-/* Shows @exercises, under @words (taken over), until the next search or filter. */
-void
-sw_catalogue_pane_show_related (SwCataloguePane *self,
-                                GPtrArray       *exercises,
-                                char            *words)
+/* Empties search and filters without an answer in between. */
+static void
+forget_question (SwCataloguePane *self)
 {
   self->clearing = TRUE;
   gtk_editable_set_text (GTK_EDITABLE (self->search_entry), "");
@@ -189,6 +187,15 @@ sw_catalogue_pane_show_related (SwCataloguePane *self,
   self->clearing = FALSE;
 
   sw_catalogue_pane_forget_related (self);
+}
+
+/* Shows @exercises, under @words (taken over), until the next search or filter. */
+void
+sw_catalogue_pane_show_related (SwCataloguePane *self,
+                                GPtrArray       *exercises,
+                                char            *words)
+{
+  forget_question (self);
   self->related = g_ptr_array_ref (exercises);
   self->related_words = words;
   sw_catalogue_pane_find (self, TRUE);
@@ -198,11 +205,6 @@ sw_catalogue_pane_show_related (SwCataloguePane *self,
 void
 sw_catalogue_pane_clear (SwCataloguePane *self)
 {
-  self->clearing = TRUE;
-  gtk_editable_set_text (GTK_EDITABLE (self->search_entry), "");
-  sw_filter_bar_clear (self->filters);
-  self->clearing = FALSE;
-
-  sw_catalogue_pane_forget_related (self);
+  forget_question (self);
   sw_catalogue_pane_find (self, TRUE);
 }

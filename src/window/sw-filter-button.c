@@ -37,7 +37,7 @@ enum
 
 static guint signals[N_SIGNALS];
 
-/* Upper case at the start only where the label has it: labels are written for the middle of a list. */
+/* What the filter lets through, in words; NULL when that is everything. */
 static char *
 dup_chosen (SwFilterButton *self)
 {
