@@ -15,6 +15,7 @@
 #define BACK_LONG_PT 3.2
 #define BACK_FROM_PT 27.0
 #define SHORTEST_PT 16.0
+#define SMOOTH_PASSES 8
 
 static double
 path_length (const SwArrow *arrow)
@@ -106,7 +107,7 @@ lengthen (SwArrow *arrow,
 static void
 smooth (SwArrow *arrow)
 {
-  for (int pass = 0; pass < 3; pass++)
+  for (int pass = 0; pass < SMOOTH_PASSES; pass++)
     {
       SwArrow old = *arrow;
 
@@ -183,7 +184,7 @@ try_arrow (Search        *search,
            const SwArrow *arrow,
            double         extra)
 {
-  double cost = 1.3 * mean_cover (arrow, search->items, search->moving) + 2.0 * share_outside (arrow, search->room) + extra;
+  double cost = 1.3 * mean_cover (arrow, search->items, search->moving) + 4.0 * share_outside (arrow, search->room) + extra;
 
   if (cost < search->cost - 1e-9)
     {

@@ -265,7 +265,7 @@ collect_skips (const SwItems *items,
       SwSpot joint;
       double radius;
 
-      if (other->style == SW_STYLE_START && item->style != SW_STYLE_START)
+      if (other->hidden || (other->style == SW_STYLE_START && item->style != SW_STYLE_START))
         continue;
       if (sw_items_joined (item, other, &joint, &radius))
         skips[n++] = (Skip){ other, joint, reach * radius, anywhere };
@@ -289,7 +289,7 @@ crosses_something (const SwItems  *items,
       SwSpot joint;
       double radius;
 
-      if (!sw_items_joined (item, other, &joint, &radius) && sw_extent_meets (&item->extent, &other->extent, 0.02))
+      if (!other->hidden && !sw_items_joined (item, other, &joint, &radius) && sw_extent_meets (&item->extent, &other->extent, 0.02))
         return TRUE;
     }
   return FALSE;

@@ -182,6 +182,8 @@ room_for (const SwFigure *self,
 
   if (fabs (self->camera.toward.z) < 0.1)
     room.bottom = MAX (room.bottom, 0.5 * edge);
+  room.bottom = MAX (room.bottom, self->above + edge);
+  room.top = MIN (room.top, self->below - edge);
   return room;
 }
 

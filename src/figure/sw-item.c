@@ -7,6 +7,8 @@
 #include "sw-item.h"
 
 #define GRID 7
+#define SCRAP_GRID 14
+#define SCRAP_SHARE 0.12
 /* A limb counts as the far one when the way from the other side's joint leads within 44 degrees straight away. */
 #define FAR_DOT (-0.72)
 
@@ -66,7 +68,7 @@ append (SwItems *self)
   item->body = NULL;
   item->under = 0;
   item->tone = 1.0;
-  item->folds = FALSE;
+  item->folds = item->hidden = FALSE;
   item->style = SW_STYLE_NEAR;
   item->n_outlines = item->n_eggs = 0;
   item->extent = sw_extent_empty ();
@@ -359,5 +361,60 @@ sw_items_sort (SwItems *self)
         }
       done[best] = TRUE;
       self->order[at] = best;
+    }
+}
+
+/**
+ * sw_items_get_share_seen:
+ * @self: sorted items
+ * @nth: which in their order
+ *
+ * Returns: the share of it that what is drawn later leaves to be seen, 0..1
+ */
+double
+sw_items_get_share_seen (const SwItems *self,
+                         int            nth)
+{
+  const SwItem *item = &self->items[self->order[nth]];
+  int seen = 0;
+  int all = 0;
+
+  for (int i = 0; i < SCRAP_GRID; i++)
+    for (int k = 0; k < SCRAP_GRID; k++)
+      {
+        double x = item->extent.left + (item->extent.right - item->extent.left) * (i + 0.5) / SCRAP_GRID;
+        double y = item->extent.bottom + (item->extent.top - item->extent.bottom) * (k + 0.5) / SCRAP_GRID;
+        gboolean covered = FALSE;
+
+        if (!sw_item_holds (item, x, y))
+          continue;
+        for (int later = nth + 1; later < self->n_items && !covered; later++)
+          {
+            const SwItem *other = &self->items[self->order[later]];
+
+            covered = other->style != SW_STYLE_START && sw_item_holds (other, x, y);
+          }
+        all++;
+        if (!covered)
+          seen++;
+      }
+  return all > 0 ? (double) seen / all : 0.0;
+}
+
+/**
+ * sw_items_hide_scraps:
+ *
+ * Far limbs and start shapes that are nearly covered are not drawn at all: a scrap of outline tells nothing. To be called
+ * once the items are sorted.
+ */
+void
+sw_items_hide_scraps (SwItems *self)
+{
+  for (int i = 0; i < self->n_items; i++)
+    {
+      SwItem *item = &self->items[self->order[i]];
+
+      if (item->part >= 0 && item->style != SW_STYLE_NEAR)
+        item->hidden = sw_items_get_share_seen (self, i) < SCRAP_SHARE;
     }
 }

@@ -22,6 +22,7 @@ typedef enum
  * @under: set of #SwPart bits that are always drawn after it
  * @tone: for a thing: its fill
  * @folds: for a thing: whether it is soft and shows folds
+ * @hidden: whether so little of it shows that it would look like dirt
  * @style: how it is drawn
  * @outlines: of its hulls
  * @n_outlines: how many
@@ -41,6 +42,7 @@ typedef struct
   guint under;
   double tone;
   gboolean folds;
+  gboolean hidden;
   SwStyle style;
   SwOutline outlines[SW_MAX_HULLS];
   int n_outlines;
@@ -79,6 +81,9 @@ SwItem *sw_items_add_thing (SwItems     *self,
                             int          n_hulls,
                             double       tolerance);
 void sw_items_sort (SwItems *self);
+double sw_items_get_share_seen (const SwItems *self,
+                                int            nth);
+void sw_items_hide_scraps (SwItems *self);
 gboolean sw_items_joined (const SwItem *a,
                           const SwItem *b,
                           SwSpot       *joint,

@@ -11,6 +11,7 @@
 /* Fingers and toes point this much farther than their marks; circles are drawn round that. */
 #define BEYOND_HAND 0.10
 #define BEYOND_TOES 0.04
+#define BEYOND_NOSE 0.06
 
 /**
  * sw_figure_get_moving:
@@ -97,6 +98,17 @@ sw_figure_get_shown (const SwFigure *self,
   return n;
 }
 
+/* Where a mark is for its path: a turning head is told by what is before the face, not by the nose upon it. */
+static SwVector
+path_place (const SwBody *body,
+            SwFigureMark  mark)
+{
+  if (mark == SW_FIGURE_MARK_NOSE)
+    return sw_place (body->pieces[SW_PIECE_HEAD], sw_vector (0.085 + BEYOND_NOSE, 0, 0.045));
+
+  return sw_body_get_mark (body, mark);
+}
+
 static SwVector
 loop_place (const SwBody *body,
             SwFigureMark  mark)
@@ -137,7 +149,7 @@ sw_figure_get_path (const SwFigure *self,
       if (phase < from_phase - 1e-9 || phase > to_phase + 1e-9 || (loop && i == SW_N_FRAMES - 1))
         continue;
       path[n++] = sw_see (&self->camera, loop ? loop_place (&self->frames[i].body, mark)
-                                              : sw_body_get_mark (&self->frames[i].body, mark));
+                                              : path_place (&self->frames[i].body, mark));
     }
   return n;
 }
@@ -180,6 +192,7 @@ sw_panel_add_items (SwPanel        *panel,
     }
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
   sw_items_sort (&panel->items);
+  sw_items_hide_scraps (&panel->items);
 }
 
 static void
@@ -239,6 +252,8 @@ sw_panel_draw (const SwPanel  *panel,
     {
       const SwItem *item = &panel->items.items[panel->items.order[i]];
 
+      if (item->hidden)
+        continue;
       if (item->part < 0)
         {
           sw_prop_draw_item (paper, item);
