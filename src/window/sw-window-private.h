@@ -36,6 +36,7 @@ struct _SwWindow
   SwNotice *notice;
   GtkBox *body;
   GtkPaned *panes;
+  int pages_px;            /* width of the left pane's other child, the one not shown; 0 before it was */
   GtkStack *left;
   GtkBox *work;
   SwCataloguePane *catalogue_pane;

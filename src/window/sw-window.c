@@ -271,6 +271,13 @@ preview_toggled_cb (GSimpleAction *action,
 {
   SwWindow *self = data;
   gboolean shown = g_variant_get_boolean (state);
+  int other_px = gtk_paned_get_position (self->panes);
+
+  /* Pages need more room than cards; each keeps the width it was given. */
+  if (self->pages_px == 0)
+    self->pages_px = MAX (other_px, gtk_widget_get_width (GTK_WIDGET (self)) * 2 / 5);
+  gtk_paned_set_position (self->panes, self->pages_px);
+  self->pages_px = other_px;
 
   gtk_stack_set_visible_child (self->left, shown ? GTK_WIDGET (self->preview) : GTK_WIDGET (self->catalogue_pane));
   g_simple_action_set_state (action, state);
@@ -296,7 +303,8 @@ search_activated_cb (GSimpleAction *action,
 
   (void) action;
   (void) parameter;
-  g_action_group_change_action_state (G_ACTION_GROUP (self), "preview", g_variant_new_boolean (FALSE));
+  if (gtk_stack_get_visible_child (self->left) != GTK_WIDGET (self->catalogue_pane))
+    g_action_group_change_action_state (G_ACTION_GROUP (self), "preview", g_variant_new_boolean (FALSE));
   sw_catalogue_pane_focus_search (self->catalogue_pane);
 }
 
