@@ -8,6 +8,7 @@
 #include <pango/pangocairo.h>
 #include <stdio.h>
 #include <string.h>
+#include <time.h>
 
 #include "handout-sample.h"
 #include "sw-data-dir.h"
@@ -45,10 +46,14 @@ lay_out (SwProgramme *programme)
   return handout;
 }
 
+/* The time this process has worked: what else the machine does must not count. */
 static double
-elapsed_ms (gint64 start_us)
+worked_ms (void)
 {
-  return (double) (g_get_monotonic_time () - start_us) / 1000.0;
+  struct timespec now;
+
+  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &now);
+  return (double) now.tv_sec * 1000.0 + (double) now.tv_nsec / 1e6;
 }
 
 static double
@@ -58,13 +63,13 @@ time_handout (SwProgramme *programme)
 
   for (int i = 0; i < N_ROUNDS; i++)
     {
-      gint64 start = g_get_monotonic_time ();
+      double start_ms = worked_ms ();
       g_autoptr (SwHandout) handout = lay_out (programme);
       g_autoptr (GError) error = NULL;
       g_autoptr (GBytes) pdf = sw_handout_to_pdf (handout, &error);
 
       g_assert_no_error (error);
-      best_ms = MIN (best_ms, elapsed_ms (start));
+      best_ms = MIN (best_ms, worked_ms () - start_ms);
     }
 
   return best_ms;
@@ -131,7 +136,7 @@ time_floor (char         **lines,
 
   for (int i = 0; i < N_ROUNDS; i++)
     {
-      gint64 start = g_get_monotonic_time ();
+      double start_ms = worked_ms ();
       gsize length = 0;
       cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (count_bytes, &length, 595.0, 842.0);
       cairo_t *cr = cairo_create (surface);
@@ -150,7 +155,7 @@ time_floor (char         **lines,
       cairo_destroy (cr);
       cairo_surface_finish (surface);
       cairo_surface_destroy (surface);
-      best_ms = MIN (best_ms, elapsed_ms (start));
+      best_ms = MIN (best_ms, worked_ms () - start_ms);
     }
 
   return best_ms;
@@ -181,7 +186,7 @@ bench_preview (SwFigureSpec *spec)
 
   for (int i = 0; i < 2 * N_ROUNDS; i++)
     {
-      gint64 start = g_get_monotonic_time ();
+      double start_ms = worked_ms ();
       g_autoptr (SwHandout) handout = lay_out (programme);
       cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, 596, 842);
       cairo_t *cr = cairo_create (surface);
@@ -189,7 +194,7 @@ bench_preview (SwFigureSpec *spec)
       sw_handout_draw_page (handout, 1, cr);
       cairo_destroy (cr);
       cairo_surface_destroy (surface);
-      best_ms = MIN (best_ms, elapsed_ms (start));
+      best_ms = MIN (best_ms, worked_ms () - start_ms);
     }
 
   printf ("preview of 12 exercises, laid out anew, one page drawn: %.1f ms\n", best_ms);
