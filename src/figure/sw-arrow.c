@@ -437,11 +437,13 @@ sw_arrow_draw (const SwPaper *paper,
 
   if (arrow->back && path_length (arrow) * paper->scale_pt > BACK_FROM_PT)
     {
-      double bx = pt[1][0] - pt[0][0];
-      double by = pt[1][1] - pt[0][1];
-      double step = MAX (1e-6, hypot (bx, by));
+      int to = 1;
+      double step;
 
-      draw_back_head (cr, pt[0][0], pt[0][1], bx / step, by / step);
+      while (to + 1 < n && hypot (pt[to][0] - pt[0][0], pt[to][1] - pt[0][1]) < HEAD_LONG_PT)
+        to++;
+      step = MAX (1e-6, hypot (pt[to][0] - pt[0][0], pt[to][1] - pt[0][1]));
+      draw_back_head (cr, pt[0][0], pt[0][1], (pt[to][0] - pt[0][0]) / step, (pt[to][1] - pt[0][1]) / step);
     }
   cairo_restore (cr);
 }

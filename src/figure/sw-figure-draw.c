@@ -18,6 +18,10 @@
 #define MOST_CLOSE_PT 230.0
 /* When panels would be smaller than this part of a single picture, one picture it is. */
 #define PANELS_WORTH 0.66
+/* Boxes larger than this magnify everything, lines too; smaller ones than that make it finer. */
+#define LARGE_BOX_PT 180.0
+#define SMALL_BOX_PT 84.0
+#define FINEST 0.6
 #define NATURAL_WHOLE_PT 118.0
 #define NATURAL_CLOSE_PT 210.0
 
@@ -27,6 +31,19 @@ typedef struct
   int rows;
   double scale_pt;
 } Grid;
+
+/* Line weights are meant for a picture of about 50 mm; this is how much finer or coarser the box wants them. */
+static double
+find_zoom (double width_pt,
+           double height_pt)
+{
+  double least = MIN (width_pt, height_pt);
+
+  if (least > LARGE_BOX_PT)
+    return least / LARGE_BOX_PT;
+
+  return least < SMALL_BOX_PT ? MAX (FINEST, least / SMALL_BOX_PT) : 1.0;
+}
 
 static double
 most_scale (const SwFigure *self)
@@ -266,9 +283,13 @@ sw_figure_measure (SwFigure *self,
   double h;
   double one;
   double height;
+  double zoom;
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
+  /* A wide box may be filled up to the height at which it begins to magnify. */
+  zoom = MAX (1.0, width_pt / (1.4 * LARGE_BOX_PT));
+  width_pt /= zoom;
   natural = self->cropped_below || self->cropped_above ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
   w = self->whole.right - self->whole.left;
   h = self->whole.top - self->whole.bottom;
@@ -284,7 +305,7 @@ sw_figure_measure (SwFigure *self,
 
       height = stack ? n * one * h + (n - 1) * PANEL_GAP_PT : beside * h;
     }
-  *height_pt = MAX (24.0, MIN (height + 2 * MARGIN_PT, 1.6 * width_pt));
+  *height_pt = zoom * MAX (24.0, MIN (height + 2 * MARGIN_PT, 1.6 * width_pt));
 }
 
 /**
@@ -304,6 +325,7 @@ sw_figure_draw (SwFigure *self,
   double cell_h;
   double shift = 0;
   double top = 0;
+  double zoom;
   int n;
 
   g_return_if_fail (SW_IS_FIGURE (self));
@@ -311,6 +333,9 @@ sw_figure_draw (SwFigure *self,
   if (width_pt < 8 || height_pt < 8)
     return;
 
+  zoom = find_zoom (width_pt, height_pt);
+  width_pt /= zoom;
+  height_pt /= zoom;
   grid = choose_grid (self, width_pt, height_pt);
   n = grid.columns * grid.rows;
   cell_w = (width_pt - (grid.columns - 1) * PANEL_GAP_PT) / grid.columns;
@@ -323,6 +348,7 @@ sw_figure_draw (SwFigure *self,
     }
 
   cairo_save (cr);
+  cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
   for (int i = 0; i < n; i++)
     {
@@ -356,6 +382,7 @@ sw_figure_draw_at (SwFigure *self,
   SwPanel panel = { .solid = &now };
   SwPaper paper;
   SwExtent room;
+  double zoom;
   double scale;
 
   g_return_if_fail (SW_IS_FIGURE (self));
@@ -363,6 +390,9 @@ sw_figure_draw_at (SwFigure *self,
   if (width_pt < 8 || height_pt < 8)
     return;
 
+  zoom = find_zoom (width_pt, height_pt);
+  width_pt /= zoom;
+  height_pt /= zoom;
   sw_solver_get (&self->solver, phase, &now);
   sw_panel_add_items (&panel, self);
   scale = fit (self, width_pt, height_pt, 1, 1);
@@ -370,6 +400,7 @@ sw_figure_draw_at (SwFigure *self,
   room = room_for (self, &paper, 0, 0, width_pt, height_pt);
 
   cairo_save (cr);
+  cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
   clip_to_frame (self, &paper, 0, 0, width_pt, height_pt);
   sw_panel_draw (&panel, self, &paper, &room);
