@@ -38,7 +38,8 @@ tell_amount (SwPhrases    *phrases,
       hold = sw_phrases_time (phrases, dose->hold_s);
       if (sets == 1 && !compared)
         return sw_phrases_format (phrases, "dose.amount-hold", "time", hold, NULL);
-      return sw_phrases_count (phrases, "dose.amount-holds", sets, "time", hold, NULL);
+      return sw_phrases_count (phrases, compared ? "dose.amount-compared-holds" : "dose.amount-holds", sets, "time",
+                               hold, NULL);
     }
 
   reps = sw_phrases_range (phrases, dose->reps_low, dose->reps_high);
