@@ -154,13 +154,17 @@ sw_figure_get_path (const SwFigure *self,
   return n;
 }
 
+/* Whether a limb moves while the other side's does not: then it is what the picture is about, even on the far side. */
 static gboolean
-only_one_side_moves (guint moving,
-                     int   part)
+moves_alone (guint moving,
+             int   part)
 {
-  int other = part < (int) SW_PART_UPPER_ARM ? part : (int) SW_PART_UPPER_ARM + ((part - (int) SW_PART_UPPER_ARM) ^ 1);
+  const guint arm = 1u << SW_PART_UPPER_ARM | 1u << SW_PART_FOREARM | 1u << SW_PART_HAND;
+  const guint leg = 1u << SW_PART_THIGH | 1u << SW_PART_SHANK | 1u << SW_PART_FOOT;
+  guint limb = part < (int) SW_PART_THIGH ? arm : leg;
+  int side = sw_part_get_side ((SwPart) part);
 
-  return (moving >> part & 1) != 0 && (moving >> other & 1) == 0;
+  return part >= (int) SW_PART_UPPER_ARM && (moving & limb << side) != 0 && (moving & limb << (1 - side)) == 0;
 }
 
 /**
@@ -185,8 +189,7 @@ sw_panel_add_items (SwPanel        *panel,
     {
       SwStyle style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
 
-      /* What moves is what the picture is about, even on the far side. */
-      if (only_one_side_moves (panel->moving, part))
+      if (moves_alone (panel->moving, part))
         style = SW_STYLE_NEAR;
       sw_items_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
     }

@@ -193,11 +193,11 @@ kneel (SwPose       *pose,
 
   pose->flat_shank[front] = FALSE;
 
-  sw_joints_set (&pose->joints, SW_ANGLE_HIP_BEND, front, 83);
-  sw_joints_set (&pose->joints, SW_ANGLE_KNEE_BEND, front, 83);
+  sw_joints_set (&pose->joints, SW_ANGLE_HIP_BEND, front, 91);
+  sw_joints_set (&pose->joints, SW_ANGLE_KNEE_BEND, front, 91);
   sw_joints_set (&pose->joints, SW_ANGLE_ANKLE_UP, front, 0);
   pose->level[front] = TRUE;
-  pin (pose, front == SW_FIGURE_LEFT ? SW_LIMB_LEFT_LEG : SW_LIMB_RIGHT_LEG, SW_FIGURE_PLACE_START);
+  pin (pose, front == SW_FIGURE_LEFT ? SW_LIMB_LEFT_LEG : SW_LIMB_RIGHT_LEG, SW_FIGURE_PLACE_FLOOR);
 }
 
 static void

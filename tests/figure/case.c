@@ -72,25 +72,38 @@ compare_paths (gconstpointer a,
   return strcmp (*(char *const *) a, *(char *const *) b);
 }
 
-/* All files of tests/figure/cases and of the catalogue, sorted. */
+static void
+add_folder (GPtrArray  *paths,
+            const char *folder)
+{
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  const char *name;
+
+  g_assert_nonnull (dir);
+  while ((name = g_dir_read_name (dir)) != NULL)
+    if (g_str_has_suffix (name, ".xml"))
+      g_ptr_array_add (paths, g_build_filename (folder, name, NULL));
+}
+
+/* All files of tests/figure/cases, sorted. */
+GPtrArray *
+test_case_list_own (void)
+{
+  g_autofree char *folder = g_test_build_filename (G_TEST_DIST, "cases", NULL);
+  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
+
+  add_folder (paths, folder);
+  g_ptr_array_sort (paths, compare_paths);
+  return paths;
+}
+
+/* Those and all of the catalogue, sorted. */
 GPtrArray *
 test_case_list (void)
 {
-  g_autofree char *folders[] = { g_test_build_filename (G_TEST_DIST, "cases", NULL) };
-  const char *catalogue = g_getenv ("SETWRIGHT_CATALOGUE");
-  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
+  GPtrArray *paths = test_case_list_own ();
 
-  for (int i = 0; i < 2; i++)
-    {
-      const char *folder = i == 0 ? folders[0] : catalogue;
-      g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-      const char *name;
-
-      g_assert_nonnull (dir);
-      while ((name = g_dir_read_name (dir)) != NULL)
-        if (g_str_has_suffix (name, ".xml"))
-          g_ptr_array_add (paths, g_build_filename (folder, name, NULL));
-    }
+  add_folder (paths, g_getenv ("SETWRIGHT_CATALOGUE"));
   g_ptr_array_sort (paths, compare_paths);
   return paths;
 }

@@ -107,6 +107,101 @@ test_in_cell (void)
     }
 }
 
+static int
+any_of (int n)
+{
+  return g_test_rand_int_range (0, n);
+}
+
+static void
+fill_pose_randomly (SwFigurePose *pose)
+{
+  for (int slot = 0; slot < (int) SW_N_SLOTS; slot++)
+    {
+      const SwAngleInfo *info = sw_angle_get_info (sw_angle_from_slot (slot, NULL));
+
+      if (any_of (4) > 0)
+        continue;
+      pose->slots_set |= G_GUINT64_CONSTANT (1) << slot;
+      pose->slots_deg[slot] = g_test_rand_double_range (info->low_deg - SW_ANGLE_BEYOND_DEG, info->high_deg + SW_ANGLE_BEYOND_DEG);
+    }
+  for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
+    if (any_of (4) == 0)
+      {
+        pose->root_set |= 1u << i;
+        pose->root_deg[i] = g_test_rand_double_range (-180, 180);
+      }
+  for (int side = 0; side < 2; side++)
+    {
+      pose->foot_set[side] = any_of (3) == 0;
+      pose->foot_pitch_deg[side] = g_test_rand_double_range (-45, 75);
+      pose->hands[side] = (SwFigureHand) any_of (SW_FIGURE_HAND_FIST + 1);
+    }
+  pose->n_pins = any_of (SW_FIGURE_MAX_PINS + 1);
+  for (int i = 0; i < pose->n_pins; i++)
+    {
+      pose->pins[i] = (SwFigurePin){ .limb = (SwFigureLimb) any_of (SW_FIGURE_LIMB_FOOT + 1),
+                                     .side = (SwFigureSide) any_of (2),
+                                     .to = (SwFigurePlace) any_of (SW_FIGURE_PLACE_POINT + 1),
+                                     .toward = (SwFigureToward) any_of (SW_FIGURE_TOWARD_IN + 1) };
+      for (int k = 0; k < 3; k++)
+        pose->pins[i].offset[k] = any_of (3) == 0 ? g_test_rand_double_range (-2, 2) : 0;
+    }
+}
+
+/* Whatever the reader lets through, however little sense it makes, is drawn, and drawn within its box. */
+static void
+test_nonsense (void)
+{
+  for (int i = 0; i < 300; i++)
+    {
+      g_auto (SwFigureContent) content;
+      g_autoptr (SwFigureSpec) spec = NULL;
+      g_autoptr (SwFigure) figure = NULL;
+      g_autoptr (GPtrArray) faults = NULL;
+      g_autofree char *text = NULL;
+      cairo_surface_t *surface;
+
+      sw_figure_content_init (&content);
+      content.base = (SwFigureBase) any_of (SW_FIGURE_BASE_PLANK + 1);
+      content.on = (SwFigureSide) any_of (2);
+      content.anchor = (SwFigureAnchor) any_of (SW_FIGURE_ANCHOR_UPPER_BACK + 1);
+      content.n_poses = 1 + any_of (SW_FIGURE_MAX_POSES);
+      for (int k = 0; k < content.n_poses; k++)
+        fill_pose_randomly (&content.poses[k]);
+      content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STILL + 1);
+      for (int k = 0; k < SW_FIGURE_MAX_SHOWN; k++)
+        content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1);
+      content.about = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1);
+      content.radius_deg = g_test_rand_double_range (0, 90);
+      content.hold = any_of (2);
+      content.n_props = any_of (SW_FIGURE_MAX_PROPS + 1);
+      for (int k = 0; k < content.n_props; k++)
+        content.props[k] = (SwFigurePropSpec){ .kind = (SwFigureProp) any_of (SW_FIGURE_PROP_BALL + 1),
+                                               .where = (SwFigureWhere) any_of (SW_FIGURE_WHERE_LEFT + 1),
+                                               .under = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+                                               .in = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+                                               .from = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+                                               .height = g_test_rand_double_range (0, 2),
+                                               .distance = g_test_rand_double_range (0, 2) };
+      content.n_works = any_of (SW_FIGURE_MAX_WORKS + 1);
+      for (int k = 0; k < content.n_works; k++)
+        content.works[k] = (SwFigureWork){ (SwFigureArea) any_of (SW_FIGURE_AREA_NECK_SIDE + 1), any_of (2), any_of (2) };
+      content.view_turn_deg = g_test_rand_double_range (-180, 180);
+      content.view_tilt_deg = g_test_rand_double_range (-30, 89);
+      content.frame = (SwFigureFrame) any_of (SW_FIGURE_FRAME_LOWER + 1);
+      content.layout = (SwFigureLayout) any_of (SW_FIGURE_LAYOUT_STACKED + 1);
+
+      spec = sw_figure_spec_new_take (&content);
+      figure = sw_figure_new (spec, any_of (2), NULL);
+      faults = sw_figure_check (figure);
+      text = sw_figure_dup_text (figure, "en");
+      surface = paint (figure, WIDTH_PT, HEIGHT_PT, any_of (2) ? -1 : 0.3);
+      g_assert_cmpfloat (ink_of (surface), <, 1);
+      cairo_surface_destroy (surface);
+    }
+}
+
 static void
 test_same_twice (void)
 {
@@ -277,6 +372,7 @@ main (int    argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/drawing/in-cell", test_in_cell);
+  g_test_add_func ("/drawing/nonsense", test_nonsense);
   g_test_add_func ("/drawing/same-twice", test_same_twice);
   g_test_add_func ("/drawing/mirror-image", test_mirror_image);
   g_test_add_func ("/drawing/moves", test_moves);
