@@ -471,7 +471,6 @@ refresh_usual (SwDoseForm   *self,
       sw_field_row_set_usual (self->rows[field], words);
       sw_field_row_set_finding (self->rows[field], find_finding (self, (SwDoseField) field));
     }
-  sw_field_row_set_usual (self->reps_high_row, NULL);
   gtk_widget_set_sensitive (GTK_WIDGET (self->usual), !sw_dose_equal (usual_dose (self), dose));
 }
 
@@ -548,6 +547,11 @@ sw_dose_form_bind_fields (GtkWidgetClass *widget_class)
 void
 sw_dose_form_init_fields (SwDoseForm *self)
 {
+  /* Room for the buttons back from the start, so that the pane never gets wider while one works. */
+  for (int field = 0; field < SW_N_DOSE_FIELDS; field++)
+    sw_field_row_set_usual (self->rows[field], NULL);
+  sw_field_row_set_usual (self->reps_high_row, NULL);
+
   self->refreshing = TRUE;
   sw_choices_fill (self->load_unit, SW_TYPE_LOAD_UNIT);
   sw_choices_fill (self->side, SW_TYPE_SIDE);

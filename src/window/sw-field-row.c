@@ -325,6 +325,10 @@ sw_field_row_set_finding (SwFieldRow      *self,
   gtk_label_set_label (self->finding_words, finding->text);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->finding_words), finding->why);
   gtk_widget_set_visible (GTK_WIDGET (self->finding_fix), finding->fix == SW_FIX_SET_DOSE);
-  if (finding->fix == SW_FIX_SET_DOSE)
-    gtk_button_set_label (self->finding_fix, finding->fix_label);
+  if (finding->fix != SW_FIX_SET_DOSE)
+    return;
+
+  gtk_label_set_label (GTK_LABEL (gtk_button_get_child (self->finding_fix)), finding->fix_label);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->finding_fix), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  finding->fix_label, -1);
 }
