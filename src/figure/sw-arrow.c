@@ -15,6 +15,7 @@
 #define BACK_LONG_PT 3.2
 #define BACK_FROM_PT 27.0
 #define SHORTEST_PT 16.0
+#define SHORT_PT 32.0
 #define SMOOTH_PASSES 8
 
 static double
@@ -44,7 +45,7 @@ cover_at (const SwItems *items,
       if (item->part == SW_PART_HEAD)
         weight = 2.4;
       else if (item->part == SW_PART_TRUNK)
-        weight = 0.6;
+        weight = 0.85;
       else if (item->part >= 0)
         weight = (moving >> item->part & 1) != 0 ? 1.5 : 0.8;
       if (item->style == SW_STYLE_START)
@@ -184,7 +185,8 @@ try_arrow (Search        *search,
            const SwArrow *arrow,
            double         extra)
 {
-  double cost = 1.3 * mean_cover (arrow, search->items, search->moving) + 4.0 * share_outside (arrow, search->room) + extra;
+  double cost
+      = 1.3 * mean_cover (arrow, search->items, search->moving) + 4.0 * share_outside (arrow, search->room) + extra;
 
   if (cost < search->cost - 1e-9)
     {
@@ -238,7 +240,7 @@ sw_arrow_place (SwArrow        *arrow,
   if (plain.n_points < 2 || original < 0.004)
     return;
 
-  is_short = original * scale_pt < 24;
+  is_short = original * scale_pt < SHORT_PT;
   lengthen (&plain, scale_pt);
   dx = plain.points[plain.n_points - 1].x - plain.points[0].x;
   dy = plain.points[plain.n_points - 1].y - plain.points[0].y;
@@ -263,7 +265,7 @@ sw_arrow_place (SwArrow        *arrow,
     for (int side = -1; side <= 1; side++)
       {
         shift (&tried, &plain, dx * aheads[i] - dy * side * 0.04, dy * aheads[i] + dx * side * 0.04);
-        try_arrow (&search, &tried, 1.6 * fabs (aheads[i]) + 0.06 * abs (side));
+        try_arrow (&search, &tried, (aheads[i] < 0 ? 3.2 : 1.6) * fabs (aheads[i]) + 0.06 * abs (side));
       }
   *arrow = search.best;
 }
@@ -372,9 +374,11 @@ draw_back_head (cairo_t *cr,
 {
   for (int pass = 0; pass < 2; pass++)
     {
-      cairo_move_to (cr, x + ux * BACK_LONG_PT - uy * BACK_LONG_PT * 0.8, y + uy * BACK_LONG_PT + ux * BACK_LONG_PT * 0.8);
+      cairo_move_to (cr, x + ux * BACK_LONG_PT - uy * BACK_LONG_PT * 0.8,
+                     y + uy * BACK_LONG_PT + ux * BACK_LONG_PT * 0.8);
       cairo_line_to (cr, x, y);
-      cairo_line_to (cr, x + ux * BACK_LONG_PT + uy * BACK_LONG_PT * 0.8, y + uy * BACK_LONG_PT - ux * BACK_LONG_PT * 0.8);
+      cairo_line_to (cr, x + ux * BACK_LONG_PT + uy * BACK_LONG_PT * 0.8,
+                     y + uy * BACK_LONG_PT - ux * BACK_LONG_PT * 0.8);
       cairo_set_line_width (cr, pass == 0 ? 0.9 + 2 * EDGE_PT : 0.9);
       cairo_set_source_rgb (cr, pass == 0, pass == 0, pass == 0);
       cairo_stroke (cr);

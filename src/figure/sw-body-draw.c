@@ -200,7 +200,8 @@ find_hem (const SwItem   *item,
     {
       double a = start + G_PI * i / (N_HEM - 1);
 
-      hem[i] = sw_see (camera, sw_place (frame, sw_add (ring->centre, sw_vector (ring->half.x * cos (a), ring->half.y * sin (a), 0))));
+      hem[i] = sw_see (camera, sw_place (frame, sw_add (ring->centre, sw_vector (ring->half.x * cos (a),
+                                                                                 ring->half.y * sin (a), 0))));
     }
 }
 
@@ -289,7 +290,8 @@ crosses_something (const SwItems  *items,
       SwSpot joint;
       double radius;
 
-      if (!other->hidden && !sw_items_joined (item, other, &joint, &radius) && sw_extent_meets (&item->extent, &other->extent, 0.02))
+      if (!other->hidden && !sw_items_joined (item, other, &joint, &radius)
+          && sw_extent_meets (&item->extent, &other->extent, 0.02))
         return TRUE;
     }
   return FALSE;
@@ -318,7 +320,8 @@ sw_body_draw_item (const SwPaper      *paper,
   const SwItem *item = &items->items[items->order[nth]];
   cairo_t *cr = paper->cr;
   double ink = ink_of (item->style);
-  gboolean clothed = item->part == SW_PART_TRUNK || (item->part >= (int) SW_PART_UPPER_ARM && item->part < (int) SW_PART_FOREARM)
+  gboolean clothed = item->part == SW_PART_TRUNK
+                     || (item->part >= (int) SW_PART_UPPER_ARM && item->part < (int) SW_PART_FOREARM)
                      || (item->part >= (int) SW_PART_THIGH && item->part < (int) SW_PART_SHANK);
   Skip skips[8];
   int n;
@@ -344,7 +347,9 @@ sw_body_draw_item (const SwPaper      *paper,
       cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
       cairo_set_dash (cr, dashes, 2, 0);
     }
-  sw_paper_tone (paper, item->style == SW_STYLE_NEAR ? 0 : item->style == SW_STYLE_FAR ? SW_TONE_FAR_INK : SW_TONE_START_INK);
+  sw_paper_tone (paper, item->style == SW_STYLE_NEAR  ? 0
+                        : item->style == SW_STYLE_FAR ? SW_TONE_FAR_INK
+                                                      : SW_TONE_START_INK);
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
 

@@ -121,7 +121,8 @@ check_totals (const SwSolved *frames,
             }
         }
       if (worst > RANGE_SLACK_DEG)
-        say (faults, _ ("The %s reaches %.0f degrees in all; published are %.0f to %.0f. Bring the pose nearer to the range."),
+        say (faults,
+             _ ("The %s reaches %.0f degrees in all; published are %.0f to %.0f. Bring the pose nearer to the range."),
              _ (totals[k].what), value, totals[k].low_deg, totals[k].high_deg);
     }
 }
@@ -146,9 +147,9 @@ check_floor (const SwFigure *self,
              GPtrArray      *faults)
 {
   static const char *const names[SW_N_PARTS]
-      = { N_ ("trunk"), N_ ("neck"), N_ ("head"), N_ ("right upper arm"), N_ ("left upper arm"), N_ ("right forearm"),
-          N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"), N_ ("right thigh"), N_ ("left thigh"), N_ ("right shank"),
-          N_ ("left shank"), N_ ("right foot"), N_ ("left foot") };
+      = { N_ ("trunk"),         N_ ("neck"),         N_ ("head"),       N_ ("right upper arm"), N_ ("left upper arm"),
+          N_ ("right forearm"), N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"),       N_ ("right thigh"),
+          N_ ("left thigh"),    N_ ("right shank"),  N_ ("left shank"), N_ ("right foot"),      N_ ("left foot") };
 
   for (int part = 0; part < SW_N_PARTS; part++)
     {
@@ -157,8 +158,8 @@ check_floor (const SwFigure *self,
       for (int i = 0; i < n_frames; i++)
         lowest = MIN (lowest, sw_part_get_lowest (&frames[i].body, (SwPart) part));
       if (-lowest > allowed_depth (self, part))
-        say (faults, _ ("The %s goes %.1f %% of the stature into the floor. Lift it or pin it to the floor."), _ (names[part]),
-             -100 * lowest);
+        say (faults, _ ("The %s goes %.1f %% of the stature into the floor. Lift it or pin it to the floor."),
+             _ (names[part]), -100 * lowest);
     }
 }
 
@@ -167,7 +168,8 @@ check_pins (const SwSolved *frames,
             int             n_frames,
             GPtrArray      *faults)
 {
-  static const char *const names[SW_N_LIMBS] = { N_ ("right hand"), N_ ("left hand"), N_ ("right foot"), N_ ("left foot") };
+  static const char *const names[SW_N_LIMBS]
+      = { N_ ("right hand"), N_ ("left hand"), N_ ("right foot"), N_ ("left foot") };
 
   for (int limb = 0; limb < SW_N_LIMBS; limb++)
     {
@@ -315,8 +317,9 @@ check_balance (const SwFigure *self,
     if (!hands_hold (&frames[i]))
       worst = MAX (worst, sw_solved_get_balance (&frames[i]));
   if (worst > BALANCE_MARGIN)
-    say (faults, _ ("The person would fall: the weight is %.1f %% of the stature outside the feet. Lean the other way, or give a "
-                    "hand something to hold."),
+    say (faults,
+         _ ("The person would fall: the weight is %.1f %% of the stature outside the feet. Lean the other way, or give "
+            "a hand something to hold."),
          100 * worst);
 }
 

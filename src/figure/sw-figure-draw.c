@@ -193,7 +193,8 @@ room_for (const SwFigure *self,
           double          height_pt)
 {
   double edge = 4.0 / paper->scale_pt;
-  SwExtent room = { (left_pt - paper->x_pt) / paper->scale_pt + edge, (paper->y_pt - top_pt - height_pt) / paper->scale_pt + edge,
+  SwExtent room = { (left_pt - paper->x_pt) / paper->scale_pt + edge,
+                    (paper->y_pt - top_pt - height_pt) / paper->scale_pt + edge,
                     (left_pt + width_pt - paper->x_pt) / paper->scale_pt - edge,
                     (paper->y_pt - top_pt) / paper->scale_pt - edge };
 
@@ -295,7 +296,8 @@ sw_figure_measure (SwFigure *self,
   h = self->whole.top - self->whole.bottom;
   one = MIN (natural, (width_pt - 2 * MARGIN_PT) / w);
   height = one * h;
-  if (self->n_panels > 1 && (self->needs_panels || self->wants_panels || self->solver.content->layout > SW_FIGURE_LAYOUT_SINGLE)
+  if (self->n_panels > 1
+      && (self->needs_panels || self->wants_panels || self->solver.content->layout > SW_FIGURE_LAYOUT_SINGLE)
       && self->solver.content->layout != SW_FIGURE_LAYOUT_SINGLE)
     {
       int n = self->n_panels;
@@ -357,7 +359,8 @@ sw_figure_draw (SwFigure *self,
       SwPanel *panel = n == 1 ? &self->overlay : &self->panels[i];
 
       draw_cell (self, cr, panel, n > 1 ? i + 1 : 0, self->solver.content->hold && i == n - 1,
-                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt, shift, top);
+                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt,
+                 shift, top);
     }
   cairo_restore (cr);
 }
@@ -419,7 +422,8 @@ surface_for (const char *path,
     return cairo_svg_surface_create (path, width_pt, height_pt);
 
   *scale = 300.0 / 72.0;
-  return cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) ceil (width_pt * *scale), (int) ceil (height_pt * *scale));
+  return cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) ceil (width_pt * *scale),
+                                     (int) ceil (height_pt * *scale));
 }
 
 /**
@@ -451,7 +455,8 @@ sw_figure_save (SwFigure    *self,
 
   if (!g_str_has_suffix (path, ".svg") && !g_str_has_suffix (path, ".png"))
     {
-      g_set_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_KIND, _ ("“%s”: a picture's name must end in .svg or .png."), path);
+      g_set_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_KIND,
+                   _ ("“%s”: a picture's name must end in .svg or .png."), path);
       return FALSE;
     }
 
@@ -477,6 +482,7 @@ sw_figure_save (SwFigure    *self,
     return TRUE;
 
   g_set_error (error, SW_FIGURE_ERROR, SW_FIGURE_ERROR_WRITE,
-               _ ("“%s” could not be written (%s). Is there room, and may you write there?"), path, cairo_status_to_string (status));
+               _ ("“%s” could not be written (%s). Is there room, and may you write there?"), path,
+               cairo_status_to_string (status));
   return FALSE;
 }

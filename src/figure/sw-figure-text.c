@@ -256,7 +256,8 @@ collect_changes (const SwFigure *self,
 
   for (int i = 0; i < (int) SW_N_ANGLES; i++)
     {
-      int slots[2] = { sw_angle_get_slot ((SwAngle) i, SW_FIGURE_RIGHT), sw_angle_get_slot ((SwAngle) i, SW_FIGURE_LEFT) };
+      int slots[2]
+          = { sw_angle_get_slot ((SwAngle) i, SW_FIGURE_RIGHT), sw_angle_get_slot ((SwAngle) i, SW_FIGURE_LEFT) };
       gboolean sided = sw_angle_is_sided ((SwAngle) i);
       double by[2] = { 0, 0 };
 

@@ -52,7 +52,8 @@ only_above_hips_moves (const SwFigure *self,
   guint legs = 0x3fu << SW_PART_THIGH;
 
   return (moving & legs) == 0
-         && (self->solver.content->base == SW_FIGURE_BASE_STANDING || self->solver.content->base == SW_FIGURE_BASE_SITTING);
+         && (self->solver.content->base == SW_FIGURE_BASE_STANDING
+             || self->solver.content->base == SW_FIGURE_BASE_SITTING);
 }
 
 /* The height on paper below which an upper-body frame leaves the figure out; hands stay in it. */
@@ -142,7 +143,8 @@ measure_whole (SwFigure *self)
       add_body_extent (&self->whole, &self->frames[i].body, &self->camera, self->above, self->below);
       add_body_extent (&bodies, &self->frames[i].body, &self->camera, -G_MAXDOUBLE, G_MAXDOUBLE);
     }
-  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above, self->below);
+  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above,
+                       self->below);
   for (int i = 0; i < n_shown; i++)
     {
       SwSpot path[SW_N_FRAMES];
@@ -210,8 +212,9 @@ choose_panels (SwFigure *self)
   const SwSolved *first = &solver->keys[0];
   const SwSolved *last = &solver->keys[solver->n_keys - 1];
   gboolean circle = solver->content->motion == SW_FIGURE_MOTION_CIRCLE;
-  double trunk = MAX (sw_length (sw_sub (first->body.pieces[SW_PIECE_PELVIS].at, last->body.pieces[SW_PIECE_PELVIS].at)),
-                      sw_length (sw_sub (first->body.pieces[SW_PIECE_NECK].at, last->body.pieces[SW_PIECE_NECK].at)));
+  double trunk
+      = MAX (sw_length (sw_sub (first->body.pieces[SW_PIECE_PELVIS].at, last->body.pieces[SW_PIECE_PELVIS].at)),
+             sw_length (sw_sub (first->body.pieces[SW_PIECE_NECK].at, last->body.pieces[SW_PIECE_NECK].at)));
   guint moving = 0;
 
   for (int i = 1; i < solver->n_keys; i++)
@@ -244,7 +247,8 @@ choose_camera (const SwFigure *self)
   const SwFigureContent *content = self->solver.content;
   const SwBaseInfo *base = self->solver.base;
   gboolean flip = content->base == SW_FIGURE_BASE_SIDE_LYING ? content->on == SW_FIGURE_RIGHT : self->mirrored;
-  double turn = isnan (content->view_turn_deg) ? (flip ? -base->view_turn_deg : base->view_turn_deg) : content->view_turn_deg;
+  double turn
+      = isnan (content->view_turn_deg) ? (flip ? -base->view_turn_deg : base->view_turn_deg) : content->view_turn_deg;
 
   return sw_camera (turn, isnan (content->view_tilt_deg) ? base->view_tilt_deg : content->view_tilt_deg);
 }

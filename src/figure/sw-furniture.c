@@ -29,7 +29,8 @@ add_box (SwBox *boxes,
   if (*n == SW_MAX_BOXES)
     return;
 
-  boxes[(*n)++] = (SwBox){ { MIN (x0, x1), MIN (y0, y1), MIN (z0, z1) }, { MAX (x0, x1), MAX (y0, y1), MAX (z0, z1) }, tone };
+  boxes[(*n)++]
+      = (SwBox){ { MIN (x0, x1), MIN (y0, y1), MIN (z0, z1) }, { MAX (x0, x1), MAX (y0, y1), MAX (z0, z1) }, tone };
 }
 
 /* A chair whose seat reaches from @back, where its back stands, to @front. */
@@ -69,7 +70,8 @@ add_chairs (SwBox          *boxes,
   if (solver->content->base == SW_FIGURE_BASE_SITTING)
     add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
   if (scene->chair_where == SW_FIGURE_WHERE_FRONT)
-    add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235, scene->chair_top);
+    add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235,
+               scene->chair_top);
   else if (scene->chair_where == SW_FIGURE_WHERE_BEHIND)
     add_chair (boxes, n, scene->chair_at, scene->chair_at - 0.24, 0, scene->chair_top - 0.235, scene->chair_top);
   else if (scene->chair_where == SW_FIGURE_WHERE_RIGHT || scene->chair_where == SW_FIGURE_WHERE_LEFT)
@@ -117,7 +119,8 @@ add_wall (SwBox          *boxes,
 
   for (int key = 0; key < solver->n_keys; key++)
     for (int side = 0; side < 2; side++)
-      top = MAX (top, sw_place (solver->keys[key].body.pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.13)).z);
+      top = MAX (top,
+                 sw_place (solver->keys[key].body.pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.13)).z);
 
   if (where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_BEHIND)
     add_box (boxes, n, at, at + sign * WALL_THICK, -0.16, 0.16, 0, top, 0.90);
@@ -146,7 +149,8 @@ add_mat (SwBox          *boxes,
 
           add_box (boxes, n, x, x + 0.03, y, y + 0.03, -height, -0.045, 0.84);
         }
-  add_box (boxes, n, ground->low.x, ground->high.x, ground->low.y, ground->high.y, height > 0 ? -0.045 : -MAT_THICK, 0, 0.96);
+  add_box (boxes, n, ground->low.x, ground->high.x, ground->low.y, ground->high.y, height > 0 ? -0.045 : -MAT_THICK,
+           0, 0.96);
 }
 
 /**
@@ -159,9 +163,10 @@ sw_ground_measure (SwGround       *ground,
                    const SwSolver *solver)
 {
   static const SwFigureMark marks[]
-      = { SW_FIGURE_MARK_HIPS,       SW_FIGURE_MARK_UPPER_BACK, SW_FIGURE_MARK_HEAD,       SW_FIGURE_MARK_RIGHT_SHOULDER,
-          SW_FIGURE_MARK_LEFT_SHOULDER, SW_FIGURE_MARK_RIGHT_KNEE, SW_FIGURE_MARK_LEFT_KNEE, SW_FIGURE_MARK_RIGHT_HEEL,
-          SW_FIGURE_MARK_LEFT_HEEL, SW_FIGURE_MARK_RIGHT_TOES, SW_FIGURE_MARK_LEFT_TOES };
+      = { SW_FIGURE_MARK_HIPS,           SW_FIGURE_MARK_UPPER_BACK,    SW_FIGURE_MARK_HEAD,
+          SW_FIGURE_MARK_RIGHT_SHOULDER, SW_FIGURE_MARK_LEFT_SHOULDER, SW_FIGURE_MARK_RIGHT_KNEE,
+          SW_FIGURE_MARK_LEFT_KNEE,      SW_FIGURE_MARK_RIGHT_HEEL,    SW_FIGURE_MARK_LEFT_HEEL,
+          SW_FIGURE_MARK_RIGHT_TOES,     SW_FIGURE_MARK_LEFT_TOES };
   double margin = solver->base->on_mat ? MAT_MARGIN : 0.05;
   gboolean any = FALSE;
 
@@ -266,9 +271,11 @@ sw_furniture_get_boxes (const SwSolver *solver,
       if (prop->kind == SW_FIGURE_PROP_STEP)
         {
           double height = isnan (prop->height) ? STEP_HEIGHT : prop->height;
-          double x = prop->where == SW_FIGURE_WHERE_UNDER ? hips.x - 0.08 : hips.x + (isnan (prop->distance) ? 0.12 : prop->distance);
+          double x = prop->where == SW_FIGURE_WHERE_UNDER ? hips.x - 0.08
+                                                          : hips.x + (isnan (prop->distance) ? 0.12 : prop->distance);
 
-          add_box (boxes, &n, x, x + 0.24, hips.y - 0.17, hips.y + 0.17, prop->where == SW_FIGURE_WHERE_UNDER ? -height : 0,
+          add_box (boxes, &n, x, x + 0.24, hips.y - 0.17, hips.y + 0.17,
+                   prop->where == SW_FIGURE_WHERE_UNDER ? -height : 0,
                    prop->where == SW_FIGURE_WHERE_UNDER ? 0 : height, 0.92);
         }
       /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */
@@ -280,7 +287,8 @@ sw_furniture_get_boxes (const SwSolver *solver,
           double sx = sideways ? 0 : at.x > hips.x ? 0.015 : -0.015;
           double sy = sideways ? copysign (0.015, at.y) : 0;
 
-          add_box (boxes, &n, at.x + sx - 0.015, at.x + sx + 0.015, at.y + sy - 0.015, at.y + sy + 0.015, 0, 0.95, 0.86);
+          add_box (boxes, &n, at.x + sx - 0.015, at.x + sx + 0.015, at.y + sy - 0.015, at.y + sy + 0.015, 0, 0.95,
+                   0.86);
           posted = TRUE;
         }
     }

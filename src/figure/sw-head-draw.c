@@ -30,7 +30,8 @@ view_in_skull (const SwItem   *item,
 {
   const SwMatrix *axes = &item->body->pieces[SW_PIECE_HEAD].axes;
 
-  return sw_unit (sw_vector (sw_dot (axes->x, camera->toward) / skull_half.x, sw_dot (axes->y, camera->toward) / skull_half.y,
+  return sw_unit (sw_vector (sw_dot (axes->x, camera->toward) / skull_half.x,
+                             sw_dot (axes->y, camera->toward) / skull_half.y,
                              sw_dot (axes->z, camera->toward) / skull_half.z),
                   sw_vector (1, 0, 0));
 }
@@ -140,8 +141,9 @@ add_on_skull (const SwPaper  *paper,
               double          limit_deg)
 {
   SwMatrix axes = item->body->pieces[SW_PIECE_HEAD].axes;
-  SwVector normal = sw_unit (sw_apply (axes, sw_vector (unit.x / skull_half.x, unit.y / skull_half.y, unit.z / skull_half.z)),
-                             sw_vector (1, 0, 0));
+  SwVector normal
+      = sw_unit (sw_apply (axes, sw_vector (unit.x / skull_half.x, unit.y / skull_half.y, unit.z / skull_half.z)),
+                 sw_vector (1, 0, 0));
   SwSpot at = on_skull (item, camera, unit);
   SwVector a;
   SwVector b;

@@ -253,7 +253,8 @@ hold_hand (SwHold            *hold,
   const SwScene *scene = &solver->scene;
   double s = sw_side_sign (pin->side);
   SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, pin->side)].at;
-  SwVector hand = sw_body_get_mark (body, pin->side == SW_FIGURE_LEFT ? SW_FIGURE_MARK_LEFT_HAND : SW_FIGURE_MARK_RIGHT_HAND);
+  SwVector hand
+      = sw_body_get_mark (body, pin->side == SW_FIGURE_LEFT ? SW_FIGURE_MARK_LEFT_HAND : SW_FIGURE_MARK_RIGHT_HAND);
   SwMatrix trunk = body->pieces[SW_PIECE_RIBCAGE].axes;
   SwVector head = body->pieces[SW_PIECE_HEAD].at;
   SwVector headward = sw_across (trunk.z, up);
@@ -264,24 +265,27 @@ hold_hand (SwHold            *hold,
     {
     case SW_FIGURE_PLACE_WALL:
       if (scene->wall_where == SW_FIGURE_WHERE_RIGHT || scene->wall_where == SW_FIGURE_WHERE_LEFT)
-        in_world (hold, pin, fist, sw_vector (shoulder.x, scene->wall_at - copysign (PALM_GAP, scene->wall_at), shoulder.z),
+        in_world (hold, pin, fist,
+                  sw_vector (shoulder.x, scene->wall_at - copysign (PALM_GAP, scene->wall_at), shoulder.z),
                   sw_vector (0, copysign (1, scene->wall_at), 0), up);
       else
         in_world (hold, pin, fist, sw_vector (scene->wall_at - PALM_GAP, shoulder.y, shoulder.z), ahead, up);
       break;
     case SW_FIGURE_PLACE_COUNTER:
       in_world (hold, pin, fist,
-                on_furniture (scene->counter_where, scene->counter_at, 0.035, scene->counter_height + PALM_GAP, shoulder,
-                              s * 0.11),
+                on_furniture (scene->counter_where, scene->counter_at, 0.035, scene->counter_height + PALM_GAP,
+                              shoulder, s * 0.11),
                 down, ahead);
       break;
     case SW_FIGURE_PLACE_CHAIR_BACK:
-      in_world (hold, pin, fist,
-                on_furniture (scene->chair_where, scene->chair_at, 0.0, scene->chair_top + PALM_GAP, shoulder, s * 0.09),
-                down, sw_vector (1, 0, -0.2));
+      in_world (
+          hold, pin, fist,
+          on_furniture (scene->chair_where, scene->chair_at, 0.0, scene->chair_top + PALM_GAP, shoulder, s * 0.09),
+          down, sw_vector (1, 0, -0.2));
       break;
     case SW_FIGURE_PLACE_SEAT:
-      in_world (hold, pin, fist, sw_vector (scene->seat_at + 0.02, s * 0.128, scene->seat_height + PALM_GAP), down, ahead);
+      in_world (hold, pin, fist, sw_vector (scene->seat_at + 0.02, s * 0.128, scene->seat_height + PALM_GAP), down,
+                ahead);
       break;
     case SW_FIGURE_PLACE_THIGH:
       on_piece (hold, body, SW_SIDED (SW_PIECE_THIGH, pin->side), pin, fist, sw_vector (0.050, 0, -0.135),
@@ -304,8 +308,9 @@ hold_hand (SwHold            *hold,
                 sw_vector (0, -1, 0.3));
       break;
     case SW_FIGURE_PLACE_OTHER_SHOULDER:
-      on_piece (hold, body, SW_PIECE_RIBCAGE, pin, fist, sw_vector (0.056 + (pin->side == SW_FIGURE_LEFT ? 0.022 : 0), -0.075, 0.108),
-                sw_vector (-1, 0, 0), sw_vector (0, -1, 0.6));
+      on_piece (hold, body, SW_PIECE_RIBCAGE, pin, fist,
+                sw_vector (0.056 + (pin->side == SW_FIGURE_LEFT ? 0.022 : 0), -0.075, 0.108), sw_vector (-1, 0, 0),
+                sw_vector (0, -1, 0.6));
       break;
     case SW_FIGURE_PLACE_FOREHEAD:
       on_piece (hold, body, SW_PIECE_HEAD, pin, fist, sw_vector (0.070, 0.004, 0.066), sw_vector (-1, 0, 0),
@@ -316,12 +321,14 @@ hold_hand (SwHold            *hold,
                 sw_vector (0, -1, 0.5));
       break;
     case SW_FIGURE_PLACE_FACE:
-      in_world (hold, pin, fist, sw_vector (head.x + 0.15, head.y + 0.02 * s, BACK_OF_HAND), up, sw_vector (0.3, headward.y, 0));
+      in_world (hold, pin, fist, sw_vector (head.x + 0.15, head.y + 0.02 * s, BACK_OF_HAND), up,
+                sw_vector (0.3, headward.y, 0));
       break;
     case SW_FIGURE_PLACE_POINT:
       hold->attach = -1;
-      hold->grip = sw_grip_for_palm (pin->side, fist, sw_vector (body->pieces[SW_PIECE_PELVIS].at.x + pin->offset[0],
-                                                                body->pieces[SW_PIECE_PELVIS].at.y + pin->offset[1], pin->offset[2]),
+      hold->grip = sw_grip_for_palm (pin->side, fist,
+                                     sw_vector (body->pieces[SW_PIECE_PELVIS].at.x + pin->offset[0],
+                                                body->pieces[SW_PIECE_PELVIS].at.y + pin->offset[1], pin->offset[2]),
                                      down, along);
       break;
     case SW_FIGURE_PLACE_FLOOR:
@@ -381,7 +388,8 @@ hold_forearm (SwHold            *hold,
   double s = sw_side_sign (pin->side);
   double x = solver->scene.wall_at - 0.022;
   double y = shoulder.y + s * (pin->offset[1] - 0.015);
-  double reach = SW_UPPER_ARM * SW_UPPER_ARM - (x - shoulder.x) * (x - shoulder.x) - (y - shoulder.y) * (y - shoulder.y);
+  double reach
+      = SW_UPPER_ARM * SW_UPPER_ARM - (x - shoulder.x) * (x - shoulder.x) - (y - shoulder.y) * (y - shoulder.y);
   SwVector elbow = sw_vector (x, y, shoulder.z + sqrt (MAX (reach, 0.0)));
   SwVector wrist = sw_add (elbow, sw_vector (0.006, -s * 0.012, sqrt (SW_FOREARM * SW_FOREARM - 0.00018)));
   SwVector contact = sw_add (wrist, sw_vector (0.016, 0, 0.050));
@@ -427,7 +435,8 @@ hold_foot (SwHold            *hold,
       hold->attach = SW_SIDED (SW_PIECE_FOOT, other_side);
       hold->grip = (SwGrip){ other.axes, sw_place (other, over) };
     }
-  else if (pin->to == SW_FIGURE_PLACE_START || (pin->to == SW_FIGURE_PLACE_FLOOR && keeps_floor (solver, pin, is_start)))
+  else if (pin->to == SW_FIGURE_PLACE_START
+           || (pin->to == SW_FIGURE_PLACE_FLOOR && keeps_floor (solver, pin, is_start)))
     {
       SwPlacement start = is_start ? foot : solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOOT, pin->side)];
       gboolean heel = pose->level[pin->side] && pose->pitch_deg[pin->side] < 0;
@@ -450,7 +459,8 @@ hold_foot (SwHold            *hold,
       double yaw = pin->to == SW_FIGURE_PLACE_POINT ? 0 : SW_DEG (atan2 (foot.axes.x.y, foot.axes.x.x));
 
       hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, SW_ANKLE_HEIGHT + pin->offset[2]));
-      hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0));
+      hold->grip.axes
+          = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0));
     }
 }
 

@@ -52,7 +52,8 @@ mark_travel (const SwFigure *self,
   double sum = 0;
 
   for (int i = 1; i < SW_N_FRAMES; i++)
-    sum += sw_length (sw_sub (sw_body_get_mark (&self->frames[i].body, mark), sw_body_get_mark (&self->frames[i - 1].body, mark)));
+    sum += sw_length (
+        sw_sub (sw_body_get_mark (&self->frames[i].body, mark), sw_body_get_mark (&self->frames[i - 1].body, mark)));
 
   return sum;
 }
@@ -264,7 +265,8 @@ sw_panel_draw (const SwPanel  *panel,
         }
       if (item->style != SW_STYLE_START)
         sw_props_draw_bands (paper, &figure->camera, &figure->solver, item->body, item->part);
-      sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works, &figure->furniture);
+      sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
+                         &figure->furniture);
     }
   draw_arrows (panel, figure, paper, room);
 }

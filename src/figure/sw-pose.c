@@ -311,7 +311,8 @@ lay_over (SwPose             *pose,
   for (int i = 0; i < own->n_pins; i++)
     {
       const SwFigurePin *held = &own->pins[i];
-      int limb = (held->limb == SW_FIGURE_LIMB_FOOT ? (int) SW_LIMB_RIGHT_LEG : (int) SW_LIMB_RIGHT_ARM) + (int) held->side;
+      int limb
+          = (held->limb == SW_FIGURE_LIMB_FOOT ? (int) SW_LIMB_RIGHT_LEG : (int) SW_LIMB_RIGHT_ARM) + (int) held->side;
 
       pose->pinned[limb] = held->to != SW_FIGURE_PLACE_NONE;
       pose->pins[limb] = *held;

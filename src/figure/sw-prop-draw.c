@@ -58,8 +58,9 @@ draw_box (const SwPaper  *paper,
     int corners[4];
     double darker;
   } faces[] = {
-    { { 1, 0, 0 }, { 1, 3, 7, 5 }, 0.06 },  { { -1, 0, 0 }, { 0, 4, 6, 2 }, 0.06 }, { { 0, 1, 0 }, { 2, 6, 7, 3 }, 0.03 },
-    { { 0, -1, 0 }, { 0, 1, 5, 4 }, 0.03 }, { { 0, 0, 1 }, { 4, 5, 7, 6 }, 0.0 },
+    { { 1, 0, 0 }, { 1, 3, 7, 5 }, 0.06 }, { { -1, 0, 0 }, { 0, 4, 6, 2 }, 0.06 },
+    { { 0, 1, 0 }, { 2, 6, 7, 3 }, 0.03 }, { { 0, -1, 0 }, { 0, 1, 5, 4 }, 0.03 },
+    { { 0, 0, 1 }, { 4, 5, 7, 6 }, 0.0 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (faces); i++)
@@ -295,8 +296,10 @@ add_held (SwItems                *items,
       SwVector along = sw_unit (sw_sub (b, a), sw_vector (0, 1, 0));
       SwEgg eggs[2];
 
-      eggs[0] = sw_egg (camera, at_point (sw_sub (a, sw_scale (along, 0.10))), sw_vector (0, 0, 0), sw_vector (0.009, 0.009, 0.009));
-      eggs[1] = sw_egg (camera, at_point (sw_add (b, sw_scale (along, 0.10))), sw_vector (0, 0, 0), sw_vector (0.009, 0.009, 0.009));
+      eggs[0] = sw_egg (camera, at_point (sw_sub (a, sw_scale (along, 0.10))), sw_vector (0, 0, 0),
+                        sw_vector (0.009, 0.009, 0.009));
+      eggs[1] = sw_egg (camera, at_point (sw_add (b, sw_scale (along, 0.10))), sw_vector (0, 0, 0),
+                        sw_vector (0.009, 0.009, 0.009));
       item = sw_items_add_thing (items, nth, eggs, sizes, 1, tolerance);
       item->tone = 0.80;
       item->under = 3u << SW_PART_HAND;
@@ -336,7 +339,9 @@ add_cushion (SwItems                *items,
       SwPlacement ribs = body->pieces[SW_PIECE_RIBCAGE];
       SwVector local = sw_unplace (ribs, at);
 
-      frame = (SwPlacement){ ribs.axes, sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.044, local.z + 0.016)) };
+      frame = (SwPlacement){ ribs.axes,
+                             sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.044,
+                                                        local.z + 0.016)) };
       half = sw_vector (0.056, 0.030, 0.036);
     }
   else
@@ -353,9 +358,11 @@ add_cushion (SwItems                *items,
   item->tone = towel ? 0.93 : 0.95;
   item->folds = towel;
   if (prop->under == SW_FIGURE_MARK_HEAD)
-    item->under = 1u << SW_PART_HEAD | 1u << SW_PART_NECK | 3u << SW_PART_FOREARM | 3u << SW_PART_HAND | 3u << SW_PART_UPPER_ARM;
+    item->under = 1u << SW_PART_HEAD | 1u << SW_PART_NECK | 3u << SW_PART_FOREARM | 3u << SW_PART_HAND
+                  | 3u << SW_PART_UPPER_ARM;
   else if (elbow)
-    item->under = (1u << SW_PART_FOREARM | 1u << SW_PART_UPPER_ARM) << (prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? 1 : 0);
+    item->under = (1u << SW_PART_FOREARM | 1u << SW_PART_UPPER_ARM)
+                  << (prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? 1 : 0);
   else
     item->under = ~0u;
 }
@@ -474,9 +481,11 @@ sw_props_draw_bands (const SwPaper  *paper,
       to = sw_see (camera, sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.042)));
       sag = 0.04 * hypot (to.x - from.x, to.y - from.y);
       sw_paper_move (paper, from.x, from.y);
-      cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3), sw_paper_y (paper, from.y + (to.y - from.y) / 3 - sag),
+      cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3),
+                      sw_paper_y (paper, from.y + (to.y - from.y) / 3 - sag),
                       sw_paper_x (paper, from.x + (to.x - from.x) * 2 / 3),
-                      sw_paper_y (paper, from.y + (to.y - from.y) * 2 / 3 - sag), sw_paper_x (paper, to.x), sw_paper_y (paper, to.y));
+                      sw_paper_y (paper, from.y + (to.y - from.y) * 2 / 3 - sag), sw_paper_x (paper, to.x),
+                      sw_paper_y (paper, to.y));
       cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_BUTT);
       for (gsize k = 0; k < G_N_ELEMENTS (strokes); k++)
         {

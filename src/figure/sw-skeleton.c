@@ -213,7 +213,8 @@ sw_body_solve (SwBody         *body,
   SwPlacement *pieces = body->pieces;
 
   pieces[SW_PIECE_PELVIS] = (SwPlacement){ sw_root_matrix (joints->root_deg), joints->root_at };
-  pieces[SW_PIECE_LOW_BACK] = attach (pieces[SW_PIECE_PELVIS], low_back_at, spine_matrix (joints, SW_ANGLE_LOW_BACK_BEND));
+  pieces[SW_PIECE_LOW_BACK]
+      = attach (pieces[SW_PIECE_PELVIS], low_back_at, spine_matrix (joints, SW_ANGLE_LOW_BACK_BEND));
   pieces[SW_PIECE_RIBCAGE] = attach (pieces[SW_PIECE_LOW_BACK], ribcage_at,
                                      spine_matrix (joints, SW_ANGLE_UPPER_BACK_BEND));
   sw_body_solve_head (body, joints);
@@ -342,7 +343,8 @@ sw_blob_get_lowest (const SwBody *body,
 {
   SwPlacement frame = body->pieces[blob->piece];
   SwVector at = sw_place (frame, blob->centre);
-  SwVector row = sw_vector (frame.axes.x.z * blob->half.x, frame.axes.y.z * blob->half.y, frame.axes.z.z * blob->half.z);
+  SwVector row
+      = sw_vector (frame.axes.x.z * blob->half.x, frame.axes.y.z * blob->half.y, frame.axes.z.z * blob->half.z);
 
   return at.z - sw_length (row);
 }

@@ -141,7 +141,8 @@ ground (const SwSolver *self,
 
   /* Half kneeling, the knee carries the body; the front foot reaches for the floor. */
   if (self->content->base == SW_FIGURE_BASE_HALF_KNEELING)
-    supports &= ~(1u << SW_SIDED (SW_PART_SHANK, 1 - (int) self->content->on) | 1u << SW_SIDED (SW_PART_FOOT, 1 - (int) self->content->on));
+    supports &= ~(1u << SW_SIDED (SW_PART_SHANK, 1 - (int) self->content->on)
+                  | 1u << SW_SIDED (SW_PART_FOOT, 1 - (int) self->content->on));
   if (is_start || !sits)
     by.z = -support_lowest (&now->body, supports);
   sw_body_move (&now->body, by);

@@ -170,7 +170,8 @@ sw_turn_about (SwVector v,
   double c = cos (SW_RAD (deg));
   double s = sin (SW_RAD (deg));
 
-  return sw_add (sw_add (sw_scale (v, c), sw_scale (sw_cross (axis, v), s)), sw_scale (axis, sw_dot (axis, v) * (1 - c)));
+  return sw_add (sw_add (sw_scale (v, c), sw_scale (sw_cross (axis, v), s)),
+                 sw_scale (axis, sw_dot (axis, v) * (1 - c)));
 }
 
 static inline SwMatrix

@@ -189,8 +189,8 @@ read_angles (const xmlNode  *node,
       sides_read = TRUE;
 
       info = sw_angle_get_info (angle);
-      if (!read_number (node, name, info->low_deg - SW_ANGLE_BEYOND_DEG, info->high_deg + SW_ANGLE_BEYOND_DEG, 0, &value,
-                        error))
+      if (!read_number (node, name, info->low_deg - SW_ANGLE_BEYOND_DEG, info->high_deg + SW_ANGLE_BEYOND_DEG, 0,
+                        &value, error))
         return FALSE;
       for (int side = 0; side < 2; side++)
         if (on[side])
@@ -260,7 +260,8 @@ read_pin (const xmlNode  *node,
       || !read_number (node, "forward", -2, 2, 0, &pin.offset[0], error)
       || !read_number (node, "out", -2, 2, 0, &pin.offset[1], error)
       || !read_number (node, "up", -2, 2, 0, &pin.offset[2], error)
-      || !read_word (node, pin.limb == SW_FIGURE_LIMB_FOOT ? "knee" : "elbow", SW_TYPE_FIGURE_TOWARD, &pin.toward, error))
+      || !read_word (node, pin.limb == SW_FIGURE_LIMB_FOOT ? "knee" : "elbow", SW_TYPE_FIGURE_TOWARD, &pin.toward,
+                     error))
     return FALSE;
 
   for (int side = 0; side < 2; side++)
@@ -378,7 +379,8 @@ read_motion (const xmlNode    *node,
 
           if (i == SW_FIGURE_MAX_SHOWN)
             {
-              sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("“show” names at most two parts, not “%s”."), shown);
+              sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("“show” names at most two parts, not “%s”."),
+                                shown);
               return FALSE;
             }
           if (!parse_word (node, "show", words[i], SW_TYPE_FIGURE_MARK, &mark, error))
@@ -438,8 +440,8 @@ read_works (const xmlNode    *node,
 
   if (content->n_works == SW_FIGURE_MAX_WORKS)
     {
-      sw_xml_set_error (error, node, SW_XML_ERROR_TOO_LARGE, _ ("a figure has at most %d working areas. Leave some out."),
-                        SW_FIGURE_MAX_WORKS);
+      sw_xml_set_error (error, node, SW_XML_ERROR_TOO_LARGE,
+                        _ ("a figure has at most %d working areas. Leave some out."), SW_FIGURE_MAX_WORKS);
       return FALSE;
     }
   if (!read_word (node, "area", SW_TYPE_FIGURE_AREA, &area, error))
@@ -507,7 +509,8 @@ sw_figure_xml_read (const xmlNode  *node,
 
   if (content.n_poses == 0)
     {
-      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("the figure has no pose. Add a “pose” element with a base."));
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("the figure has no pose. Add a “pose” element with a base."));
       return NULL;
     }
 

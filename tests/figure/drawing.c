@@ -123,7 +123,8 @@ fill_pose_randomly (SwFigurePose *pose)
       if (any_of (4) > 0)
         continue;
       pose->slots_set |= G_GUINT64_CONSTANT (1) << slot;
-      pose->slots_deg[slot] = g_test_rand_double_range (info->low_deg - SW_ANGLE_BEYOND_DEG, info->high_deg + SW_ANGLE_BEYOND_DEG);
+      pose->slots_deg[slot]
+          = g_test_rand_double_range (info->low_deg - SW_ANGLE_BEYOND_DEG, info->high_deg + SW_ANGLE_BEYOND_DEG);
     }
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
     if (any_of (4) == 0)
@@ -186,7 +187,8 @@ test_nonsense (void)
                                                .distance = g_test_rand_double_range (0, 2) };
       content.n_works = any_of (SW_FIGURE_MAX_WORKS + 1);
       for (int k = 0; k < content.n_works; k++)
-        content.works[k] = (SwFigureWork){ (SwFigureArea) any_of (SW_FIGURE_AREA_NECK_SIDE + 1), any_of (2), any_of (2) };
+        content.works[k]
+            = (SwFigureWork){ (SwFigureArea)any_of (SW_FIGURE_AREA_NECK_SIDE + 1), any_of (2), any_of (2) };
       content.view_turn_deg = g_test_rand_double_range (-180, 180);
       content.view_tilt_deg = g_test_rand_double_range (-30, 89);
       content.frame = (SwFigureFrame) any_of (SW_FIGURE_FRAME_LOWER + 1);
@@ -255,8 +257,8 @@ test_mirror_image (void)
 static void
 test_moves (void)
 {
-  g_autoptr (SwFigureSpec) spec
-      = test_case_parse ("<pose base='on-back'/><pose><hip side='right' bend='46'/></pose><motion kind='there-and-back'/>");
+  g_autoptr (SwFigureSpec) spec = test_case_parse (
+      "<pose base='on-back'/><pose><hip side='right' bend='46'/></pose><motion kind='there-and-back'/>");
   g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
   cairo_surface_t *start = paint (figure, WIDTH_PT, HEIGHT_PT, 0);
   cairo_surface_t *middle = paint (figure, WIDTH_PT, HEIGHT_PT, 0.5);

@@ -40,7 +40,8 @@ tone_at (cairo_surface_t *surface,
 {
   guint32 pixel;
 
-  memcpy (&pixel, cairo_image_surface_get_data (surface) + y * cairo_image_surface_get_stride (surface) + 4 * x, sizeof pixel);
+  memcpy (&pixel, cairo_image_surface_get_data (surface) + y * cairo_image_surface_get_stride (surface) + 4 * x,
+          sizeof pixel);
   return (int) (pixel & 0xff);
 }
 
@@ -85,7 +86,8 @@ compare (gconstpointer data)
   g_assert_cmpint (cairo_image_surface_get_height (expected), ==, HEIGHT_PX);
   apart = count_apart (drawn, expected);
   if (apart > PIXELS_APART)
-    g_test_message ("%s: %d pixels differ; look at it, and if it is better run this test with --regenerate", base, apart);
+    g_test_message ("%s: %d pixels differ; look at it, and if it is better run this test with --regenerate", base,
+                    apart);
   g_assert_cmpint (apart, <=, PIXELS_APART);
   cairo_surface_destroy (drawn);
   cairo_surface_destroy (expected);

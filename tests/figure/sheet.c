@@ -81,8 +81,9 @@ main (int    argc,
   cell_h = g_ascii_strtod (argv[3], NULL) * 72 / 25.4;
   columns = MAX (1, atoi (argv[4]));
   rows = (n + columns - 1) / columns;
-  surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) ((columns * (cell_w + GAP_PT) + GAP_PT) * DOTS_PER_PT),
-                                        (int) ((rows * (cell_h + TITLE_PT + GAP_PT) + GAP_PT) * DOTS_PER_PT));
+  surface
+      = cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) ((columns * (cell_w + GAP_PT) + GAP_PT) * DOTS_PER_PT),
+                                    (int) ((rows * (cell_h + TITLE_PT + GAP_PT) + GAP_PT) * DOTS_PER_PT));
   cr = cairo_create (surface);
   cairo_set_source_rgb (cr, 1, 1, 1);
   cairo_paint (cr);
@@ -96,7 +97,8 @@ main (int    argc,
       g_autofree char *name = g_path_get_basename (argv[5 + i]);
 
       cairo_save (cr);
-      cairo_translate (cr, GAP_PT + (i % columns) * (cell_w + GAP_PT), GAP_PT + (i / columns) * (cell_h + TITLE_PT + GAP_PT));
+      cairo_translate (cr, GAP_PT + (i % columns) * (cell_w + GAP_PT),
+                       GAP_PT + (i / columns) * (cell_h + TITLE_PT + GAP_PT));
       cairo_set_source_rgb (cr, 0, 0, 0);
       cairo_move_to (cr, 0, 6.5);
       cairo_show_text (cr, name);

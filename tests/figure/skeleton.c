@@ -66,10 +66,11 @@ test_lengths (void)
   g_assert_cmpfloat_with_epsilon (p[SW_PIECE_SHANK].at.z, reference (rows, "length", "knee height"), 1e-9);
   g_assert_cmpfloat_with_epsilon (p[SW_PIECE_UPPER_ARM].at.z, reference (rows, "length", "shoulder height"), 1e-9);
   /* What is drawn from our own numbers stays within 5 %. */
-  g_assert_cmpfloat_with_epsilon (p[SW_PIECE_FOREARM].at.z, reference (rows, "length", "elbow height arm hanging"), 0.01);
+  g_assert_cmpfloat_with_epsilon (p[SW_PIECE_FOREARM].at.z, reference (rows, "length", "elbow height arm hanging"),
+                                  0.01);
   g_assert_cmpfloat_with_epsilon (p[SW_PIECE_HAND].at.z, reference (rows, "length", "wrist height arm hanging"), 0.01);
-  g_assert_cmpfloat_with_epsilon (sw_part_get_lowest (&body, SW_PART_HAND), reference (rows, "length", "fingertip height arm hanging"),
-                                  0.02);
+  g_assert_cmpfloat_with_epsilon (sw_part_get_lowest (&body, SW_PART_HAND),
+                                  reference (rows, "length", "fingertip height arm hanging"), 0.02);
   g_assert_cmpfloat_with_epsilon (sw_part_get_lowest (&body, SW_PART_FOOT), 0.0, 0.002);
 }
 
@@ -99,9 +100,9 @@ test_masses (void)
   /* A lifted arm moves the centre by its own share: 5 % of the body, Dempster, by a known arc. */
   set (&joints, SW_ANGLE_SHOULDER_RAISE, SW_FIGURE_RIGHT, 90);
   sw_body_solve (&body, &joints);
-  g_assert_cmpfloat_with_epsilon (sw_body_get_mass_centre (&body).y,
-                                  -(0.028 * 0.436 * 0.186 + 0.016 * (0.186 + 0.430 * 0.146) + 0.006 * (0.186 + 0.146 + 0.506 * 0.108)),
-                                  1e-4);
+  g_assert_cmpfloat_with_epsilon (
+      sw_body_get_mass_centre (&body).y,
+      -(0.028 * 0.436 * 0.186 + 0.016 * (0.186 + 0.430 * 0.146) + 0.006 * (0.186 + 0.146 + 0.506 * 0.108)), 1e-4);
 }
 
 static void
@@ -167,7 +168,8 @@ fill_randomly (SwJoints *joints)
     }
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
     joints->root_deg[i] = g_test_rand_double_range (-180, 180);
-  joints->root_at = sw_vector (g_test_rand_double_range (-1, 1), g_test_rand_double_range (-1, 1), g_test_rand_double_range (-1, 1));
+  joints->root_at = sw_vector (g_test_rand_double_range (-1, 1), g_test_rand_double_range (-1, 1),
+                               g_test_rand_double_range (-1, 1));
 }
 
 static double
@@ -190,10 +192,14 @@ test_rigid (void)
       sw_body_solve (&body, &joints);
       for (int side = 0; side < 2; side++)
         {
-          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_UPPER_ARM + side, SW_PIECE_FOREARM + side), SW_UPPER_ARM, 1e-9);
-          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_FOREARM + side, SW_PIECE_HAND + side), SW_FOREARM, 1e-9);
-          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_THIGH + side, SW_PIECE_SHANK + side), SW_THIGH, 1e-9);
-          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_SHANK + side, SW_PIECE_FOOT + side), SW_SHANK, 1e-9);
+          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_UPPER_ARM + side, SW_PIECE_FOREARM + side),
+                                          SW_UPPER_ARM, 1e-9);
+          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_FOREARM + side, SW_PIECE_HAND + side), SW_FOREARM,
+                                          1e-9);
+          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_THIGH + side, SW_PIECE_SHANK + side), SW_THIGH,
+                                          1e-9);
+          g_assert_cmpfloat_with_epsilon (distance (&body, SW_PIECE_SHANK + side, SW_PIECE_FOOT + side), SW_SHANK,
+                                          1e-9);
         }
     }
 }
@@ -215,7 +221,8 @@ test_mirror (void)
           SwAngle angle = sw_angle_from_slot (slot, &side);
           SwFigureSide opposite = side == SW_FIGURE_LEFT ? SW_FIGURE_RIGHT : SW_FIGURE_LEFT;
 
-          other.slots_deg[sw_angle_get_slot (angle, opposite)] = sw_angle_get_mirror_sign (angle) * joints.slots_deg[slot];
+          other.slots_deg[sw_angle_get_slot (angle, opposite)]
+              = sw_angle_get_mirror_sign (angle) * joints.slots_deg[slot];
         }
       for (int k = 0; k < SW_FIGURE_N_ROOT; k++)
         other.root_deg[k] = k == SW_FIGURE_ROOT_LEAN ? joints.root_deg[k] : -joints.root_deg[k];
@@ -225,7 +232,9 @@ test_mirror (void)
 
       for (int piece = 0; piece < SW_N_PIECES; piece++)
         {
-          int twin = piece < (int) SW_PIECE_UPPER_ARM ? piece : (int) SW_PIECE_UPPER_ARM + ((piece - (int) SW_PIECE_UPPER_ARM) ^ 1);
+          int twin = piece < (int) SW_PIECE_UPPER_ARM
+                         ? piece
+                         : (int) SW_PIECE_UPPER_ARM + ((piece - (int) SW_PIECE_UPPER_ARM) ^ 1);
           SwVector at = body.pieces[piece].at;
 
           assert_at (mirrored.pieces[twin].at, at.x, -at.y, at.z);
@@ -255,8 +264,8 @@ test_read_back (void)
       sw_joints_read_arm (&body, &read, side);
       sw_joints_read_leg (&body, &read, side);
       for (int angle = SW_ANGLE_SHOULDER_RAISE; angle <= SW_ANGLE_ANKLE_UP; angle++)
-        g_assert_cmpfloat_with_epsilon (sw_joints_get (&read, (SwAngle) angle, side), sw_joints_get (&joints, (SwAngle) angle, side),
-                                        1e-6);
+        g_assert_cmpfloat_with_epsilon (sw_joints_get (&read, (SwAngle) angle, side),
+                                        sw_joints_get (&joints, (SwAngle) angle, side), 1e-6);
     }
 }
 
@@ -276,19 +285,24 @@ test_reach_round_trip (void)
       fill_randomly (&joints);
       sw_body_solve (&body, &joints);
       again = body;
-      elbow = sw_sub (body.pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at, body.pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at);
+      elbow = sw_sub (body.pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at,
+                      body.pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at);
       knee = sw_sub (body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at, body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].at);
       sw_reach_arm (&again, &joints, side, body.pieces[SW_SIDED (SW_PIECE_HAND, side)], elbow);
       sw_reach_leg (&again, &joints, side, body.pieces[SW_SIDED (SW_PIECE_FOOT, side)], knee);
-      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_HAND, side)].at, body.pieces[SW_SIDED (SW_PIECE_HAND, side)].at)),
+      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_HAND, side)].at,
+                                            body.pieces[SW_SIDED (SW_PIECE_HAND, side)].at)),
                          <, 1e-3);
-      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at, body.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at)),
+      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at,
+                                            body.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at)),
                          <, 1e-3);
       /* And the angles that were read make the same body. */
       sw_body_solve (&body, &joints);
-      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_HAND, side)].at, body.pieces[SW_SIDED (SW_PIECE_HAND, side)].at)),
+      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_HAND, side)].at,
+                                            body.pieces[SW_SIDED (SW_PIECE_HAND, side)].at)),
                          <, 1e-6);
-      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at, body.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at)),
+      g_assert_cmpfloat (sw_length (sw_sub (again.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at,
+                                            body.pieces[SW_SIDED (SW_PIECE_FOOT, side)].at)),
                          <, 1e-6);
     }
 }

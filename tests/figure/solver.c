@@ -47,12 +47,16 @@ test_faults_are_found (void)
   } wrong[] = {
     { "<pose base='standing'><knee side='right' bend='150'/></pose>", "right knee" },
     { "<pose base='standing' lean='30'/>", "fall" },
-    { "<pose base='kneeling'><shoulder side='left' raise='0'/></pose><pose><hip side='both' bend='60'/><low-back bend='60'/>"
+    { "<pose base='kneeling'><shoulder side='left' raise='0'/></pose><pose><hip side='both' bend='60'/><low-back "
+      "bend='60'/>"
       "<upper-back bend='35'/></pose>",
       "back's bend" },
-    { "<pose base='standing'><pin part='hand' side='right' to='point' forward='1.2' up='0.6'/></pose>", "right hand misses" },
-    { "<pose base='standing'><shoulder side='right' raise='0'/></pose><pose lean='90'><shoulder side='right' raise='90' "
-      "direction='90'/><hip side='both' bend='90'/><knee side='both' bend='0'/><foot side='both' pitch='free'/></pose>",
+    { "<pose base='standing'><pin part='hand' side='right' to='point' forward='1.2' up='0.6'/></pose>",
+      "right hand misses" },
+    { "<pose base='standing'><shoulder side='right' raise='0'/></pose><pose lean='90'><shoulder side='right' "
+      "raise='90' "
+      "direction='90'/><hip side='both' bend='90'/><knee side='both' bend='0'/><foot side='both' "
+      "pitch='free'/></pose>",
       "fall" },
   };
 
@@ -75,9 +79,9 @@ test_faults_are_found (void)
 static void
 test_plane (void)
 {
-  g_autoptr (SwFigureSpec) spec = test_case_parse (
-      "<pose base='standing'><shoulder side='right' raise='10' direction='0' turn='0'/><elbow side='right' bend='0'/></pose>"
-      "<pose><shoulder side='right' raise='170' turn='80'/></pose>");
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='standing'><shoulder side='right' raise='10' "
+                                                   "direction='0' turn='0'/><elbow side='right' bend='0'/></pose>"
+                                                   "<pose><shoulder side='right' raise='170' turn='80'/></pose>");
   g_autofree SwSolver *solver = solve (spec);
 
   for (int i = 0; i <= 16; i++)
@@ -122,7 +126,8 @@ test_feet_stay (void)
 static void
 test_heel_raise_on_ball (void)
 {
-  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='standing'/><pose><foot side='both' pitch='30'/></pose>");
+  g_autoptr (SwFigureSpec) spec
+      = test_case_parse ("<pose base='standing'/><pose><foot side='both' pitch='30'/></pose>");
   g_autofree SwSolver *solver = solve (spec);
   const SwBody *start = &solver->keys[0].body;
   const SwBody *end = &solver->keys[1].body;
@@ -130,14 +135,15 @@ test_heel_raise_on_ball (void)
 
   /* The ankle turns about the ball of the foot, 0.060 ahead and 0.039 below it; the ball is round and lifts a little. */
   g_assert_cmpfloat_with_epsilon (rise, 0.060 * sin (SW_RAD (30)) + 0.039 * (cos (SW_RAD (30)) - 1), 6e-3);
-  g_assert_cmpfloat_with_epsilon (sw_joints_get (&solver->keys[1].joints, SW_ANGLE_ANKLE_UP, SW_FIGURE_RIGHT), -30, 0.2);
+  g_assert_cmpfloat_with_epsilon (sw_joints_get (&solver->keys[1].joints, SW_ANGLE_ANKLE_UP, SW_FIGURE_RIGHT), -30,
+                                  0.2);
 }
 
 static void
 test_hands_stay_on_floor (void)
 {
-  g_autoptr (SwFigureSpec) spec
-      = test_case_parse ("<pose base='hands-and-knees'/><pose><upper-back bend='26'/><shoulder-blade side='both' forward='30'/></pose>");
+  g_autoptr (SwFigureSpec) spec = test_case_parse (
+      "<pose base='hands-and-knees'/><pose><upper-back bend='26'/><shoulder-blade side='both' forward='30'/></pose>");
   g_autofree SwSolver *solver = solve (spec);
   SwVector hand = solver->keys[0].body.pieces[SW_PIECE_HAND].at;
 
@@ -185,7 +191,9 @@ test_mirrored_bodies (void)
           sw_solver_get (other, step / 4.0, &b);
           for (int piece = 0; piece < SW_N_PIECES; piece++)
             {
-              int twin = piece < (int) SW_PIECE_UPPER_ARM ? piece : (int) SW_PIECE_UPPER_ARM + ((piece - (int) SW_PIECE_UPPER_ARM) ^ 1);
+              int twin = piece < (int) SW_PIECE_UPPER_ARM
+                             ? piece
+                             : (int) SW_PIECE_UPPER_ARM + ((piece - (int) SW_PIECE_UPPER_ARM) ^ 1);
 
               g_assert_cmpfloat_with_epsilon (a.body.pieces[piece].at.x, b.body.pieces[twin].at.x, 1e-6);
               g_assert_cmpfloat_with_epsilon (a.body.pieces[piece].at.y, -b.body.pieces[twin].at.y, 1e-6);

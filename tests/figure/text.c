@@ -26,10 +26,10 @@ test_words (void)
   g_autofree char *right = text_of (leg, FALSE, "en");
   g_autofree char *left = text_of (leg, TRUE, "en-GB");
   g_autofree char *other = text_of (leg, FALSE, "xx");
-  g_autofree char *both
-      = text_of ("<pose base='standing'/><pose><knee side='both' bend='40'/><hip side='both' bend='40'/></pose>", FALSE, NULL);
-  g_autofree char *hold
-      = text_of ("<pose base='side-lying'/><motion kind='still' hold='yes'/><prop kind='pillow' under='head'/>", FALSE, "en");
+  g_autofree char *both = text_of (
+      "<pose base='standing'/><pose><knee side='both' bend='40'/><hip side='both' bend='40'/></pose>", FALSE, NULL);
+  g_autofree char *hold = text_of (
+      "<pose base='side-lying'/><motion kind='still' hold='yes'/><prop kind='pillow' under='head'/>", FALSE, "en");
 
   g_assert_cmpstr (right, ==, "Side view. Lying on the back. Right hip bends from -3 to 46 degrees. Then back.");
   g_assert_cmpstr (left, ==, "Side view. Lying on the back. Left hip bends from -3 to 46 degrees. Then back.");

@@ -26,10 +26,12 @@ test_planes (void)
   double tilt;
 
   /* Forward: from the side. Sideways: from the front or the back. */
-  suggest ("<pose base='standing'/><pose><hip side='right' bend='70'/><knee side='right' bend='70'/></pose>", &turn, &tilt);
+  suggest ("<pose base='standing'/><pose><hip side='right' bend='70'/><knee side='right' bend='70'/></pose>", &turn,
+           &tilt);
   g_assert_cmpfloat (fabs (sin (turn * G_PI / 180)), >, 0.7);
   g_assert_cmpfloat (tilt, <, 30);
-  suggest ("<pose base='standing'><shoulder side='both' raise='10' direction='0'/></pose><pose><shoulder side='both' raise='90'/></pose>",
+  suggest ("<pose base='standing'><shoulder side='both' raise='10' direction='0'/></pose><pose><shoulder side='both' "
+           "raise='90'/></pose>",
            &turn, &tilt);
   g_assert_cmpfloat (fabs (cos (turn * G_PI / 180)), >, 0.7);
   /* Circles of outstretched arms: where the circle is seen as one. */

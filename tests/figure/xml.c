@@ -83,7 +83,8 @@ test_round_trip (void)
 
 static const char whole[]
     = "<figure xmlns=\"" NS "\" later=\"1\">\n"
-      "  <pose base=\"half-kneeling\" on=\"left\" anchor=\"knees\" lean=\"4.5\" roll=\"-2\" turn=\"10\" twist=\"3\" mood=\"calm\">\n"
+      "  <pose base=\"half-kneeling\" on=\"left\" anchor=\"knees\" lean=\"4.5\" roll=\"-2\" turn=\"10\" twist=\"3\" "
+      "mood=\"calm\">\n"
       "    <low-back bend=\"3\" side=\"-4\" turn=\"5\"/>\n"
       "    <shoulder-blade side=\"both\" forward=\"4\"/>\n"
       "    <shoulder side=\"right\" raise=\"40\" direction=\"30\"/>\n"
@@ -96,7 +97,8 @@ static const char whole[]
       "    <!-- kept -->\n"
       "    <glow strength=\"2\"/>\n"
       "  </pose>\n"
-      "  <motion kind=\"circle\" show=\"right-hand left-hand\" about=\"right-shoulder\" radius=\"9\" way=\"both\" hold=\"yes\"/>\n"
+      "  <motion kind=\"circle\" show=\"right-hand left-hand\" about=\"right-shoulder\" radius=\"9\" way=\"both\" "
+      "hold=\"yes\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
       "  <works area=\"calf\" side=\"both\"/>\n"
