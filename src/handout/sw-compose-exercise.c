@@ -91,22 +91,24 @@ load_figure (SwTelling  *telling,
 {
   SwComposer *self = telling->composer;
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (telling->item));
-  const char *id = sw_item_get_id (telling->item);
+  g_autoptr (SwFigure) figure = NULL;
   g_autoptr (GError) cause = NULL;
+  gboolean mirrored;
 
   if (spec == NULL)
     return TRUE;
 
   telling->drawn = find_drawn_side (spec);
-  telling->figure = g_hash_table_lookup (self->figures, id);
+  mirrored = is_mirrored (sw_item_get_dose (telling->item)->side, telling->drawn);
+  telling->figure = sw_measured_get_figure (self->measured, spec, mirrored);
   if (telling->figure != NULL)
     return TRUE;
 
-  telling->figure
-      = sw_figure_new (spec, is_mirrored (sw_item_get_dose (telling->item)->side, telling->drawn), &cause);
-  if (telling->figure != NULL)
+  figure = sw_figure_new (spec, mirrored, &cause);
+  if (figure != NULL)
     {
-      g_hash_table_insert (self->figures, g_strdup (id), telling->figure);
+      sw_measured_add_figure (self->measured, spec, mirrored, figure);
+      telling->figure = figure;
       return TRUE;
     }
 

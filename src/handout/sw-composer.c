@@ -63,15 +63,15 @@ sw_composer_init (SwComposer   *self,
                   SwPaper       paper,
                   double        text_points,
                   const char   *language,
-                  const char   *date)
+                  const char   *date,
+                  SwMeasured   *before)
 {
   *self = (SwComposer){ .phrases = sw_phrases_ref (phrases) };
   sw_style_init (&self->style, paper, text_points);
   self->language = g_strdup (language);
   self->date = g_strdup (date);
   self->context = new_context (fonts, language);
-  self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
-  self->figures = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  self->measured = sw_measured_new (paper, text_points, language, before);
   sw_composer_restart (self);
 }
 
@@ -102,8 +102,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->language, g_free);
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
-  g_clear_pointer (&self->layouts, g_hash_table_unref);
-  g_clear_pointer (&self->figures, g_hash_table_unref);
+  g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_object (&self->context);
   sw_tags_clear (&self->tags);
 }
@@ -179,12 +178,12 @@ sw_composer_get_layout (SwComposer *self,
 {
   int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
   g_autofree char *key = g_strdup_printf ("%d %d %s\n%s", role, width, strong != NULL ? strong : "", text);
-  PangoLayout *layout = g_hash_table_lookup (self->layouts, key);
+  PangoLayout *layout = sw_measured_get_layout (self->measured, key);
 
   if (layout == NULL)
     {
       layout = new_layout (self, role, width, strong, text);
-      g_hash_table_insert (self->layouts, g_steal_pointer (&key), layout);
+      sw_measured_add_layout (self->measured, g_steal_pointer (&key), layout);
     }
   return layout;
 }

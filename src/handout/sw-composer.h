@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sw-block.h"
+#include "sw-measured.h"
 #include "sw-phrases.h"
 #include "sw-style.h"
 
@@ -14,8 +15,7 @@ G_BEGIN_DECLS
  * @language: BCP 47 tag of the exercises' texts
  * @date: day of the handout, ISO 8601
  * @context: where Pango measures
- * @layouts: (element-type utf8 PangoLayout): every text measured so far; the same text is asked for several times
- * @figures: (element-type utf8 SwFigure): the pictures solved so far, by item
+ * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
  * @tags: the structure so far
  * @parent: the element that new ones go into
@@ -39,8 +39,7 @@ typedef struct
   char *language;
   char *date;
   PangoContext *context;
-  GHashTable *layouts;
-  GHashTable *figures;
+  SwMeasured *measured;
   GPtrArray *blocks;
   SwTags tags;
   SwTag *parent;
@@ -83,7 +82,8 @@ void sw_composer_init (SwComposer   *self,
                        SwPaper       paper,
                        double        text_points,
                        const char   *language,
-                       const char   *date);
+                       const char   *date,
+                       SwMeasured   *before);
 void sw_composer_restart (SwComposer *self);
 void sw_composer_clear (SwComposer *self);
 SwTag *sw_composer_open (SwComposer *self,

@@ -182,20 +182,23 @@ enlarge_pictures (SwHandout    *self,
 }
 
 /**
- * sw_handout_new:
+ * sw_handout_new_after:
  * @programme: what to tell the client; nobody may change it until this returns
  * @options: page size, text size, language, date
+ * @before: (nullable): what sw_handout_dup_measured() gave of an earlier handout of the programme; nobody else may
+ *   use it until this returns
  * @error: return location for an error of the domain %SW_HANDOUT_ERROR
  *
  * Composes, measures and breaks. May run in any thread; the handout may then be drawn from any one thread at a
- * time.
+ * time, the same one for handouts that were made after one another.
  *
- * Returns: (transfer full) (nullable): the handout
+ * Returns: (transfer full) (nullable): the handout; it is the same with and without @before, only sooner there
  */
 SwHandout *
-sw_handout_new (SwProgramme             *programme,
-                const SwHandoutOptions  *options,
-                GError                 **error)
+sw_handout_new_after (SwProgramme             *programme,
+                      const SwHandoutOptions  *options,
+                      SwMeasured              *before,
+                      GError                 **error)
 {
   g_autoptr (SwHandout) self = NULL;
   g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
@@ -207,12 +210,46 @@ sw_handout_new (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
-                    options->date);
+                    options->date, before);
   if (!lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
     return NULL;
 
+  sw_measured_forget_before (self->composer.measured);
   make_furniture (self, programme);
   return g_steal_pointer (&self);
+}
+
+/**
+ * sw_handout_new:
+ * @programme: what to tell the client; nobody may change it until this returns
+ * @options: page size, text size, language, date
+ * @error: return location for an error of the domain %SW_HANDOUT_ERROR
+ *
+ * The same as sw_handout_new_after() with nothing before.
+ *
+ * Returns: (transfer full) (nullable): the handout
+ */
+SwHandout *
+sw_handout_new (SwProgramme             *programme,
+                const SwHandoutOptions  *options,
+                GError                 **error)
+{
+  return sw_handout_new_after (programme, options, NULL, error);
+}
+
+/**
+ * sw_handout_dup_measured:
+ *
+ * To be called in the thread that draws the handout.
+ *
+ * Returns: (transfer full): what was measured for it, for the next one
+ */
+SwMeasured *
+sw_handout_dup_measured (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  return sw_measured_copy (self->composer.measured);
 }
 
 int

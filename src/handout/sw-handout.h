@@ -3,6 +3,7 @@
 
 #include <cairo.h>
 
+#include "sw-measured.h"
 #include "sw-programme.h"
 
 G_BEGIN_DECLS
@@ -49,6 +50,11 @@ void sw_handout_options_init (SwHandoutOptions *options,
 SwHandout *sw_handout_new (SwProgramme             *programme,
                            const SwHandoutOptions  *options,
                            GError                 **error);
+SwHandout *sw_handout_new_after (SwProgramme             *programme,
+                                 const SwHandoutOptions  *options,
+                                 SwMeasured              *before,
+                                 GError                 **error);
+SwMeasured *sw_handout_dup_measured (SwHandout *self);
 int sw_handout_get_n_pages (SwHandout *self);
 double sw_handout_get_page_width_pt (SwHandout *self);
 double sw_handout_get_page_height_pt (SwHandout *self);

@@ -122,7 +122,6 @@ snapshot_motion (SwFigureView *self,
 {
   SwFigure *figure = sw_pictures_get_figure (self->pictures, self->exercise, self->mirrored);
   gint64 now = gdk_frame_clock_get_frame_time (gtk_widget_get_frame_clock (GTK_WIDGET (self)));
-  double zoom = sw_pictures_get_zoom (width, height);
   cairo_t *cr;
 
   if (figure == NULL)
@@ -131,8 +130,7 @@ snapshot_motion (SwFigureView *self,
     self->started_us = now;
 
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  cairo_scale (cr, zoom, zoom);
-  sw_figure_draw_at (figure, cr, width / zoom, height / zoom, phase_at ((double) (now - self->started_us) / 1e6));
+  sw_figure_draw_at (figure, cr, width, height, phase_at ((double) (now - self->started_us) / 1e6));
   cairo_destroy (cr);
 }
 

@@ -10,12 +10,6 @@
 /* About 32 MB of pictures of 150 x 120 pixels; a therapist scrolls through a few hundred. */
 #define MAX_PICTURES 450
 #define MAX_FIGURES 64
-
-/* A figure fills a cell of this size, that of the handout (50 x 44 mm in points), with lines fit for print; a
- * larger box on the screen shows the same drawing magnified, lines and all. */
-#define CELL_WIDTH 142.0
-#define CELL_HEIGHT 125.0
-
 struct _SwPictures
 {
   GObject parent_instance;
@@ -109,7 +103,6 @@ draw_in_thread (GTask        *task,
   cairo_t *cr;
   int width = key->width_px * key->scale;
   int height = key->height_px * key->scale;
-  double zoom = sw_pictures_get_zoom (key->width_px, key->height_px);
 
   if (g_task_return_error_if_cancelled (task))
     return;
@@ -123,8 +116,8 @@ draw_in_thread (GTask        *task,
 
   surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width, height);
   cr = cairo_create (surface);
-  cairo_scale (cr, key->scale * zoom, key->scale * zoom);
-  sw_figure_draw (figure, cr, key->width_px / zoom, key->height_px / zoom);
+  cairo_scale (cr, key->scale, key->scale);
+  sw_figure_draw (figure, cr, key->width_px, key->height_px);
   cairo_destroy (cr);
   cairo_surface_flush (surface);
 
@@ -260,20 +253,6 @@ sw_pictures_lookup (SwPictures *self,
   g_task_run_in_thread (task, draw_in_thread);
 
   return NULL;
-}
-
-/**
- * sw_pictures_get_zoom:
- * @width_px: width of a figure's box on the screen
- * @height_px: its height
- *
- * Returns: by how much the box magnifies the drawing, at least 1
- */
-double
-sw_pictures_get_zoom (int width_px,
-                      int height_px)
-{
-  return MAX (1.0, MIN (width_px / CELL_WIDTH, height_px / CELL_HEIGHT));
 }
 
 /**

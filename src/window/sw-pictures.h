@@ -24,8 +24,6 @@ GdkTexture *sw_pictures_lookup (SwPictures *self,
                                 int         width_px,
                                 int         height_px,
                                 int         scale);
-double sw_pictures_get_zoom (int width_px,
-                             int height_px);
 SwFigure *sw_pictures_get_figure (SwPictures *self,
                                   SwExercise *exercise,
                                   gboolean    mirrored);

@@ -52,6 +52,7 @@ typedef struct
 {
   SwProgramme *programme; /* a copy for the worker alone */
   SwHandoutOptions options;
+  SwMeasured *before;     /* of the handout shown, or NULL */
   char *language;
   char *date;
 } Request;
@@ -62,18 +63,21 @@ request_free (gpointer data)
   Request *request = data;
 
   g_object_unref (request->programme);
+  g_clear_pointer (&request->before, sw_measured_free);
   g_free (request->language);
   g_free (request->date);
   g_free (request);
 }
 
 static Request *
-request_new (SwProgramme *programme)
+request_new (SwProgramme *programme,
+             SwHandout   *shown)
 {
   Request *request = g_new0 (Request, 1);
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
 
   request->programme = sw_programme_copy (programme);
+  request->before = shown != NULL ? sw_handout_dup_measured (shown) : NULL;
   request->date = g_date_time_format (now, "%Y-%m-%d");
   sw_handout_options_init (&request->options, request->programme, request->date);
   request->language = g_strdup (request->options.language);
@@ -97,7 +101,7 @@ make_in_thread (GTask        *task,
   if (g_task_return_error_if_cancelled (task))
     return;
 
-  handout = sw_handout_new (request->programme, &request->options, &error);
+  handout = sw_handout_new_after (request->programme, &request->options, request->before, &error);
   if (handout != NULL)
     g_task_return_pointer (task, handout, g_object_unref);
   else
@@ -391,7 +395,7 @@ request_pages (SwPreview *self)
   self->cancellable = g_cancellable_new ();
   task = g_task_new (self, self->cancellable, made_cb, NULL);
   g_task_set_check_cancellable (task, TRUE);
-  g_task_set_task_data (task, request_new (sw_document_get_programme (self->document)), request_free);
+  g_task_set_task_data (task, request_new (sw_document_get_programme (self->document), self->handout), request_free);
   g_task_run_in_thread (task, make_in_thread);
 }
 

@@ -134,6 +134,52 @@ test_same_again (void)
   g_assert_true (g_bytes_equal (first_pdf, third_pdf));
 }
 
+/* A handout made after another one takes over what was measured, and is the same as one made from nothing; also
+ * when paper, text size or the programme are other ones. */
+static void
+test_after_another (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (SwHandout) shown = lay_out (programme, SW_PAPER_A4, 14.0);
+  SwDose dose = *sw_item_get_dose (g_ptr_array_index (items, 0));
+
+  for (int i = 0; i < 6; i++)
+    {
+      g_autoptr (SwMeasured) before = sw_handout_dup_measured (shown);
+      SwPaper paper = i == 3 ? SW_PAPER_LETTER : SW_PAPER_A4;
+      double text_points = i >= 4 ? 18.0 : 14.0;
+      g_autoptr (SwHandout) anew = NULL;
+      g_autoptr (SwHandout) after = NULL;
+      g_autoptr (GError) error = NULL;
+      g_autofree char *anew_dump = NULL;
+      g_autofree char *after_dump = NULL;
+      g_autoptr (GBytes) anew_pdf = NULL;
+      g_autoptr (GBytes) after_pdf = NULL;
+      SwHandoutOptions options;
+
+      dose.reps_low = dose.reps_high = 21 + i;
+      g_object_set (g_ptr_array_index (items, 0), "dose", &dose, NULL);
+      anew = lay_out (programme, paper, text_points);
+      sw_handout_options_init (&options, programme, DAY);
+      options.paper = paper;
+      options.text_points = text_points;
+      after = sw_handout_new_after (programme, &options, before, &error);
+      g_assert_no_error (error);
+
+      anew_dump = sw_handout_dump (anew);
+      after_dump = sw_handout_dump (after);
+      g_assert_cmpstr (after_dump, ==, anew_dump);
+      anew_pdf = sw_handout_to_pdf (anew, &error);
+      g_assert_no_error (error);
+      after_pdf = sw_handout_to_pdf (after, &error);
+      g_assert_no_error (error);
+      g_assert_cmpuint (g_bytes_get_size (after_pdf), >, 1000);
+      g_assert_cmpuint (g_bytes_get_size (anew_pdf), >, 1000);
+      g_set_object (&shown, after);
+    }
+}
+
 static char *
 repeat (const char *text,
         guint       times)
@@ -341,6 +387,7 @@ main (int   argc,
   g_test_add_func ("/handout/paper-sizes", test_paper_sizes);
   g_test_add_func ("/handout/items-in-order", test_items_in_order);
   g_test_add_func ("/handout/same-again", test_same_again);
+  g_test_add_func ("/handout/after-another", test_after_another);
   g_test_add_func ("/handout/absurd-texts", test_absurd_texts);
   g_test_add_func ("/handout/empty-programme", test_empty_programme);
   g_test_add_func ("/handout/unknown-language", test_unknown_language);

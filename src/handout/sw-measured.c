@@ -1,0 +1,240 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What laying out a handout costs is measuring texts and solving figures. After an edit nearly all of them are as
+ * they were: this is where they are kept for the next time. */
+#include "config.h"
+
+#include "sw-measured.h"
+
+struct _SwMeasured
+{
+  SwPaper paper;
+  double text_points;
+  char *language;
+  GHashTable *layouts; /* text with role and width -> PangoLayout */
+  GHashTable *figures; /* Solved, its own key */
+  SwMeasured *before;  /* (unowned): where to look for what is not here yet, or NULL */
+};
+
+/* The spec is kept alive by its entry, so that its address stays its own. */
+typedef struct
+{
+  SwFigureSpec *spec;
+  gboolean mirrored;
+  SwFigure *figure;
+} Solved;
+
+static Solved *
+solved_new (SwFigureSpec *spec,
+            gboolean      mirrored,
+            SwFigure     *figure)
+{
+  Solved *solved = g_new (Solved, 1);
+
+  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure) };
+  return solved;
+}
+
+static void
+solved_free (gpointer data)
+{
+  Solved *solved = data;
+
+  sw_figure_spec_unref (solved->spec);
+  g_object_unref (solved->figure);
+  g_free (solved);
+}
+
+static guint
+solved_hash (gconstpointer data)
+{
+  const Solved *solved = data;
+
+  return g_direct_hash (solved->spec) ^ (guint) solved->mirrored;
+}
+
+static gboolean
+solved_equal (gconstpointer a,
+              gconstpointer b)
+{
+  const Solved *one = a;
+  const Solved *other = b;
+
+  return one->spec == other->spec && one->mirrored == other->mirrored;
+}
+
+static gboolean
+fits (const SwMeasured *self,
+      const SwMeasured *other)
+{
+  return self->paper == other->paper && self->text_points == other->text_points
+         && g_strcmp0 (self->language, other->language) == 0;
+}
+
+/**
+ * sw_measured_new:
+ * @paper: the paper
+ * @text_points: the body size
+ * @language: BCP 47 tag
+ * @before: (nullable): what was measured for the handout before this one; nobody else may use it meanwhile. Not
+ *   looked at when it is for another paper, size or language
+ *
+ * Returns: (transfer full): nothing measured yet
+ */
+SwMeasured *
+sw_measured_new (SwPaper     paper,
+                 double      text_points,
+                 const char *language,
+                 SwMeasured *before)
+{
+  SwMeasured *self = g_new0 (SwMeasured, 1);
+
+  self->paper = paper;
+  self->text_points = text_points;
+  self->language = g_strdup (language);
+  self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  self->figures = g_hash_table_new_full (solved_hash, solved_equal, solved_free, NULL);
+  if (before != NULL && fits (self, before))
+    self->before = before;
+
+  return self;
+}
+
+/**
+ * sw_measured_copy:
+ * @self: what has been measured
+ *
+ * Returns: (transfer full): the same, to be handed to another thread; texts and figures themselves are shared
+ */
+SwMeasured *
+sw_measured_copy (SwMeasured *self)
+{
+  SwMeasured *copy = sw_measured_new (self->paper, self->text_points, self->language, NULL);
+  GHashTableIter iter;
+  gpointer key;
+  gpointer value;
+
+  g_hash_table_iter_init (&iter, self->layouts);
+  while (g_hash_table_iter_next (&iter, &key, &value))
+    g_hash_table_insert (copy->layouts, g_strdup (key), g_object_ref (value));
+
+  g_hash_table_iter_init (&iter, self->figures);
+  while (g_hash_table_iter_next (&iter, &key, NULL))
+    {
+      const Solved *solved = key;
+
+      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure));
+    }
+
+  return copy;
+}
+
+/**
+ * sw_measured_free:
+ * @self: (transfer full) (nullable): what has been measured
+ */
+void
+sw_measured_free (SwMeasured *self)
+{
+  if (self == NULL)
+    return;
+
+  g_free (self->language);
+  g_hash_table_unref (self->layouts);
+  g_hash_table_unref (self->figures);
+  g_free (self);
+}
+
+/**
+ * sw_measured_forget_before:
+ *
+ * From now on looks only at its own; to be called before what was given as "before" goes away.
+ */
+void
+sw_measured_forget_before (SwMeasured *self)
+{
+  self->before = NULL;
+}
+
+/**
+ * sw_measured_get_layout:
+ * @key: names text, role and width
+ *
+ * Returns: (transfer none) (nullable): the measured text
+ */
+PangoLayout *
+sw_measured_get_layout (SwMeasured *self,
+                        const char *key)
+{
+  PangoLayout *layout = g_hash_table_lookup (self->layouts, key);
+
+  if (layout == NULL && self->before != NULL)
+    {
+      layout = g_hash_table_lookup (self->before->layouts, key);
+      if (layout != NULL)
+        g_hash_table_insert (self->layouts, g_strdup (key), g_object_ref (layout));
+    }
+
+  return layout;
+}
+
+/**
+ * sw_measured_add_layout:
+ * @key: (transfer full): names text, role and width
+ * @layout: (transfer full): the text
+ */
+void
+sw_measured_add_layout (SwMeasured  *self,
+                        char        *key,
+                        PangoLayout *layout)
+{
+  g_hash_table_insert (self->layouts, key, layout);
+}
+
+static SwFigure *
+find_figure (const SwMeasured *self,
+             SwFigureSpec     *spec,
+             gboolean          mirrored)
+{
+  const Solved wanted = { spec, !!mirrored, NULL };
+  const Solved *solved = g_hash_table_lookup (self->figures, &wanted);
+
+  return solved != NULL ? solved->figure : NULL;
+}
+
+/**
+ * sw_measured_get_figure:
+ * @spec: how the figure is to be drawn
+ * @mirrored: whether the other side works
+ *
+ * Returns: (transfer none) (nullable): the solved figure
+ */
+SwFigure *
+sw_measured_get_figure (SwMeasured   *self,
+                        SwFigureSpec *spec,
+                        gboolean      mirrored)
+{
+  SwFigure *figure = find_figure (self, spec, mirrored);
+
+  if (figure == NULL && self->before != NULL)
+    {
+      figure = find_figure (self->before, spec, mirrored);
+      if (figure != NULL)
+        sw_measured_add_figure (self, spec, mirrored, figure);
+    }
+
+  return figure;
+}
+
+/**
+ * sw_measured_add_figure:
+ * @figure: the solved figure
+ */
+void
+sw_measured_add_figure (SwMeasured   *self,
+                        SwFigureSpec *spec,
+                        gboolean      mirrored,
+                        SwFigure     *figure)
+{
+  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure));
+}

@@ -1,0 +1,41 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <pango/pango.h>
+
+#include "sw-figure.h"
+#include "sw-terms.h"
+
+G_BEGIN_DECLS
+
+/**
+ * SwMeasured:
+ *
+ * Texts that have been measured and figures that have been solved for a paper, a text size and a language. Both
+ * are never changed again, so that the next handout after an edit can take over what has stayed the same.
+ */
+typedef struct _SwMeasured SwMeasured;
+
+SwMeasured *sw_measured_new (SwPaper     paper,
+                             double      text_points,
+                             const char *language,
+                             SwMeasured *before);
+SwMeasured *sw_measured_copy (SwMeasured *self);
+void sw_measured_free (SwMeasured *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwMeasured, sw_measured_free)
+
+void sw_measured_forget_before (SwMeasured *self);
+PangoLayout *sw_measured_get_layout (SwMeasured *self,
+                                     const char *key);
+void sw_measured_add_layout (SwMeasured  *self,
+                             char        *key,
+                             PangoLayout *layout);
+SwFigure *sw_measured_get_figure (SwMeasured   *self,
+                                  SwFigureSpec *spec,
+                                  gboolean      mirrored);
+void sw_measured_add_figure (SwMeasured   *self,
+                             SwFigureSpec *spec,
+                             gboolean      mirrored,
+                             SwFigure     *figure);
+
+G_END_DECLS
