@@ -30,7 +30,7 @@ path_length (const SwArrow *arrow)
 }
 
 static double
-cover_at (const SwItems *items,
+cover_at (const SwMotifs *items,
           guint          moving,
           double         x,
           double         y)
@@ -39,7 +39,7 @@ cover_at (const SwItems *items,
 
   for (int i = 0; i < items->n_items; i++)
     {
-      const SwItem *item = &items->items[i];
+      const SwMotif *item = &items->items[i];
       double weight = 0.5;
 
       if (item->part == SW_PART_HEAD)
@@ -48,9 +48,9 @@ cover_at (const SwItems *items,
         weight = 0.85;
       else if (item->part >= 0)
         weight = (moving >> item->part & 1) != 0 ? 1.5 : 0.8;
-      if (item->style == SW_STYLE_START)
+      if (item->style == SW_INK_START)
         weight *= 0.3;
-      if (weight > worst && sw_item_holds (item, x, y))
+      if (weight > worst && sw_motif_holds (item, x, y))
         worst = weight;
     }
   return worst;
@@ -58,7 +58,7 @@ cover_at (const SwItems *items,
 
 static double
 mean_cover (const SwArrow *arrow,
-            const SwItems *items,
+            const SwMotifs *items,
             guint          moving)
 {
   double sum = 0;
@@ -175,7 +175,7 @@ typedef struct
 {
   SwArrow best;
   double cost;
-  const SwItems *items;
+  const SwMotifs *items;
   guint moving;
   const SwExtent *room;
 } Search;
@@ -211,7 +211,7 @@ sw_arrow_place (SwArrow        *arrow,
                 const SwSpot   *path,
                 int             n_path,
                 const SwSpot   *about,
-                const SwItems  *items,
+                const SwMotifs  *items,
                 guint           moving,
                 double          scale_pt,
                 const SwExtent *room)

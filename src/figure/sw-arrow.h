@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "sw-item.h"
+#include "sw-motif.h"
 #include "sw-paper.h"
 
 G_BEGIN_DECLS
@@ -31,7 +31,7 @@ void sw_arrow_place (SwArrow        *arrow,
                      const SwSpot   *path,
                      int             n_path,
                      const SwSpot   *about,
-                     const SwItems  *items,
+                     const SwMotifs  *items,
                      guint           moving,
                      double          scale_pt,
                      const SwExtent *room);

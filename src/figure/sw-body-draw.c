@@ -19,7 +19,7 @@
  */
 typedef struct
 {
-  const SwItem *inside;
+  const SwMotif *inside;
   SwSpot joint;
   double reach;
   gboolean anywhere;
@@ -33,7 +33,7 @@ is_skipped (const Skip *skips,
 {
   for (int i = 0; i < n_skips; i++)
     if (hypot (x - skips[i].joint.x, y - skips[i].joint.y) < skips[i].reach
-        && (skips[i].anywhere || sw_item_holds (skips[i].inside, x, y)))
+        && (skips[i].anywhere || sw_motif_holds (skips[i].inside, x, y)))
       return TRUE;
 
   return FALSE;
@@ -146,7 +146,7 @@ add_outline (const SwPaper   *paper,
 
 static void
 add_outlines (const SwPaper *paper,
-              const SwItem  *item,
+              const SwMotif  *item,
               const Skip    *skips,
               int            n_skips)
 {
@@ -156,7 +156,7 @@ add_outlines (const SwPaper *paper,
 
 static void
 fill_outlines (const SwPaper *paper,
-               const SwItem  *item,
+               const SwMotif  *item,
                double         tone)
 {
   for (int i = 0; i < item->n_outlines; i++)
@@ -166,28 +166,28 @@ fill_outlines (const SwPaper *paper,
 }
 
 static double
-ink_of (SwStyle style)
+ink_of (SwInk style)
 {
-  return style == SW_STYLE_NEAR ? SW_INK_PT : style == SW_STYLE_FAR ? SW_FAR_INK_PT : SW_START_INK_PT;
+  return style == SW_INK_NEAR ? SW_INK_PT : style == SW_INK_FAR ? SW_FAR_INK_PT : SW_START_INK_PT;
 }
 
 static double
-skin_of (SwStyle style)
+skin_of (SwInk style)
 {
-  return style == SW_STYLE_FAR ? SW_TONE_FAR_FILL : 1.0;
+  return style == SW_INK_FAR ? SW_TONE_FAR_FILL : 1.0;
 }
 
 static double
-clothes_of (SwStyle style)
+clothes_of (SwInk style)
 {
-  return style == SW_STYLE_NEAR ? SW_TONE_CLOTHES : style == SW_STYLE_FAR ? SW_TONE_FAR_CLOTHES : 1.0;
+  return style == SW_INK_NEAR ? SW_TONE_CLOTHES : style == SW_INK_FAR ? SW_TONE_FAR_CLOTHES : 1.0;
 }
 
 /* The visible half of the hem's ring, from its left to its right end as seen along the bone; 13 points. */
 #define N_HEM 13
 
 static void
-find_hem (const SwItem   *item,
+find_hem (const SwMotif   *item,
           const SwBlob   *ring,
           const SwCamera *camera,
           SwSpot          hem[N_HEM])
@@ -208,7 +208,7 @@ find_hem (const SwItem   *item,
 /* The bare part of a limb below its sleeve or trouser leg, and the hem's line. */
 static void
 draw_skin (const SwPaper  *paper,
-           const SwItem   *item,
+           const SwMotif   *item,
            const SwCamera *camera)
 {
   SwBlob ring;
@@ -240,7 +240,7 @@ draw_skin (const SwPaper  *paper,
   /* The ring's near half bulges into skin or cloth, by which end of the bone is nearer. */
   sw_paper_tone (paper, item->end.depth < item->joint.depth ? clothes_of (item->style) : skin_of (item->style));
   cairo_fill_preserve (paper->cr);
-  if (item->style == SW_STYLE_START)
+  if (item->style == SW_INK_START)
     {
       cairo_new_path (paper->cr);
       return;
@@ -251,24 +251,24 @@ draw_skin (const SwPaper  *paper,
 }
 
 static int
-collect_skips (const SwItems *items,
+collect_skips (const SwMotifs *items,
                int            nth,
                double         reach,
                gboolean       anywhere,
                Skip           skips[8])
 {
-  const SwItem *item = &items->items[items->order[nth]];
+  const SwMotif *item = &items->items[items->order[nth]];
   int n = 0;
 
   for (int i = 0; i < nth && n < 8; i++)
     {
-      const SwItem *other = &items->items[items->order[i]];
+      const SwMotif *other = &items->items[items->order[i]];
       SwSpot joint;
       double radius;
 
-      if (other->hidden || (other->style == SW_STYLE_START && item->style != SW_STYLE_START))
+      if (other->hidden || (other->style == SW_INK_START && item->style != SW_INK_START))
         continue;
-      if (sw_items_joined (item, other, &joint, &radius))
+      if (sw_motifs_joined (item, other, &joint, &radius))
         skips[n++] = (Skip){ other, joint, reach * radius, anywhere };
     }
   return n;
@@ -276,21 +276,21 @@ collect_skips (const SwItems *items,
 
 /* Whether anything but neighbours was drawn before where this item comes. */
 static gboolean
-crosses_something (const SwItems  *items,
+crosses_something (const SwMotifs  *items,
                    int             nth,
                    const SwExtent *behind)
 {
-  const SwItem *item = &items->items[items->order[nth]];
+  const SwMotif *item = &items->items[items->order[nth]];
 
   if (sw_extent_meets (&item->extent, behind, 0.0))
     return TRUE;
   for (int i = 0; i < nth; i++)
     {
-      const SwItem *other = &items->items[items->order[i]];
+      const SwMotif *other = &items->items[items->order[i]];
       SwSpot joint;
       double radius;
 
-      if (!other->hidden && !sw_items_joined (item, other, &joint, &radius)
+      if (!other->hidden && !sw_motifs_joined (item, other, &joint, &radius)
           && sw_extent_meets (&item->extent, &other->extent, 0.02))
         return TRUE;
     }
@@ -309,7 +309,7 @@ crosses_something (const SwItems  *items,
  */
 void
 sw_body_draw_item (const SwPaper      *paper,
-                   const SwItems      *items,
+                   const SwMotifs      *items,
                    int                 nth,
                    const SwCamera     *camera,
                    const SwFigureWork *works,
@@ -317,7 +317,7 @@ sw_body_draw_item (const SwPaper      *paper,
                    const SwExtent     *behind)
 {
   static const double dashes[] = { 2.2, 1.7 };
-  const SwItem *item = &items->items[items->order[nth]];
+  const SwMotif *item = &items->items[items->order[nth]];
   cairo_t *cr = paper->cr;
   double ink = ink_of (item->style);
   gboolean clothed = item->part == SW_PART_TRUNK
@@ -328,7 +328,7 @@ sw_body_draw_item (const SwPaper      *paper,
 
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
-  if (item->style != SW_STYLE_START && crosses_something (items, nth, behind))
+  if (item->style != SW_INK_START && crosses_something (items, nth, behind))
     {
       n = collect_skips (items, nth, GAP_REACH, TRUE, skips);
       add_outlines (paper, item, skips, n);
@@ -342,13 +342,13 @@ sw_body_draw_item (const SwPaper      *paper,
   n = collect_skips (items, nth, JOIN_REACH, FALSE, skips);
   add_outlines (paper, item, skips, n);
   cairo_set_line_width (cr, 2 * ink);
-  if (item->style == SW_STYLE_START)
+  if (item->style == SW_INK_START)
     {
       cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
       cairo_set_dash (cr, dashes, 2, 0);
     }
-  sw_paper_tone (paper, item->style == SW_STYLE_NEAR  ? 0
-                        : item->style == SW_STYLE_FAR ? SW_TONE_FAR_INK
+  sw_paper_tone (paper, item->style == SW_INK_NEAR  ? 0
+                        : item->style == SW_INK_FAR ? SW_TONE_FAR_INK
                                                       : SW_TONE_START_INK);
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
@@ -358,6 +358,6 @@ sw_body_draw_item (const SwPaper      *paper,
     sw_head_draw (paper, item, camera);
   else if (clothed && item->part != SW_PART_TRUNK)
     draw_skin (paper, item, camera);
-  if (item->style != SW_STYLE_START)
+  if (item->style != SW_INK_START)
     sw_works_draw (paper, item, camera, works, n_works);
 }

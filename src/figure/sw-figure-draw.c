@@ -108,7 +108,7 @@ crowd_at (const SwPanel *panel,
         double y = (paper->y_pt - (y_pt + k * size_pt / 4)) / paper->scale_pt;
 
         for (int n = 0; n < panel->items.n_items; n++)
-          if (sw_item_holds (&panel->items.items[n], x, y))
+          if (sw_motif_holds (&panel->items.items[n], x, y))
             {
               hits++;
               break;
@@ -408,7 +408,7 @@ sw_figure_draw_at (SwFigure *self,
   clip_to_frame (self, &paper, 0, 0, width_pt, height_pt);
   sw_panel_draw (&panel, self, &paper, &room);
   cairo_restore (cr);
-  sw_items_clear (&panel.items);
+  sw_motifs_clear (&panel.items);
 }
 
 static cairo_surface_t *

@@ -27,7 +27,7 @@ typedef struct
   guint moving;
   double from_phase;
   double to_phase;
-  SwItems items;
+  SwMotifs items;
 } SwPanel;
 
 #define SW_MAX_PANELS SW_FIGURE_MAX_POSES

@@ -178,9 +178,9 @@ start_shows (const SwPanel *panel)
 
   for (int i = 0; i < panel->items.n_items; i++)
     {
-      const SwItem *start = &panel->items.items[panel->items.order[i]];
+      const SwMotif *start = &panel->items.items[panel->items.order[i]];
 
-      if (start->style != SW_STYLE_START)
+      if (start->style != SW_INK_START)
         continue;
       for (int ix = 0; ix < 10; ix++)
         for (int iy = 0; iy < 10; iy++)
@@ -189,13 +189,13 @@ start_shows (const SwPanel *panel)
             double y = start->extent.bottom + (start->extent.top - start->extent.bottom) * (iy + 0.5) / 10;
             gboolean hidden = FALSE;
 
-            if (!sw_item_holds (start, x, y))
+            if (!sw_motif_holds (start, x, y))
               continue;
             for (int k = i + 1; k < panel->items.n_items && !hidden; k++)
               {
-                const SwItem *later = &panel->items.items[panel->items.order[k]];
+                const SwMotif *later = &panel->items.items[panel->items.order[k]];
 
-                hidden = later->style != SW_STYLE_START && later->part >= 0 && sw_item_holds (later, x, y);
+                hidden = later->style != SW_INK_START && later->part >= 0 && sw_motif_holds (later, x, y);
               }
             all++;
             if (!hidden)
@@ -258,9 +258,9 @@ sw_figure_finalize (GObject *object)
 {
   SwFigure *self = SW_FIGURE (object);
 
-  sw_items_clear (&self->overlay.items);
+  sw_motifs_clear (&self->overlay.items);
   for (int i = 0; i < SW_MAX_PANELS; i++)
-    sw_items_clear (&self->panels[i].items);
+    sw_motifs_clear (&self->panels[i].items);
   g_clear_pointer (&self->spec, sw_figure_spec_unref);
 
   G_OBJECT_CLASS (sw_figure_parent_class)->finalize (object);

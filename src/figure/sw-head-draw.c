@@ -13,7 +13,7 @@ static const SwVector hair_normal = { -0.790, 0, 0.613 };
 static const double hair_height = 0.12;
 
 static SwSpot
-on_skull (const SwItem   *item,
+on_skull (const SwMotif   *item,
           const SwCamera *camera,
           SwVector        unit)
 {
@@ -25,7 +25,7 @@ on_skull (const SwItem   *item,
 
 /* The view within the skull's unit sphere: a point p of it is seen when p . view > 0. */
 static SwVector
-view_in_skull (const SwItem   *item,
+view_in_skull (const SwMotif   *item,
                const SwCamera *camera)
 {
   const SwMatrix *axes = &item->body->pieces[SW_PIECE_HEAD].axes;
@@ -67,7 +67,7 @@ circle_axes (SwVector  normal,
 /* The seen part of the cap of hair: bounded by the skull's outline where that is hair, and by the hairline where seen. */
 static void
 draw_hair (const SwPaper  *paper,
-           const SwItem   *item,
+           const SwMotif   *item,
            const SwCamera *camera)
 {
   SwVector view = view_in_skull (item, camera);
@@ -127,14 +127,14 @@ draw_hair (const SwPaper  *paper,
       sw_paper_line (paper, line[k].x, line[k].y);
     }
   cairo_close_path (paper->cr);
-  sw_paper_tone (paper, item->style == SW_STYLE_START ? SW_TONE_START_HAIR : SW_TONE_HAIR);
+  sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_HAIR : SW_TONE_HAIR);
   cairo_fill (paper->cr);
 }
 
 /* A small ellipse that lies on the skull at @unit. Returns FALSE when it is turned away by more than @limit_deg. */
 static gboolean
 add_on_skull (const SwPaper  *paper,
-              const SwItem   *item,
+              const SwMotif   *item,
               const SwCamera *camera,
               SwVector        unit,
               double          half,
@@ -166,7 +166,7 @@ add_on_skull (const SwPaper  *paper,
 
 static void
 draw_nose_line (const SwPaper  *paper,
-                const SwItem   *item,
+                const SwMotif   *item,
                 const SwCamera *camera)
 {
   SwPlacement head = item->body->pieces[SW_PIECE_HEAD];
@@ -191,10 +191,10 @@ draw_nose_line (const SwPaper  *paper,
  */
 void
 sw_head_draw (const SwPaper  *paper,
-              const SwItem   *item,
+              const SwMotif   *item,
               const SwCamera *camera)
 {
-  gboolean is_start = item->style == SW_STYLE_START;
+  gboolean is_start = item->style == SW_INK_START;
 
   draw_hair (paper, item, camera);
   for (int side = -1; side <= 1; side += 2)

@@ -181,22 +181,22 @@ sw_panel_add_items (SwPanel        *panel,
 {
   const SwCamera *camera = &figure->camera;
 
-  sw_items_clear (&panel->items);
+  sw_motifs_clear (&panel->items);
   if (panel->start != NULL)
     for (int part = 0; part < SW_N_PARTS; part++)
       if ((panel->moving >> part & 1) != 0)
-        sw_items_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_STYLE_START, camera, SW_TOLERANCE);
+        sw_motifs_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_INK_START, camera, SW_TOLERANCE);
   for (int part = 0; part < SW_N_PARTS; part++)
     {
-      SwStyle style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
+      SwInk style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
 
       if (moves_alone (panel->moving, part))
-        style = SW_STYLE_NEAR;
-      sw_items_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
+        style = SW_INK_NEAR;
+      sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
     }
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
-  sw_items_sort (&panel->items);
-  sw_items_hide_scraps (&panel->items);
+  sw_motifs_sort (&panel->items);
+  sw_motifs_hide_scraps (&panel->items);
 }
 
 static void
@@ -254,7 +254,7 @@ sw_panel_draw (const SwPanel  *panel,
                         figure->above, figure->below);
   for (int i = 0; i < panel->items.n_items; i++)
     {
-      const SwItem *item = &panel->items.items[panel->items.order[i]];
+      const SwMotif *item = &panel->items.items[panel->items.order[i]];
 
       if (item->hidden)
         continue;
@@ -263,7 +263,7 @@ sw_panel_draw (const SwPanel  *panel,
           sw_prop_draw_item (paper, item);
           continue;
         }
-      if (item->style != SW_STYLE_START)
+      if (item->style != SW_INK_START)
         sw_props_draw_bands (paper, &figure->camera, &figure->solver, item->body, item->part);
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);

@@ -262,7 +262,7 @@ at_point (SwVector at)
 }
 
 static void
-add_held (SwItems                *items,
+add_held (SwMotifs                *items,
           int                     nth,
           const SwFigurePropSpec *prop,
           const SwCamera         *camera,
@@ -273,7 +273,7 @@ add_held (SwItems                *items,
   SwPlacement hand = body->pieces[SW_SIDED (SW_PIECE_HAND, side)];
   double palm = -sw_side_sign (side);
   SwVector grip = sw_vector (0, palm * 0.006, -0.042);
-  SwItem *item;
+  SwMotif *item;
 
   if (prop->kind == SW_FIGURE_PROP_DUMBBELL)
     {
@@ -284,7 +284,7 @@ add_held (SwItems                *items,
       eggs[1] = sw_egg (camera, hand, sw_add (grip, sw_vector (0.05, 0, 0)), sw_vector (0.009, 0.009, 0.009));
       eggs[2] = sw_egg (camera, hand, sw_add (grip, sw_vector (-0.054, 0, 0)), sw_vector (0.015, 0.029, 0.029));
       eggs[3] = sw_egg (camera, hand, sw_add (grip, sw_vector (0.054, 0, 0)), sw_vector (0.015, 0.029, 0.029));
-      item = sw_items_add_thing (items, nth, eggs, sizes, 3, tolerance);
+      item = sw_motifs_add_thing (items, nth, eggs, sizes, 3, tolerance);
       item->tone = 0.70;
       item->under = 1u << SW_SIDED (SW_PART_HAND, side);
     }
@@ -300,7 +300,7 @@ add_held (SwItems                *items,
                         sw_vector (0.009, 0.009, 0.009));
       eggs[1] = sw_egg (camera, at_point (sw_add (b, sw_scale (along, 0.10))), sw_vector (0, 0, 0),
                         sw_vector (0.009, 0.009, 0.009));
-      item = sw_items_add_thing (items, nth, eggs, sizes, 1, tolerance);
+      item = sw_motifs_add_thing (items, nth, eggs, sizes, 1, tolerance);
       item->tone = 0.80;
       item->under = 3u << SW_PART_HAND;
     }
@@ -309,14 +309,14 @@ add_held (SwItems                *items,
       static const int sizes[] = { 1 };
       SwEgg egg = sw_egg (camera, hand, sw_vector (0, palm * 0.075, -0.055), sw_vector (0.06, 0.06, 0.06));
 
-      item = sw_items_add_thing (items, nth, &egg, sizes, 1, tolerance);
+      item = sw_motifs_add_thing (items, nth, &egg, sizes, 1, tolerance);
       item->tone = 0.90;
     }
 }
 
 /* Pillow and towel: between a part and what is below it; under an elbow between arm and side. */
 static void
-add_cushion (SwItems                *items,
+add_cushion (SwMotifs                *items,
              int                     nth,
              const SwFigurePropSpec *prop,
              const SwCamera         *camera,
@@ -331,7 +331,7 @@ add_cushion (SwItems                *items,
   SwPlacement frame = at_point (sw_vector (0, 0, 0));
   double gap = 0;
   SwEgg egg;
-  SwItem *item;
+  SwMotif *item;
 
   if (elbow)
     {
@@ -354,7 +354,7 @@ add_cushion (SwItems                *items,
     }
 
   egg = sw_egg (camera, frame, sw_vector (0, 0, 0), half);
-  item = sw_items_add_thing (items, nth, &egg, sizes, 1, tolerance);
+  item = sw_motifs_add_thing (items, nth, &egg, sizes, 1, tolerance);
   item->tone = towel ? 0.93 : 0.95;
   item->folds = towel;
   if (prop->under == SW_FIGURE_MARK_HEAD)
@@ -376,7 +376,7 @@ add_cushion (SwItems                *items,
  * @tolerance: of outlines, parts of stature
  */
 void
-sw_props_add_items (SwItems        *items,
+sw_props_add_items (SwMotifs        *items,
                     const SwCamera *camera,
                     const SwSolver *solver,
                     const SwSolved *now,
@@ -411,7 +411,7 @@ sw_props_add_items (SwItems        *items,
  */
 void
 sw_prop_draw_item (const SwPaper *paper,
-                   const SwItem  *item)
+                   const SwMotif  *item)
 {
   cairo_t *cr = paper->cr;
 

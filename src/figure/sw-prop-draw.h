@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "sw-item.h"
+#include "sw-motif.h"
 #include "sw-paper.h"
 #include "sw-solver.h"
 
@@ -36,13 +36,13 @@ void sw_props_add_extent (SwExtent       *extent,
                           const SwGround *ground,
                           double          above,
                           double          below);
-void sw_props_add_items (SwItems        *items,
+void sw_props_add_items (SwMotifs        *items,
                          const SwCamera *camera,
                          const SwSolver *solver,
                          const SwSolved *now,
                          double          tolerance);
 void sw_prop_draw_item (const SwPaper *paper,
-                        const SwItem  *item);
+                        const SwMotif  *item);
 void sw_props_draw_bands (const SwPaper  *paper,
                           const SwCamera *camera,
                           const SwSolver *solver,

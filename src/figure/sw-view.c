@@ -121,8 +121,8 @@ look (const Scene    *scene,
       double         *visible,
       double         *apart)
 {
-  g_auto (SwItems) start = { 0 };
-  g_auto (SwItems) end = { 0 };
+  g_auto (SwMotifs) start = { 0 };
+  g_auto (SwMotifs) end = { 0 };
   double seen = 0;
   double all = 0;
   int both = 0;
@@ -130,29 +130,29 @@ look (const Scene    *scene,
 
   for (int part = 0; part < SW_N_PARTS; part++)
     {
-      sw_items_add_part (&start, &scene->phases[0].body, (SwPart) part, SW_STYLE_NEAR, camera, TOLERANCE);
-      sw_items_add_part (&end, &scene->phases[N_PATHS_PHASES].body, (SwPart) part, SW_STYLE_NEAR, camera, TOLERANCE);
+      sw_motifs_add_part (&start, &scene->phases[0].body, (SwPart) part, SW_INK_NEAR, camera, TOLERANCE);
+      sw_motifs_add_part (&end, &scene->phases[N_PATHS_PHASES].body, (SwPart) part, SW_INK_NEAR, camera, TOLERANCE);
     }
-  sw_items_sort (&start);
-  sw_items_sort (&end);
+  sw_motifs_sort (&start);
+  sw_motifs_sort (&end);
 
   for (int i = 0; i < end.n_items; i++)
     {
-      const SwItem *item = &end.items[end.order[i]];
+      const SwMotif *item = &end.items[end.order[i]];
 
       if ((scene->moving >> item->part & 1) == 0)
         continue;
-      seen += sw_items_get_share_seen (&end, i) + sw_items_get_share_seen (&start, i);
+      seen += sw_motifs_get_share_seen (&end, i) + sw_motifs_get_share_seen (&start, i);
       all += 2;
       for (int k = 0; k < 36; k++)
         {
           double x = item->extent.left + (item->extent.right - item->extent.left) * (k % 6 + 0.5) / 6;
           double y = item->extent.bottom + (item->extent.top - item->extent.bottom) * (k / 6 + 0.5) / 6;
 
-          if (!sw_item_holds (item, x, y))
+          if (!sw_motif_holds (item, x, y))
             continue;
           points++;
-          if (sw_item_holds (&start.items[item->part], x, y))
+          if (sw_motif_holds (&start.items[item->part], x, y))
             both++;
         }
     }

@@ -53,7 +53,7 @@ static const Patch patches[] = {
 
 static void
 draw_patch (const SwPaper  *paper,
-            const SwItem   *item,
+            const SwMotif   *item,
             const SwCamera *camera,
             const Patch    *patch,
             SwFigureSide    side)
@@ -93,7 +93,7 @@ draw_patch (const SwPaper  *paper,
  */
 void
 sw_works_draw (const SwPaper      *paper,
-               const SwItem       *item,
+               const SwMotif       *item,
                const SwCamera     *camera,
                const SwFigureWork *works,
                int                 n_works)

@@ -5,17 +5,17 @@
 
 G_BEGIN_DECLS
 
-#define SW_ITEM_MAX_EGGS 24
+#define SW_MOTIF_MAX_EGGS 24
 
 typedef enum
 {
-  SW_STYLE_NEAR,
-  SW_STYLE_FAR,
-  SW_STYLE_START,
-} SwStyle;
+  SW_INK_NEAR,
+  SW_INK_FAR,
+  SW_INK_START,
+} SwInk;
 
 /**
- * SwItem:
+ * SwMotif:
  * @part: which part of the body, -1 for a thing
  * @prop: for a thing: its number in the figure
  * @body: the body it belongs to
@@ -43,55 +43,55 @@ typedef struct
   double tone;
   gboolean folds;
   gboolean hidden;
-  SwStyle style;
+  SwInk style;
   SwOutline outlines[SW_MAX_HULLS];
   int n_outlines;
   SwExtent extent;
-  SwEgg eggs[SW_ITEM_MAX_EGGS];
+  SwEgg eggs[SW_MOTIF_MAX_EGGS];
   int n_eggs;
   SwSpot joint;
   SwSpot end;
-} SwItem;
+} SwMotif;
 
 /**
- * SwItems:
+ * SwMotifs:
  *
- * All items of one picture, and the order in which they are drawn.
+ * All motifs of one picture, and the order in which they are drawn.
  */
 typedef struct
 {
-  SwItem *items;
+  SwMotif *items;
   int *order;
   int n_items;
-} SwItems;
+} SwMotifs;
 
-void sw_items_clear (SwItems *self);
-G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwItems, sw_items_clear)
+void sw_motifs_clear (SwMotifs *self);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwMotifs, sw_motifs_clear)
 
-SwItem *sw_items_add_part (SwItems        *self,
+SwMotif *sw_motifs_add_part (SwMotifs        *self,
                            const SwBody   *body,
                            SwPart          part,
-                           SwStyle         style,
+                           SwInk         style,
                            const SwCamera *camera,
                            double          tolerance);
-SwItem *sw_items_add_thing (SwItems     *self,
+SwMotif *sw_motifs_add_thing (SwMotifs     *self,
                             int          prop,
                             const SwEgg *eggs,
                             const int   *hull_sizes,
                             int          n_hulls,
                             double       tolerance);
-void sw_items_sort (SwItems *self);
-double sw_items_get_share_seen (const SwItems *self,
+void sw_motifs_sort (SwMotifs *self);
+double sw_motifs_get_share_seen (const SwMotifs *self,
                                 int            nth);
-void sw_items_hide_scraps (SwItems *self);
-gboolean sw_items_joined (const SwItem *a,
-                          const SwItem *b,
+void sw_motifs_hide_scraps (SwMotifs *self);
+gboolean sw_motifs_joined (const SwMotif *a,
+                          const SwMotif *b,
                           SwSpot       *joint,
                           double       *radius);
-gboolean sw_item_holds (const SwItem *item,
+gboolean sw_motif_holds (const SwMotif *item,
                         double        x,
                         double        y);
-SwStyle sw_part_get_style (const SwBody   *body,
+SwInk sw_part_get_style (const SwBody   *body,
                            SwPart          part,
                            const SwCamera *camera);
 

@@ -4,7 +4,7 @@
  * their surfaces there; middles would mislead, since limbs are long. */
 #include "config.h"
 
-#include "sw-item.h"
+#include "sw-motif.h"
 
 #define GRID 7
 #define SCRAP_GRID 14
@@ -13,7 +13,7 @@
 #define FAR_DOT (-0.72)
 
 static void
-fill_with_eggs (SwItem         *item,
+fill_with_eggs (SwMotif         *item,
                 const SwBody   *body,
                 const SwHull   *hull,
                 const SwCamera *camera)
@@ -27,7 +27,7 @@ fill_with_eggs (SwItem         *item,
         SwPlacement frame = body->pieces[a->piece];
         SwVector to = sw_unplace (frame, sw_place (body->pieces[b->piece], b->centre));
 
-        if (item->n_eggs == SW_ITEM_MAX_EGGS || (step > 0 && i + 1 >= hull->n_blobs))
+        if (item->n_eggs == SW_MOTIF_MAX_EGGS || (step > 0 && i + 1 >= hull->n_blobs))
           return;
         item->eggs[item->n_eggs++] = sw_egg (camera, frame, sw_mix (a->centre, to, t), sw_mix (a->half, b->half, t));
       }
@@ -41,7 +41,7 @@ fill_with_eggs (SwItem         *item,
  *
  * Returns: whether the part is a near or a far one
  */
-SwStyle
+SwInk
 sw_part_get_style (const SwBody   *body,
                    SwPart          part,
                    const SwCamera *camera)
@@ -51,37 +51,37 @@ sw_part_get_style (const SwBody   *body,
   SwVector across;
 
   if (part < SW_PART_UPPER_ARM)
-    return SW_STYLE_NEAR;
+    return SW_INK_NEAR;
 
   across = sw_sub (body->pieces[SW_SIDED (joint, side)].at, body->pieces[SW_SIDED (joint, 1 - side)].at);
-  return sw_dot (sw_unit (across, camera->up), camera->toward) < FAR_DOT ? SW_STYLE_FAR : SW_STYLE_NEAR;
+  return sw_dot (sw_unit (across, camera->up), camera->toward) < FAR_DOT ? SW_INK_FAR : SW_INK_NEAR;
 }
 
-static SwItem *
-append (SwItems *self)
+static SwMotif *
+append (SwMotifs *self)
 {
-  SwItem *item;
+  SwMotif *item;
 
-  self->items = g_renew (SwItem, self->items, self->n_items + 1);
+  self->items = g_renew (SwMotif, self->items, self->n_items + 1);
   item = &self->items[self->n_items++];
   item->part = item->prop = -1;
   item->body = NULL;
   item->under = 0;
   item->tone = 1.0;
   item->folds = item->hidden = FALSE;
-  item->style = SW_STYLE_NEAR;
+  item->style = SW_INK_NEAR;
   item->n_outlines = item->n_eggs = 0;
   item->extent = sw_extent_empty ();
   return item;
 }
 
 /**
- * sw_items_clear:
+ * sw_motifs_clear:
  *
  * Empties the items.
  */
 void
-sw_items_clear (SwItems *self)
+sw_motifs_clear (SwMotifs *self)
 {
   g_clear_pointer (&self->items, g_free);
   g_clear_pointer (&self->order, g_free);
@@ -89,7 +89,7 @@ sw_items_clear (SwItems *self)
 }
 
 /**
- * sw_items_add_part:
+ * sw_motifs_add_part:
  * @body: a solved body; must outlive @self
  * @part: one of its parts
  * @style: how it is drawn
@@ -98,15 +98,15 @@ sw_items_clear (SwItems *self)
  *
  * Returns: (transfer none): the new item, valid until the next one is added
  */
-SwItem *
-sw_items_add_part (SwItems        *self,
+SwMotif *
+sw_motifs_add_part (SwMotifs        *self,
                    const SwBody   *body,
                    SwPart          part,
-                   SwStyle         style,
+                   SwInk         style,
                    const SwCamera *camera,
                    double          tolerance)
 {
-  SwItem *item = append (self);
+  SwMotif *item = append (self);
   SwVector from;
   SwVector to;
   SwShape shape;
@@ -129,7 +129,7 @@ sw_items_add_part (SwItems        *self,
 }
 
 /**
- * sw_items_add_thing:
+ * sw_motifs_add_thing:
  * @prop: its number in the figure
  * @eggs: its ellipsoids, hull by hull
  * @hull_sizes: how many of them make each hull
@@ -138,15 +138,15 @@ sw_items_add_part (SwItems        *self,
  *
  * Returns: (transfer none): the new item, valid until the next one is added
  */
-SwItem *
-sw_items_add_thing (SwItems     *self,
+SwMotif *
+sw_motifs_add_thing (SwMotifs     *self,
                     int          prop,
                     const SwEgg *eggs,
                     const int   *hull_sizes,
                     int          n_hulls,
                     double       tolerance)
 {
-  SwItem *item = append (self);
+  SwMotif *item = append (self);
   int n = 0;
 
   item->prop = prop;
@@ -157,19 +157,19 @@ sw_items_add_thing (SwItems     *self,
       sw_extent_join (&item->extent, &item->outlines[i].extent);
       n += hull_sizes[i];
     }
-  for (int i = 0; i < n && i < SW_ITEM_MAX_EGGS; i++)
+  for (int i = 0; i < n && i < SW_MOTIF_MAX_EGGS; i++)
     item->eggs[item->n_eggs++] = eggs[i];
   item->joint = item->end = eggs[0].at;
   return item;
 }
 
 /**
- * sw_item_holds:
+ * sw_motif_holds:
  *
  * Returns: whether the item covers the point
  */
 gboolean
-sw_item_holds (const SwItem *item,
+sw_motif_holds (const SwMotif *item,
                double        x,
                double        y)
 {
@@ -181,7 +181,7 @@ sw_item_holds (const SwItem *item,
 }
 
 /**
- * sw_items_joined:
+ * sw_motifs_joined:
  * @a: an item
  * @b: another
  * @joint: (out): where they hang together
@@ -190,12 +190,12 @@ sw_item_holds (const SwItem *item,
  * Returns: whether they are neighbours on one body
  */
 gboolean
-sw_items_joined (const SwItem *a,
-                 const SwItem *b,
+sw_motifs_joined (const SwMotif *a,
+                 const SwMotif *b,
                  SwSpot       *joint,
                  double       *radius)
 {
-  const SwItem *child = NULL;
+  const SwMotif *child = NULL;
 
   if (a->part < 0 || b->part < 0 || a->body != b->body)
     return FALSE;
@@ -212,7 +212,7 @@ sw_items_joined (const SwItem *a,
 }
 
 static gboolean
-front_of (const SwItem *item,
+front_of (const SwMotif *item,
           double        x,
           double        y,
           double       *depth)
@@ -234,8 +234,8 @@ front_of (const SwItem *item,
 
 /* Parts whose order is a matter of drawing rather than of depth. */
 static double
-fixed_order (const SwItem *a,
-             const SwItem *b)
+fixed_order (const SwMotif *a,
+             const SwMotif *b)
 {
   int part_a = a->part;
   int part_b = b->part;
@@ -258,22 +258,22 @@ fixed_order (const SwItem *a,
     }
   /* The start of a limb goes behind the limb itself. */
   if (limb_a == limb_b || part_a == part_b)
-    return a->style == SW_STYLE_START ? -1 : 1;
+    return a->style == SW_INK_START ? -1 : 1;
 
   return 0;
 }
 
 /* How strongly @a is in front of @b; negative when behind, 0 when they do not meet. */
 static double
-compare (const SwItem *a,
-         const SwItem *b)
+compare (const SwMotif *a,
+         const SwMotif *b)
 {
   double fixed = fixed_order (a, b);
   SwExtent shared = { MAX (a->extent.left, b->extent.left), MAX (a->extent.bottom, b->extent.bottom),
                       MIN (a->extent.right, b->extent.right), MIN (a->extent.top, b->extent.top) };
   SwSpot joint = { 0, 0, 0 };
   double radius = 0;
-  gboolean joined = sw_items_joined (a, b, &joint, &radius);
+  gboolean joined = sw_motifs_joined (a, b, &joint, &radius);
   double votes = 0;
   int n = 0;
 
@@ -302,7 +302,7 @@ compare (const SwItem *a,
     {
       /* They meet at the joint only: the child is in front when it leads towards the viewer. */
       gboolean a_is_child = sw_part_get_parent ((SwPart) a->part) == b->part;
-      const SwItem *child = a_is_child ? a : b;
+      const SwMotif *child = a_is_child ? a : b;
       double lead = CLAMP (child->end.depth - child->joint.depth, -0.04, 0.04) + 0.0005;
 
       return a_is_child ? lead : -lead;
@@ -310,19 +310,19 @@ compare (const SwItem *a,
   if (n == 0)
     return 0;
   /* Start shapes come to the front only where they clearly are. */
-  if ((a->style == SW_STYLE_START) != (b->style == SW_STYLE_START))
-    votes += (a->style == SW_STYLE_START ? -0.012 : 0.012) * n;
+  if ((a->style == SW_INK_START) != (b->style == SW_INK_START))
+    votes += (a->style == SW_INK_START ? -0.012 : 0.012) * n;
 
   return votes;
 }
 
 /**
- * sw_items_sort:
+ * sw_motifs_sort:
  *
  * Fills the order, what is farthest away first. Contradictions are settled in favour of the clearer overlaps.
  */
 void
-sw_items_sort (SwItems *self)
+sw_motifs_sort (SwMotifs *self)
 {
   int n = self->n_items;
   g_autofree double *front = g_new0 (double, (gsize) n * (gsize) n);
@@ -365,17 +365,17 @@ sw_items_sort (SwItems *self)
 }
 
 /**
- * sw_items_get_share_seen:
+ * sw_motifs_get_share_seen:
  * @self: sorted items
  * @nth: which in their order
  *
  * Returns: the share of it that what is drawn later leaves to be seen, 0..1
  */
 double
-sw_items_get_share_seen (const SwItems *self,
+sw_motifs_get_share_seen (const SwMotifs *self,
                          int            nth)
 {
-  const SwItem *item = &self->items[self->order[nth]];
+  const SwMotif *item = &self->items[self->order[nth]];
   int seen = 0;
   int all = 0;
 
@@ -386,13 +386,13 @@ sw_items_get_share_seen (const SwItems *self,
         double y = item->extent.bottom + (item->extent.top - item->extent.bottom) * (k + 0.5) / SCRAP_GRID;
         gboolean covered = FALSE;
 
-        if (!sw_item_holds (item, x, y))
+        if (!sw_motif_holds (item, x, y))
           continue;
         for (int later = nth + 1; later < self->n_items && !covered; later++)
           {
-            const SwItem *other = &self->items[self->order[later]];
+            const SwMotif *other = &self->items[self->order[later]];
 
-            covered = other->style != SW_STYLE_START && sw_item_holds (other, x, y);
+            covered = other->style != SW_INK_START && sw_motif_holds (other, x, y);
           }
         all++;
         if (!covered)
@@ -402,19 +402,19 @@ sw_items_get_share_seen (const SwItems *self,
 }
 
 /**
- * sw_items_hide_scraps:
+ * sw_motifs_hide_scraps:
  *
  * Far limbs and start shapes that are nearly covered are not drawn at all: a scrap of outline tells nothing. To be called
  * once the items are sorted.
  */
 void
-sw_items_hide_scraps (SwItems *self)
+sw_motifs_hide_scraps (SwMotifs *self)
 {
   for (int i = 0; i < self->n_items; i++)
     {
-      SwItem *item = &self->items[self->order[i]];
+      SwMotif *item = &self->items[self->order[i]];
 
-      if (item->part >= 0 && item->style != SW_STYLE_NEAR)
-        item->hidden = sw_items_get_share_seen (self, i) < SCRAP_SHARE;
+      if (item->part >= 0 && item->style != SW_INK_NEAR)
+        item->hidden = sw_motifs_get_share_seen (self, i) < SCRAP_SHARE;
     }
 }
