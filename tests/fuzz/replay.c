@@ -3,8 +3,8 @@
  * Runs a fuzz entry without a fuzzer: over the kept inputs, and over many damaged copies of each, the same ones every
  * time. With clang the entry can be searched further:
  *
- *   CC=clang CFLAGS=-fsanitize=fuzzer-no-link meson setup build-fuzz -Dfuzz=true -Db_sanitize=address,undefined -Db_lundef=false
- *   ninja -C build-fuzz && build-fuzz/tests/fuzz/fuzz-documents tests/fuzz/documents */
+ *   CC=clang CFLAGS=-fsanitize=fuzzer-no-link meson setup build-fuzz -Db_sanitize=address,undefined -Db_lundef=false
+ *   ninja -C build-fuzz tests/fuzz/fuzzer-documents && build-fuzz/tests/fuzz/fuzzer-documents tests/fuzz/documents */
 #include "config.h"
 
 #include <glib.h>
