@@ -473,8 +473,9 @@ dose_after_swap (const SwDose          *dose,
 /**
  * sw_edit_swap_exercise:
  * @history: the programme's history
+ * @programme: the programme the item belongs to
  * @item: an exercise item
- * @exercise: what it shall be instead
+ * @exercise: what it shall be instead; the programme's own snapshot of it is taken where there is one
  * @label: what undo will name
  *
  * Puts another exercise in an item's place. The dose becomes the new exercise's default, except what was
@@ -482,10 +483,11 @@ dose_after_swap (const SwDose          *dose,
  * a side at a time. The load always is the new default: a load fit for one exercise is none for another.
  */
 void
-sw_edit_swap_exercise (SwHistory  *history,
-                       SwItem     *item,
-                       SwExercise *exercise,
-                       const char *label)
+sw_edit_swap_exercise (SwHistory   *history,
+                       SwProgramme *programme,
+                       SwItem      *item,
+                       SwExercise  *exercise,
+                       const char  *label)
 {
   g_auto (GValue) value = G_VALUE_INIT;
   SwExercise *before;
@@ -495,6 +497,7 @@ sw_edit_swap_exercise (SwHistory  *history,
   g_return_if_fail (SW_IS_ITEM (item) && sw_item_get_kind (item) == SW_ITEM_EXERCISE);
   g_return_if_fail (SW_IS_EXERCISE (exercise));
 
+  exercise = sw_programme_own_snapshot (programme, exercise);
   before = sw_item_get_exercise (item);
   dose = dose_after_swap (sw_item_get_dose (item),
                           before != NULL ? sw_exercise_get_facts (before) : NULL,

@@ -45,9 +45,10 @@ void sw_edit_dissolve_circuit (SwHistory   *history,
                                SwProgramme *programme,
                                SwItem      *circuit,
                                const char  *label);
-void sw_edit_swap_exercise (SwHistory  *history,
-                            SwItem     *item,
-                            SwExercise *exercise,
-                            const char *label);
+void sw_edit_swap_exercise (SwHistory   *history,
+                            SwProgramme *programme,
+                            SwItem      *item,
+                            SwExercise  *exercise,
+                            const char  *label);
 
 G_END_DECLS

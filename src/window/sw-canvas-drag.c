@@ -103,14 +103,42 @@ is_held (SwCanvasDrag *self,
   return FALSE;
 }
 
+static void take_own_snapshots (GListModel  *items,
+                                SwProgramme *programme);
+
+/* What comes from another programme may have another text of the same exercise: one id means one text. */
+static void
+take_own_snapshot (SwItem      *item,
+                   SwProgramme *programme)
+{
+  if (sw_item_get_kind (item) == SW_ITEM_EXERCISE && sw_item_get_exercise (item) != NULL)
+    g_object_set (item, "exercise", sw_programme_own_snapshot (programme, sw_item_get_exercise (item)), NULL);
+  else if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
+    take_own_snapshots (G_LIST_MODEL (sw_item_get_items (item)), programme);
+}
+
+static void
+take_own_snapshots (GListModel  *items,
+                    SwProgramme *programme)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+
+      take_own_snapshot (item, programme);
+    }
+}
+
 /**
  * sw_canvas_drag_dup_copies:
+ * @programme: what the copies are for; they hold its own snapshots of the exercises it has already
  *
  * Returns: (transfer full) (element-type GObject): copies of the objects with new ids, members of a circuit
  *   within the copy of their circuit if that is carried too
  */
 GPtrArray *
-sw_canvas_drag_dup_copies (SwCanvasDrag *self)
+sw_canvas_drag_dup_copies (SwCanvasDrag *self,
+                           SwProgramme  *programme)
 {
   GPtrArray *copies = g_ptr_array_new_with_free_func (g_object_unref);
 
@@ -121,9 +149,19 @@ sw_canvas_drag_dup_copies (SwCanvasDrag *self)
       gpointer object = self->objects->pdata[i];
 
       if (SW_IS_SECTION (object))
-        g_ptr_array_add (copies, sw_section_copy (object, TRUE));
+        {
+          SwSection *copy = sw_section_copy (object, TRUE);
+
+          take_own_snapshots (G_LIST_MODEL (sw_section_get_items (copy)), programme);
+          g_ptr_array_add (copies, copy);
+        }
       else if (!is_held (self, object))
-        g_ptr_array_add (copies, sw_item_copy (object, TRUE));
+        {
+          SwItem *copy = sw_item_copy (object, TRUE);
+
+          take_own_snapshot (copy, programme);
+          g_ptr_array_add (copies, copy);
+        }
     }
 
   return copies;

@@ -18,7 +18,8 @@ SwCanvasDrag *sw_canvas_drag_new (SwProgramme *programme,
                                   GPtrArray   *objects);
 SwProgramme *sw_canvas_drag_get_programme (SwCanvasDrag *self);
 GPtrArray *sw_canvas_drag_get_objects (SwCanvasDrag *self);
-GPtrArray *sw_canvas_drag_dup_copies (SwCanvasDrag *self);
+GPtrArray *sw_canvas_drag_dup_copies (SwCanvasDrag *self,
+                                      SwProgramme  *programme);
 gboolean sw_canvas_drag_has_section (SwCanvasDrag *self);
 gboolean sw_canvas_drag_has_circuit (SwCanvasDrag *self);
 char *sw_canvas_drag_to_text (SwCanvasDrag *self);

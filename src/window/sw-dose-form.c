@@ -221,7 +221,8 @@ swap_clicked_cb (SwDoseForm *self,
 
   name = sw_item_dup_name (self->item, NULL);
   label = g_strdup_printf (_("Swap “%s” for “%s”"), name, sw_exercise_get_text (linked, NULL)->name);
-  sw_edit_swap_exercise (sw_document_get_history (self->document), self->item, linked, label);
+  sw_edit_swap_exercise (sw_document_get_history (self->document), sw_document_get_programme (self->document),
+                         self->item, linked, label);
 }
 
 static void

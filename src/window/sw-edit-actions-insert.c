@@ -150,7 +150,7 @@ copy_activated_cb (GSimpleAction *action,
   SwEditActions *self = data;
   g_autoptr (GPtrArray) chosen = sw_edit_actions_dup_chosen (self);
   g_autoptr (SwCanvasDrag) source = sw_canvas_drag_new (sw_document_get_programme (self->document), chosen);
-  g_autoptr (GPtrArray) copies = sw_canvas_drag_dup_copies (source);
+  g_autoptr (GPtrArray) copies = sw_canvas_drag_dup_copies (source, sw_document_get_programme (self->document));
   g_autoptr (SwCanvasDrag) parcel = sw_canvas_drag_new (sw_document_get_programme (self->document), copies);
   g_autofree char *text = sw_canvas_drag_to_text (parcel);
   GdkContentProvider *kinds[2];
@@ -198,7 +198,7 @@ paste_activated_cb (GSimpleAction *action,
   if (parcel == NULL)
     return;
 
-  copies = sw_canvas_drag_dup_copies (parcel);
+  copies = sw_canvas_drag_dup_copies (parcel, sw_document_get_programme (self->document));
   insert_items (self, copies, SW_EDIT_VERB_PASTE);
 }
 

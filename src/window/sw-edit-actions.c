@@ -355,7 +355,7 @@ swap_exercise (SwEditActions *self,
   after = sw_edit_object_name (exercise);
   /* Translators: names of two exercises: the one that was there and the one that takes its place */
   label = g_strdup_printf (_ ("Swap “%s” for “%s”"), before, after);
-  sw_edit_swap_exercise (history_of (self), item, sw_programme_own_snapshot (programme_of (self), exercise), label);
+  sw_edit_swap_exercise (history_of (self), programme_of (self), item, exercise, label);
 }
 
 static void

@@ -88,18 +88,17 @@ void
 sw_finding_swap (SwDocument      *document,
                  const SwFinding *finding)
 {
-  g_autoptr (SwExercise) exercise = NULL;
   g_autofree char *name = NULL;
   g_autofree char *label = NULL;
 
   g_return_if_fail (SW_IS_DOCUMENT (document));
   g_return_if_fail (finding != NULL && finding->item != NULL && finding->fix_exercise != NULL);
 
-  exercise = g_object_ref (sw_programme_own_snapshot (sw_document_get_programme (document), finding->fix_exercise));
-  name = sw_edit_object_name (exercise);
+  name = sw_edit_object_name (finding->fix_exercise);
   /* Translators: %s is an exercise's name */
   label = g_strdup_printf (_ ("Swap for “%s”"), name);
-  sw_edit_swap_exercise (sw_document_get_history (document), finding->item, exercise, label);
+  sw_edit_swap_exercise (sw_document_get_history (document), sw_document_get_programme (document), finding->item,
+                         finding->fix_exercise, label);
 }
 
 /**

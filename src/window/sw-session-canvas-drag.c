@@ -447,7 +447,7 @@ drop_parcel (SwSessionCanvas *self,
 
   if (copy || sw_canvas_drag_get_programme (parcel) != programme)
     {
-      dropped = sw_canvas_drag_dup_copies (parcel);
+      dropped = sw_canvas_drag_dup_copies (parcel, programme);
       label = sw_edit_label (SW_EDIT_VERB_DUPLICATE, dropped);
       sw_edit_insert (history, gap->list, gap->position, dropped, label);
     }

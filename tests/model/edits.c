@@ -381,19 +381,26 @@ test_swap (Fixture       *fixture,
 {
   g_autoptr (SwExercise) each = sample_exercise ("new", "New", "2 x 8, 3 kg, each side, rest 45 s");
   g_autoptr (SwExercise) both = sample_exercise ("both", "Both", "2 x 8");
+  g_autoptr (SwExercise) newer = sample_exercise ("new", "Newer", "2 x 8");
   SwItem *item;
   g_autofree char *first = NULL;
   g_autofree char *second = NULL;
 
   sample_append (fixture->main, sample_item ("a", "3 x 12, 8 kg, left, +1 set left, 4 days a week, effort 5, pain 3"));
   item = find (fixture, "a");
-  sw_edit_swap_exercise (fixture->history, item, each, "Swap");
+  sw_edit_swap_exercise (fixture->history, fixture->programme, item, each, "Swap");
   first = sw_dose_to_line (sw_item_get_dose (item));
   g_assert_cmpstr (first, ==, "2 x 8, 3 kg, left, +1 set left, rest 45 s, 4 days a week, effort 5, pain 3");
   g_assert_true (sw_item_get_exercise (item) == each);
 
+  /* One id means one text: the programme has this exercise already, so a newer text of it is not taken. */
+  sample_append (fixture->main, sample_item ("b", "2 x 8"));
+  sw_edit_swap_exercise (fixture->history, fixture->programme, find (fixture, "b"), newer, "Swap");
+  g_assert_true (sw_item_get_exercise (find (fixture, "b")) == each);
+  sw_history_undo (fixture->history);
+
   /* Both sides together: no side, no extra sets of one. */
-  sw_edit_swap_exercise (fixture->history, item, both, "Swap");
+  sw_edit_swap_exercise (fixture->history, fixture->programme, item, both, "Swap");
   second = sw_dose_to_line (sw_item_get_dose (item));
   g_assert_cmpstr (second, ==, "2 x 8, 4 days a week, effort 5, pain 3");
   sw_history_undo (fixture->history);
@@ -481,7 +488,7 @@ random_edit (Fixture    *fixture,
       break;
     case 9:
       if (item != NULL && sw_item_get_kind (item) == SW_ITEM_EXERCISE)
-        sw_edit_swap_exercise (history, item, exercise, "Swap");
+        sw_edit_swap_exercise (history, programme, item, exercise, "Swap");
       break;
     case 10:
       if (item != NULL)

@@ -396,7 +396,7 @@ test_parcel (Fixture       *fixture,
                                sw_document_get_chosen (fixture->document));
   g_assert_true (sw_canvas_drag_has_circuit (parcel));
   g_assert_false (sw_canvas_drag_has_section (parcel));
-  copies = sw_canvas_drag_dup_copies (parcel);
+  copies = sw_canvas_drag_dup_copies (parcel, sw_document_get_programme (fixture->document));
   g_assert_cmpuint (copies->len, ==, 2);
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_item_get_items (copies->pdata[1]))), ==, 2);
   g_assert_cmpstr (sw_item_get_id (copies->pdata[0]), !=, sw_item_get_id (nth_item (fixture, 0, 0)));
