@@ -45,18 +45,6 @@ sw_pt_from_mm (double mm)
 }
 
 /**
- * sw_mm_from_pt:
- * @pt: a length in points of 1/72 inch
- *
- * Returns: the length in millimetres
- */
-double
-sw_mm_from_pt (double pt)
-{
-  return pt * SW_MM_PER_IN / SW_PT_PER_IN;
-}
-
-/**
  * sw_number_to_string:
  * @value: a finite number
  * @max_decimals: most digits behind the point, 0..6

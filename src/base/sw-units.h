@@ -13,7 +13,6 @@ G_BEGIN_DECLS
 double sw_kg_from_lb (double lb);
 double sw_lb_from_kg (double kg);
 double sw_pt_from_mm (double mm);
-double sw_mm_from_pt (double pt);
 
 char *sw_number_to_string (double value,
                            int    max_decimals);

@@ -292,26 +292,6 @@ sw_arrow_place_loop (SwArrow      *arrow,
   arrow->n_points = n;
 }
 
-/**
- * sw_arrow_add_extent:
- * @arrow: an arrow
- * @scale_pt: points for one stature
- * @extent: (inout): grows by it
- */
-void
-sw_arrow_add_extent (const SwArrow *arrow,
-                     double         scale_pt,
-                     SwExtent      *extent)
-{
-  double wide = (HEAD_WIDE_PT / 2 + EDGE_PT) / scale_pt;
-
-  for (int i = 0; i < arrow->n_points; i++)
-    {
-      sw_extent_add (extent, arrow->points[i].x - wide, arrow->points[i].y - wide);
-      sw_extent_add (extent, arrow->points[i].x + wide, arrow->points[i].y + wide);
-    }
-}
-
 /* The place @back_pt before the end of the line; drops the points behind it. Returns how many are left. */
 static int
 shorten (double  (*pt)[2],

@@ -40,8 +40,5 @@ void sw_arrow_place_loop (SwArrow      *arrow,
                           int           n_path);
 void sw_arrow_draw (const SwPaper *paper,
                     const SwArrow *arrow);
-void sw_arrow_add_extent (const SwArrow *arrow,
-                          double         scale_pt,
-                          SwExtent      *extent);
 
 G_END_DECLS

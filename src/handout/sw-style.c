@@ -63,12 +63,6 @@ sw_style_get_size_pt (const SwStyle *style,
   return MAX (SMALLEST_TEXT_PT, style->body_pt * scale);
 }
 
-gboolean
-sw_text_role_is_bold (SwTextRole role)
-{
-  return roles[role].bold;
-}
-
 double
 sw_text_role_get_grey (SwTextRole role)
 {

@@ -76,7 +76,6 @@ void sw_style_init (SwStyle *style,
                     double   text_points);
 double sw_style_get_size_pt (const SwStyle *style,
                              SwTextRole     role);
-gboolean sw_text_role_is_bold (SwTextRole role);
 double sw_text_role_get_grey (SwTextRole role);
 PangoFontDescription *sw_style_new_font (const SwStyle *style,
                                          SwTextRole     role);

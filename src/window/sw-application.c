@@ -310,24 +310,3 @@ sw_application_get_pictures (SwApplication *self)
   g_return_val_if_fail (SW_IS_APPLICATION (self), NULL);
   return self->pictures;
 }
-
-/**
- * sw_application_has_programme:
- * @id: a programme's id
- *
- * Returns: whether a window has that programme open
- */
-gboolean
-sw_application_has_programme (SwApplication *self,
-                              const char    *id)
-{
-  g_return_val_if_fail (SW_IS_APPLICATION (self), FALSE);
-
-  for (GList *link = gtk_application_get_windows (GTK_APPLICATION (self)); link != NULL; link = link->next)
-    if (SW_IS_WINDOW (link->data)
-        && g_strcmp0 (sw_programme_get_id (sw_document_get_programme (sw_window_get_document (link->data))), id)
-             == 0)
-      return TRUE;
-
-  return FALSE;
-}

@@ -21,7 +21,5 @@ SwApplication *sw_application_new (void);
 void sw_application_load_catalogue (SwApplication *self);
 SwCatalogue *sw_application_get_catalogue (SwApplication *self);
 SwPictures *sw_application_get_pictures (SwApplication *self);
-gboolean sw_application_has_programme (SwApplication *self,
-                                       const char    *id);
 
 G_END_DECLS

@@ -100,16 +100,3 @@ sw_notice_hide (SwNotice *self)
 
   gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), FALSE);
 }
-
-/**
- * sw_notice_get_shown:
- *
- * Returns: whether a notice waits for an answer
- */
-gboolean
-sw_notice_get_shown (SwNotice *self)
-{
-  g_return_val_if_fail (SW_IS_NOTICE (self), FALSE);
-
-  return gtk_revealer_get_reveal_child (GTK_REVEALER (self->revealer));
-}

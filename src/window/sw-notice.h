@@ -30,6 +30,5 @@ void sw_notice_show (SwNotice             *self,
                      const SwNoticeButton *buttons,
                      guint                 n_buttons);
 void sw_notice_hide (SwNotice *self);
-gboolean sw_notice_get_shown (SwNotice *self);
 
 G_END_DECLS
