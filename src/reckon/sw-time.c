@@ -164,6 +164,7 @@ height_of (SwPosition position,
              ? HEIGHT_FLOOR : HEIGHT_SEAT;
     case SW_POSITION_KNEELING:
     case SW_POSITION_HANDS_AND_KNEES:
+    case SW_POSITION_FLOOR_SITTING:
     case SW_POSITION_ON_BACK:
     case SW_POSITION_ON_SIDE:
     case SW_POSITION_FACE_DOWN:

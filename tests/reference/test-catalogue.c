@@ -473,10 +473,10 @@ check_cautions (const char *id,
                      "calf-stretch");
   assert_caution_if (id, doc, has (doc, "/x:exercise/x:about/@muscles", "rotator-cuff"), "arm-active-lift");
 
-  if (!g_str_equal (position, "standing") && !g_str_equal (position, "sitting"))
-    g_assert_true (needs (doc, "mat"));
-  if (g_str_equal (position, "sitting"))
-    g_assert_true (needs (doc, "chair"));
+  if (!standing && !g_str_equal (position, "sitting") && !needs (doc, "mat") && !needs (doc, "bed"))
+    complain ("%s: on the floor or lying, but neither mat nor bed", id);
+  if (g_str_equal (position, "sitting") && !needs (doc, "chair") && !needs (doc, "bed") && !needs (doc, "ball"))
+    complain ("%s: sitting, but on no chair, bed or ball", id);
 }
 
 static void
