@@ -22,7 +22,7 @@ typedef struct
 {
   const char *language;
   const char *views[5];
-  const char *bases[SW_FIGURE_BASE_PLANK + 1];
+  const char *bases[SW_FIGURE_BASE_SIDE_PLANK + 1];
   const char *sides[2];
   const char *initials[2]; /* the same at the start of a sentence */
   const char *from_to;     /* %1 what happens, %2 and %3 whole degrees */
@@ -58,6 +58,8 @@ static const Words english = {
     [SW_FIGURE_BASE_HALF_KNEELING] = "Kneeling on the %s knee, the other foot in front",
     [SW_FIGURE_BASE_ON_FOREARMS] = "Lying face down, propped on the forearms",
     [SW_FIGURE_BASE_PLANK] = "Face down on hands and toes, body straight",
+    [SW_FIGURE_BASE_FLOOR_SITTING] = "Sitting on the floor",
+    [SW_FIGURE_BASE_SIDE_PLANK] = "Propped on the %s forearm, body straight",
   },
   .sides = { "right", "left" },
   .initials = { "Right", "Left" },

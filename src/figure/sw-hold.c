@@ -12,6 +12,7 @@
 #define CHAIR_TOP 0.50
 #define SEAT_HEIGHT 0.265
 #define PALM_GAP 0.004
+#define WRIST_ON_FLOOR 0.019
 /* A hand that lies on its back has its palm this high. */
 #define BACK_OF_HAND 0.034
 
@@ -377,6 +378,32 @@ keep_hand (SwHold         *hold,
     hold->toward = easy_elbow (place, now->pieces[SW_PIECE_RIBCAGE].axes, side);
 }
 
+/* The forearm flat on the floor, ahead of an elbow that stands under the shoulder, or stays where it stood. */
+static void
+hold_forearm_on_floor (SwHold            *hold,
+                       const SwSolver    *solver,
+                       const SwFigurePin *pin,
+                       const SwBody      *body,
+                       gboolean           is_start)
+{
+  SwMatrix trunk = body->pieces[SW_PIECE_RIBCAGE].axes;
+  SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, pin->side)].at;
+  SwVector along = sw_unit (sw_across (fabs (trunk.y.z) > 0.6 ? trunk.x : trunk.z, up), ahead);
+  double s = sw_side_sign (pin->side);
+  SwVector under = sw_vector (shoulder.x + pin->offset[0], shoulder.y + s * pin->offset[1], SW_ELBOW_HEIGHT);
+  gboolean kept = !is_start && solver->keys[0].held[pin->side];
+  SwVector elbow = kept ? solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOREARM, pin->side)].at : under;
+  double drop = SW_ELBOW_HEIGHT - WRIST_ON_FLOOR;
+  SwVector wrist = sw_add (elbow, sw_scale (along, sqrt (SW_FOREARM * SW_FOREARM - drop * drop)));
+
+  wrist.z = WRIST_ON_FLOOR;
+  hold->attach = -1;
+  hold->grip = kept ? solver->keys[0].grips[pin->side] : sw_grip_for_palm (pin->side, FALSE, wrist, down, along);
+  if (!kept)
+    hold->grip.at = wrist;
+  hold->toward = sw_sub (elbow, shoulder);
+}
+
 /* The forearm upright on the wall: the elbow as far up as the upper arm reaches, the hand above it. */
 static void
 hold_forearm (SwHold            *hold,
@@ -498,7 +525,10 @@ sw_hold_find (SwHold         *hold,
     }
   else if (pin->limb == SW_FIGURE_LIMB_FOREARM)
     {
-      hold_forearm (hold, solver, pin, body);
+      if (pin->to == SW_FIGURE_PLACE_FLOOR || pin->to == SW_FIGURE_PLACE_START)
+        hold_forearm_on_floor (hold, solver, pin, body, is_start);
+      else
+        hold_forearm (hold, solver, pin, body);
       return;
     }
   else if (!is_start && solver->keys[0].held[limb] && solver->keys[0].attach[limb] < 0

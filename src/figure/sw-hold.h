@@ -5,6 +5,9 @@
 
 G_BEGIN_DECLS
 
+/* A forearm on the floor has its elbow this high. */
+#define SW_ELBOW_HEIGHT 0.026
+
 /**
  * SwHold:
  * @grip: where the limb's end has to be, in the world

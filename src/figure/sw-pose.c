@@ -27,6 +27,9 @@ static const SwBaseInfo base_infos[] = {
   [SW_FIGURE_BASE_ON_FOREARMS]
   = { SW_FIGURE_ANCHOR_HIPS, TRUNK | THIGHS, FALSE, TRUE, -90, 0 },
   [SW_FIGURE_BASE_PLANK] = { SW_FIGURE_ANCHOR_FEET, FEET, TRUE, TRUE, -90, 0 },
+  [SW_FIGURE_BASE_FLOOR_SITTING]
+  = { SW_FIGURE_ANCHOR_HIPS, TRUNK | THIGHS | SHANKS | FEET, FALSE, TRUE, -90, 0 },
+  [SW_FIGURE_BASE_SIDE_PLANK] = { SW_FIGURE_ANCHOR_FEET, SHANKS | FEET, TRUE, TRUE, 24, 12 },
 };
 
 static void
@@ -213,6 +216,39 @@ prop_on_forearms (SwPose *pose)
   set_both (pose, SW_ANGLE_FOREARM_PALM_UP, -85);
 }
 
+/* The legs lie straight ahead; hands rest on the thighs. */
+static void
+sit_on_floor (SwPose *pose)
+{
+  set_both (pose, SW_ANGLE_SHOULDER_RAISE, 25);
+  set_both (pose, SW_ANGLE_SHOULDER_DIRECTION, 70);
+  set_both (pose, SW_ANGLE_ELBOW_BEND, 20);
+  set_both (pose, SW_ANGLE_HIP_BEND, 90);
+  set_both (pose, SW_ANGLE_HIP_OUT, 3);
+  set_both (pose, SW_ANGLE_HIP_TURN, 4);
+  set_both (pose, SW_ANGLE_ANKLE_UP, -12);
+  pin (pose, SW_LIMB_RIGHT_ARM, SW_FIGURE_PLACE_THIGH);
+  pin (pose, SW_LIMB_LEFT_ARM, SW_FIGURE_PLACE_THIGH);
+}
+
+/* On one forearm and the edge of the foot, body straight, the other hand on the hip. How far it leans follows from the
+ * upper arm, which stands upright. */
+static void
+prop_on_side (SwPose       *pose,
+              SwFigureSide  on)
+{
+  SwLimb low = on == SW_FIGURE_LEFT ? SW_LIMB_LEFT_ARM : SW_LIMB_RIGHT_ARM;
+  SwLimb high = on == SW_FIGURE_LEFT ? SW_LIMB_RIGHT_ARM : SW_LIMB_LEFT_ARM;
+
+  pose->joints.root_deg[SW_FIGURE_ROOT_ROLL] = on == SW_FIGURE_LEFT ? -72 : 72;
+  sw_joints_set (&pose->joints, SW_ANGLE_SHOULDER_RAISE, on, 75);
+  set_both (pose, SW_ANGLE_ELBOW_BEND, 30);
+  set_both (pose, SW_ANGLE_ANKLE_UP, -6);
+  pin (pose, low, SW_FIGURE_PLACE_FLOOR);
+  pose->pins[low].limb = SW_FIGURE_LIMB_FOREARM;
+  pin (pose, high, SW_FIGURE_PLACE_HIP);
+}
+
 static void
 take_base (SwPose                *pose,
            const SwFigureContent *content)
@@ -250,6 +286,12 @@ take_base (SwPose                *pose,
       break;
     case SW_FIGURE_BASE_ON_FOREARMS:
       prop_on_forearms (pose);
+      break;
+    case SW_FIGURE_BASE_FLOOR_SITTING:
+      sit_on_floor (pose);
+      break;
+    case SW_FIGURE_BASE_SIDE_PLANK:
+      prop_on_side (pose, content->on);
       break;
     case SW_FIGURE_BASE_STANDING:
     default:

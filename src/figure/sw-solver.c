@@ -192,6 +192,12 @@ set_down (const SwSolver *self,
   rest_head (self, now);
 }
 
+static gboolean
+reaches_floor (SwFigurePlace to)
+{
+  return to == SW_FIGURE_PLACE_FLOOR || to == SW_FIGURE_PLACE_START;
+}
+
 /* How far the shoulders are from where straight arms on the floor would have them; + too far. */
 static double
 reach_error (const SwSolver *self,
@@ -205,13 +211,16 @@ reach_error (const SwSolver *self,
   for (int side = 0; side < 2; side++)
     {
       SwVector shoulder = now->body.pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at;
-      SwVector wrist = sw_vector (shoulder.x, shoulder.y, WRIST_HEIGHT);
+      gboolean forearm = pose->pins[side].limb == SW_FIGURE_LIMB_FOREARM;
+      SwVector stand = sw_vector (shoulder.x, shoulder.y, forearm ? SW_ELBOW_HEIGHT : WRIST_HEIGHT);
+      double length = forearm ? SW_UPPER_ARM : SW_UPPER_ARM + SW_FOREARM;
 
-      if (!pose->pinned[side])
+      if (!pose->pinned[side] || !reaches_floor (pose->pins[side].to))
         continue;
       if (!is_start && self->keys[0].held[side])
-        wrist = self->keys[0].grips[side].at;
-      sum += sw_length (sw_sub (shoulder, wrist)) - REACH_PART * (SW_UPPER_ARM + SW_FOREARM);
+        stand = forearm ? self->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at
+                        : self->keys[0].grips[side].at;
+      sum += sw_length (sw_sub (shoulder, stand)) - REACH_PART * length;
       n++;
     }
 
@@ -228,6 +237,10 @@ find_lean (const SwSolver *self,
 {
   gboolean keep_thighs = self->content->base == SW_FIGURE_BASE_HANDS_AND_KNEES && !self->poses[0].new_leg[0]
                          && !self->poses[0].new_leg[1];
+  /* The side plank leans sideways; the less, the higher its shoulder. */
+  gboolean on_side = self->content->base == SW_FIGURE_BASE_SIDE_PLANK;
+  int root = on_side ? SW_FIGURE_ROOT_ROLL : SW_FIGURE_ROOT_LEAN;
+  double sign = on_side ? -sw_side_sign (self->content->on) : 1.0;
   SwJoints written = now->joints;
   double low = 30.0;
   double high = 120.0;
@@ -237,7 +250,7 @@ find_lean (const SwSolver *self,
       double lean = (low + high) / 2;
 
       now->joints = written;
-      now->joints.root_deg[SW_FIGURE_ROOT_LEAN] = lean;
+      now->joints.root_deg[root] = sign * lean;
       for (int side = 0; keep_thighs && side < 2; side++)
         now->joints.slots_deg[sw_angle_get_slot (SW_ANGLE_HIP_BEND, (SwFigureSide) side)]
             += lean - written.root_deg[SW_FIGURE_ROOT_LEAN];
@@ -253,7 +266,7 @@ static gboolean
 wrote_lean (const SwSolver *self,
             int             n)
 {
-  guint bit = 1u << SW_FIGURE_ROOT_LEAN;
+  guint bit = 1u << (self->content->base == SW_FIGURE_BASE_SIDE_PLANK ? SW_FIGURE_ROOT_ROLL : SW_FIGURE_ROOT_LEAN);
 
   return (self->content->poses[0].root_set & bit) != 0 || (self->content->poses[n].root_set & bit) != 0;
 }

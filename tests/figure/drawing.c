@@ -164,7 +164,7 @@ test_nonsense (void)
       cairo_surface_t *surface;
 
       sw_figure_content_init (&content);
-      content.base = (SwFigureBase) any_of (SW_FIGURE_BASE_PLANK + 1);
+      content.base = (SwFigureBase) any_of (SW_FIGURE_BASE_SIDE_PLANK + 1);
       content.on = (SwFigureSide) any_of (2);
       content.anchor = (SwFigureAnchor) any_of (SW_FIGURE_ANCHOR_UPPER_BACK + 1);
       content.n_poses = 1 + any_of (SW_FIGURE_MAX_POSES);
