@@ -33,7 +33,7 @@ typedef struct
   const char *toes_rise;
   const char *hips_turn[2]; /* right, left */
   const char *moves;        /* %1 what, %2 which way */
-  const char *marks[SW_FIGURE_MARK_LEFT_TOES + 1]; /* that they move */
+  const char *marks[SW_FIGURE_MARK_LEFT_THUMB + 1]; /* that they move */
   const char *ways[6]; /* forward, back, left, right, up, down */
   const char *circle;
   const char *hold;
@@ -95,6 +95,15 @@ static const Words english = {
     [SW_ANGLE_KNEE_BEND] = { "%s knee bends", "%s knee straightens", "Knees bend", "Knees straighten" },
     [SW_ANGLE_ANKLE_UP] = { "%s toes lift", "%s toes point down", "Toes lift", "Toes point down" },
     [SW_ANGLE_TOES_UP] = { "%s toes bend up", "%s toes curl", "Toes bend up", "Toes curl" },
+    [SW_ANGLE_FINGERS_KNUCKLE] = { "%s knuckles bend", "%s knuckles straighten", "Knuckles bend", "Knuckles straighten" },
+    [SW_ANGLE_FINGERS_CURL] = { "%s fingers curl", "%s fingers straighten", "Fingers curl", "Fingers straighten" },
+    [SW_ANGLE_FINGERS_TIPS] = { "%s fingertips bend", "%s fingertips straighten", "Fingertips bend", "Fingertips straighten" },
+    [SW_ANGLE_FINGERS_SPREAD] = { "%s fingers spread", "%s fingers close", "Fingers spread", "Fingers close" },
+    [SW_ANGLE_THUMB_OUT] = { "%s thumb moves away from the hand", "%s thumb moves to the hand", "Thumbs move away from the hands",
+      "Thumbs move to the hands" },
+    [SW_ANGLE_THUMB_ACROSS] = { "%s thumb moves across the palm", "%s thumb moves back beside the hand", "Thumbs move across the palms",
+      "Thumbs move back beside the hands" },
+    [SW_ANGLE_THUMB_BEND] = { "%s thumb bends", "%s thumb straightens", "Thumbs bend", "Thumbs straighten" },
   },
   .hips_rise = "The hips rise.",
   .hips_sink = "The hips sink.",
@@ -126,6 +135,10 @@ static const Words english = {
     [SW_FIGURE_MARK_LEFT_HEEL] = "left heel moves",
     [SW_FIGURE_MARK_RIGHT_TOES] = "right toes move",
     [SW_FIGURE_MARK_LEFT_TOES] = "left toes move",
+    [SW_FIGURE_MARK_RIGHT_FINGERS] = "right fingers move",
+    [SW_FIGURE_MARK_LEFT_FINGERS] = "left fingers move",
+    [SW_FIGURE_MARK_RIGHT_THUMB] = "right thumb moves",
+    [SW_FIGURE_MARK_LEFT_THUMB] = "left thumb moves",
   },
   .ways = { "forward", "back", "to the left", "to the right", "up", "down" },
   .circle = "Small circles.",

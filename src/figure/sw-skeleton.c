@@ -159,6 +159,13 @@ sw_body_solve_arm (SwBody         *body,
                        sw_multiply (sw_turn_x (-s * sw_joints_get (joints, SW_ANGLE_WRIST_BEND, side)),
                                     sw_turn_y (-sw_joints_get (joints, SW_ANGLE_WRIST_THUMBWARD, side))));
   body->pieces[SW_SIDED (SW_PIECE_HAND, side)] = attach (*fore, sw_vector (0, 0, -SW_FOREARM), wrist);
+  body->hands[side] = (SwHand){ .knuckle_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_KNUCKLE, side),
+                                .curl_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_CURL, side),
+                                .tips_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_TIPS, side),
+                                .spread_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_SPREAD, side),
+                                .thumb_out_deg = sw_joints_get (joints, SW_ANGLE_THUMB_OUT, side),
+                                .thumb_across_deg = sw_joints_get (joints, SW_ANGLE_THUMB_ACROSS, side),
+                                .thumb_bend_deg = sw_joints_get (joints, SW_ANGLE_THUMB_BEND, side) };
 }
 
 /**
@@ -285,6 +292,12 @@ sw_body_get_mark (const SwBody *body,
     case SW_FIGURE_MARK_RIGHT_HAND:
     case SW_FIGURE_MARK_LEFT_HAND:
       return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.055));
+    case SW_FIGURE_MARK_RIGHT_FINGERS:
+    case SW_FIGURE_MARK_LEFT_FINGERS:
+      return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_hand_get_tip (&body->hands[side], side, SW_DIGIT_MIDDLE));
+    case SW_FIGURE_MARK_RIGHT_THUMB:
+    case SW_FIGURE_MARK_LEFT_THUMB:
+      return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_hand_get_tip (&body->hands[side], side, SW_DIGIT_THUMB));
     case SW_FIGURE_MARK_RIGHT_HIP:
     case SW_FIGURE_MARK_LEFT_HIP:
       return p[SW_SIDED (SW_PIECE_THIGH, side)].at;

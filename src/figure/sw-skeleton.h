@@ -2,7 +2,7 @@
 #pragma once
 
 #include "sw-figure-spec.h"
-#include "sw-vector.h"
+#include "sw-hand.h"
 
 G_BEGIN_DECLS
 
@@ -64,6 +64,7 @@ typedef struct
  * SwBody:
  * @pieces: where every piece lies
  * @fists: by side, whether the hand is closed
+ * @hands: by side, how fingers and thumb are bent
  *
  * A solved pose.
  */
@@ -71,6 +72,7 @@ typedef struct
 {
   SwPlacement pieces[SW_N_PIECES];
   gboolean fists[2];
+  SwHand hands[2];
 } SwBody;
 
 /**

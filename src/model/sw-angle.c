@@ -17,6 +17,10 @@
 #define NECK "AAOS and CFR: whole neck 45 each way; the split between two levels is ours"
 #define SIDE "AAOS and CFR: whole back 35 to the side; the split is ours"
 #define TURN "AAOS: whole back 45; the split is ours"
+#define DIGITS "drawn range, the same for all fingers"
+
+/* Sets of slots are kept as the bits of one number. */
+G_STATIC_ASSERT (SW_N_SLOTS <= 64);
 
 static const SwAngleInfo infos[SW_N_ANGLES] = {
   /* Spine and head. bend: + forward, about +y. side: + to the left, about -x. turn: + to the left, about +z. */
@@ -59,6 +63,18 @@ static const SwAngleInfo infos[SW_N_ANGLES] = {
   { "ankle", "up", "ankle", -50, 20, "AAOS", -75, 30,
     "a foot lies on its back when kneeling or face down, and a calf stretch is loaded by the body's weight" },
   { "toes", "up", "toes", -30, 80, OWN, -30, 80, NULL },
+
+  /* All four fingers alike: knuckles (+ towards the palm), curl of the middle joints, which the end joints follow by two
+   * thirds; tips bends the end joints more or less than that. Spread is the angle between neighbours. The thumb: out
+   * from the hand's long axis (0: the open hand's), across about that axis (0 beside the hand, 90 in front of the palm,
+   * more towards the little finger), bend of its end joint, which the one before follows by three fifths. */
+  { "fingers", "knuckle", "knuckles", -30, 90, DIGITS, -30, 90, NULL },
+  { "fingers", "curl", "fingers", 0, 100, DIGITS, 0, 100, NULL },
+  { "fingers", "tips", "fingertips", -70, 60, DIGITS, -70, 60, NULL },
+  { "fingers", "spread", "fingers", 0, 20, DIGITS, 0, 20, NULL },
+  { "thumb", "out", "thumb", -25, 35, "drawn range", -25, 35, NULL },
+  { "thumb", "across", "thumb", -10, 130, "drawn range", -10, 130, NULL },
+  { "thumb", "bend", "thumb", 0, 80, "drawn range", 0, 80, NULL },
 };
 
 /**

@@ -172,17 +172,17 @@ test_nonsense (void)
         fill_pose_randomly (&content.poses[k]);
       content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STILL + 1);
       for (int k = 0; k < SW_FIGURE_MAX_SHOWN; k++)
-        content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1);
-      content.about = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1);
+        content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
+      content.about = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
       content.radius_deg = g_test_rand_double_range (0, 90);
       content.hold = any_of (2);
       content.n_props = any_of (SW_FIGURE_MAX_PROPS + 1);
       for (int k = 0; k < content.n_props; k++)
         content.props[k] = (SwFigurePropSpec){ .kind = (SwFigureProp) any_of (SW_FIGURE_PROP_BALL + 1),
                                                .where = (SwFigureWhere) any_of (SW_FIGURE_WHERE_LEFT + 1),
-                                               .under = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
-                                               .in = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
-                                               .from = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+                                               .under = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
+                                               .in = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
+                                               .from = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                                .height = g_test_rand_double_range (0, 2),
                                                .distance = g_test_rand_double_range (0, 2) };
       content.n_works = any_of (SW_FIGURE_MAX_WORKS + 1);
@@ -191,7 +191,7 @@ test_nonsense (void)
             = (SwFigureWork){ (SwFigureArea)any_of (SW_FIGURE_AREA_NECK_SIDE + 1), any_of (2), any_of (2) };
       content.view_turn_deg = g_test_rand_double_range (-180, 180);
       content.view_tilt_deg = g_test_rand_double_range (-30, 89);
-      content.frame = (SwFigureFrame) any_of (SW_FIGURE_FRAME_LOWER + 1);
+      content.frame = (SwFigureFrame) any_of (SW_FIGURE_FRAME_FOOT + 1);
       content.layout = (SwFigureLayout) any_of (SW_FIGURE_LAYOUT_STACKED + 1);
 
       spec = sw_figure_spec_new_take (&content);

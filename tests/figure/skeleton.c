@@ -157,6 +157,60 @@ test_leg_places (void)
   assert_at (body.pieces[SW_PIECE_FOOT].at, 0, -0.052 - half, -0.491 * cos (G_PI / 6));
 }
 
+/* Tips of fingers and thumb in the hand of the right side: x to the thumb, y out of the palm, z to the elbow. */
+static void
+test_finger_places (void)
+{
+  SwHand hand = { 0 };
+  SwDigitBones bones;
+
+  /* Straight, the middle finger ends where the hand does. */
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_MIDDLE), 0.0066, 0, -SW_HAND);
+  /* Square knuckles: all of the finger stands out of the palm, of the left one to the other side. */
+  hand.knuckle_deg = 90;
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_MIDDLE), 0.0066, 0.058, -0.050);
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_LEFT, SW_DIGIT_MIDDLE), 0.0066, -0.058, -0.050);
+  /* Then the middle joints by 90 towards the wrist, the end joints by 60 more, less 60 again. */
+  hand.curl_deg = 90;
+  hand.tips_deg = -60;
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_MIDDLE), 0.0066, 0.027, -0.050 + 0.017 + 0.014);
+  hand.tips_deg = 0;
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_MIDDLE), 0.0066, 0.027 - 0.014 * sin (G_PI / 3),
+             -0.050 + 0.017 + 0.014 * cos (G_PI / 3));
+  /* Spread by 20 between neighbours: the index to the thumb, the little finger by 40 the other way. */
+  hand = (SwHand){ .spread_deg = 20 };
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_INDEX), 0.020 + 0.0525 * sin (G_PI / 9), 0,
+             -0.049 - 0.0525 * cos (G_PI / 9));
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_LITTLE), -0.0196 - 0.0445 * sin (2 * G_PI / 9), 0,
+             -0.043 - 0.0445 * cos (2 * G_PI / 9));
+  /* The thumb 60 out and 90 across stands in front of the palm; bent, it points towards the little finger. */
+  hand = (SwHand){ .thumb_out_deg = 28, .thumb_across_deg = 80 };
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_THUMB), 0.018, 0.004 + 0.060 * sin (G_PI / 3),
+             -0.014 - 0.060 * 0.5);
+  hand.thumb_bend_deg = 56.25;
+  sw_hand_get_digit (&hand, SW_FIGURE_RIGHT, SW_DIGIT_THUMB, &bones);
+  assert_at (sw_sub (bones.joints[3], bones.joints[2]), -0.016, 0, 0);
+  /* Nails are on the back. */
+  hand = (SwHand){ 0 };
+  sw_hand_get_digit (&hand, SW_FIGURE_RIGHT, SW_DIGIT_RING, &bones);
+  assert_at (bones.backs[2], 0, -1, 0);
+  assert_at (bones.across[2], 1, 0, 0);
+
+  /* The marks follow; hanging arms have the palms to the thighs. */
+  {
+    SwJoints joints = { 0 };
+    SwBody body = { .fists = { FALSE, FALSE } };
+
+    for (int side = 0; side < 2; side++)
+      set (&joints, SW_ANGLE_FINGERS_KNUCKLE, (SwFigureSide) side, 90);
+    sw_body_solve (&body, &joints);
+    assert_at (sw_body_get_mark (&body, SW_FIGURE_MARK_RIGHT_FINGERS), SHOULDER_X + 0.0066, -SHOULDER_Y + 0.058,
+               SHOULDER_Z - 0.332 - 0.050);
+    assert_at (sw_body_get_mark (&body, SW_FIGURE_MARK_LEFT_FINGERS), SHOULDER_X + 0.0066, SHOULDER_Y - 0.058,
+               SHOULDER_Z - 0.332 - 0.050);
+  }
+}
+
 static void
 fill_randomly (SwJoints *joints)
 {
@@ -239,6 +293,28 @@ test_mirror (void)
 
           assert_at (mirrored.pieces[twin].at, at.x, -at.y, at.z);
         }
+      for (int mark = SW_FIGURE_MARK_RIGHT_SHOULDER; mark <= SW_FIGURE_MARK_LEFT_THUMB; mark++)
+        {
+          SwVector at = sw_body_get_mark (&body, (SwFigureMark) mark);
+
+          assert_at (sw_body_get_mark (&mirrored, sw_figure_mark_get_mirrored ((SwFigureMark) mark)), at.x, -at.y, at.z);
+        }
+      for (int side = 0; side < 2; side++)
+        for (int digit = 0; digit < SW_N_DIGITS; digit++)
+          {
+            SwDigitBones own;
+            SwDigitBones twin;
+
+            sw_hand_get_digit (&body.hands[side], (SwFigureSide) side, (SwDigit) digit, &own);
+            sw_hand_get_digit (&mirrored.hands[1 - side], (SwFigureSide) (1 - side), (SwDigit) digit, &twin);
+            for (int n = 0; n <= SW_DIGIT_BONES; n++)
+              {
+                /* Exactly: the other side is computed as the same hand. */
+                g_assert_true (twin.joints[n].x <= own.joints[n].x && twin.joints[n].x >= own.joints[n].x);
+                g_assert_true (twin.joints[n].y <= -own.joints[n].y && twin.joints[n].y >= -own.joints[n].y);
+                g_assert_true (twin.joints[n].z <= own.joints[n].z && twin.joints[n].z >= own.joints[n].z);
+              }
+          }
     }
 }
 
@@ -381,6 +457,7 @@ main (int    argc,
   g_test_add_func ("/skeleton/masses", test_masses);
   g_test_add_func ("/skeleton/arm-places", test_arm_places);
   g_test_add_func ("/skeleton/leg-places", test_leg_places);
+  g_test_add_func ("/skeleton/finger-places", test_finger_places);
   g_test_add_func ("/skeleton/rigid", test_rigid);
   g_test_add_func ("/skeleton/mirror", test_mirror);
   g_test_add_func ("/skeleton/read-back", test_read_back);

@@ -47,6 +47,10 @@ test_faults_are_found (void)
   } wrong[] = {
     { "<pose base='standing'><knee side='right' bend='150'/></pose>", "right knee" },
     { "<pose base='standing' lean='30'/>", "fall" },
+    { "<pose base='standing'><fingers side='left' knuckle='100'/></pose>", "left knuckles" },
+    { "<pose base='standing'><fingers side='right' spread='5'/></pose><pose><fingers side='right' spread='30'/></pose>",
+      "right fingers" },
+    { "<pose base='standing'><thumb side='right' out='45'/></pose>", "right thumb" },
     { "<pose base='kneeling'><shoulder side='left' raise='0'/></pose><pose><hip side='both' bend='60'/><low-back "
       "bend='60'/>"
       "<upper-back bend='35'/></pose>",

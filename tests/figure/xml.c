@@ -89,6 +89,8 @@ static const char whole[]
       "    <shoulder-blade side=\"both\" forward=\"4\"/>\n"
       "    <shoulder side=\"right\" raise=\"40\" direction=\"30\"/>\n"
       "    <shoulder side=\"left\" raise=\"20\"/>\n"
+      "    <fingers side=\"both\" knuckle=\"20\" curl=\"30\" tips=\"-10\" spread=\"5\"/>\n"
+      "    <thumb side=\"left\" out=\"-5\" across=\"60\" bend=\"12\"/>\n"
       "    <foot side=\"right\" pitch=\"free\"/>\n"
       "    <foot side=\"left\" pitch=\"12\"/>\n"
       "    <hand side=\"left\" shape=\"fist\"/>\n"
@@ -97,13 +99,13 @@ static const char whole[]
       "    <!-- kept -->\n"
       "    <glow strength=\"2\"/>\n"
       "  </pose>\n"
-      "  <motion kind=\"circle\" show=\"right-hand left-hand\" about=\"right-shoulder\" radius=\"9\" way=\"both\" "
+      "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" about=\"right-shoulder\" radius=\"9\" way=\"both\" "
       "hold=\"yes\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
       "  <works area=\"calf\" side=\"both\"/>\n"
       "  <works area=\"belly\"/>\n"
-      "  <view turn=\"-40\" tilt=\"8\" frame=\"upper\" layout=\"stacked\"/>\n"
+      "  <view turn=\"-40\" tilt=\"8\" frame=\"hand\" layout=\"stacked\"/>\n"
       "  <sound pitch=\"a\"/>\n"
       "</figure>\n";
 
@@ -134,6 +136,8 @@ test_bad (void)
     { "", SW_XML_ERROR_INVALID, "no pose", TRUE },
     { "<pose base='floating'/>", SW_XML_ERROR_INVALID, "standing, sitting", TRUE },
     { "<pose><knee side='right' bend='190'/></pose>", SW_XML_ERROR_RANGE, "from -15 to 155", TRUE },
+    { "<pose><fingers side='right' curl='120'/></pose>", SW_XML_ERROR_RANGE, "from -15 to 115", TRUE },
+    { "<pose><thumb side='both' turn='5'/></pose>", SW_XML_ERROR_INVALID, "no angle", TRUE },
     { "<pose><knee side='right' bend='much'/></pose>", SW_XML_ERROR_RANGE, "much", TRUE },
     { "<pose><knee bend='10'/></pose>", SW_XML_ERROR_INVALID, "side", TRUE },
     { "<pose><knee side='right' turn='10'/></pose>", SW_XML_ERROR_INVALID, "no angle", TRUE },
