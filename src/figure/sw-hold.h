@@ -35,9 +35,5 @@ void sw_hold_find (SwHold         *hold,
                    const SwSolved *now,
                    SwLimb          limb,
                    gboolean        is_start);
-void sw_scene_measure (SwScene               *scene,
-                       const SwFigureContent *content,
-                       const SwPose          *pose,
-                       const SwBody          *start);
 
 G_END_DECLS

@@ -3,34 +3,9 @@
 
 #include "sw-pose.h"
 #include "sw-reach.h"
+#include "sw-scene.h"
 
 G_BEGIN_DECLS
-
-/**
- * SwScene:
- * @wall_at: signed place of the wall's face along x (front, behind) or y (left, right)
- * @counter_at: likewise of the counter's near edge
- * @counter_height: of its top
- * @chair_at: of the chair's back, when it stands in front or beside
- * @seat_at: x of the hips when they sit
- * @seat_height: of the seat's top
- * @chair_top: of the chair's back
- *
- * Where furniture stands. Measured from the start pose, fixed from then on.
- */
-typedef struct
-{
-  SwFigureWhere wall_where;
-  SwFigureWhere counter_where;
-  SwFigureWhere chair_where;
-  double wall_at;
-  double counter_at;
-  double counter_height;
-  double chair_at;
-  double seat_at;
-  double seat_height;
-  double chair_top;
-} SwScene;
 
 /**
  * SwSolved:
