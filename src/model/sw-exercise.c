@@ -27,6 +27,8 @@ sw_exercise_finalize (GObject *object)
   SwExercise *self = SW_EXERCISE (object);
 
   g_free (self->facts.id);
+  g_free (self->facts.dose_reason);
+  g_free (self->facts.review_due);
   g_strfreev (self->facts.easier);
   g_strfreev (self->facts.harder);
   g_ptr_array_unref (self->texts);
@@ -122,6 +124,8 @@ sw_exercise_new (const SwExerciseFacts *facts,
   no_harder = self->facts.harder;
   self->facts = *facts;
   self->facts.id = g_strdup (facts->id);
+  self->facts.dose_reason = g_strdup (facts->dose_reason);
+  self->facts.review_due = g_strdup (facts->review_due != NULL ? facts->review_due : "");
   self->facts.easier = no_easier;
   self->facts.harder = no_harder;
   sw_field_set_strv (&self->facts.easier, (const char * const *) facts->easier);
@@ -306,6 +310,9 @@ facts_equal (const SwExerciseFacts *a,
          && g_str_equal (a->id, b->id) && a->revision == b->revision && a->region == b->region
          && a->position == b->position && a->equipment == b->equipment && a->aims == b->aims
          && a->muscles == b->muscles && a->cautions == b->cautions && a->directions == b->directions
+         && g_strcmp0 (a->dose_reason, b->dose_reason) == 0
+         && a->has_review == b->has_review && (!a->has_review || a->review == b->review)
+         && g_str_equal (a->review_due, b->review_due)
          && a->section == b->section && a->pace_s >= b->pace_s && a->pace_s <= b->pace_s
          && g_strv_equal ((const char * const *) a->easier, (const char * const *) b->easier)
          && g_strv_equal ((const char * const *) a->harder, (const char * const *) b->harder);

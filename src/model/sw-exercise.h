@@ -55,6 +55,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwExerciseText, sw_exercise_text_free)
  * @section: the kind of section it usually belongs in
  * @pace_s: seconds an unheld repetition takes when no tempo is asked, 1..60
  * @dose: the default dose
+ * @dose_reason: (nullable): why the default dose leaves the published ranges; owned
+ * @has_review: whether @review says anything; where nothing is said nothing is known
+ * @review: whether clinicians have approved it
+ * @review_due: the day of the next review, YYYY-MM-DD, or ""; owned; NULL counts as ""
  * @load_limit: most load this exercise may be given; unit none means "no added load foreseen"
  * @easier: (array zero-terminated=1): ids of easier exercises, nearest first; owned
  * @harder: (array zero-terminated=1): ids of harder exercises, nearest first; owned
@@ -73,6 +77,10 @@ typedef struct
   SwSectionKind section;
   double pace_s;
   SwDose dose;
+  char *dose_reason;
+  gboolean has_review;
+  SwReviewState review;
+  char *review_due;
   SwLoad load_limit;
   char **easier;
   char **harder;

@@ -210,6 +210,15 @@ typedef enum
   SW_PRECAUTION_LYMPHOEDEMA,
 } SwPrecaution;
 
+/* How far an exercise of the catalogue has come with the clinicians who answer for it. */
+typedef enum
+{
+  SW_REVIEW_STATE_DRAFT,
+  SW_REVIEW_STATE_IN_REVIEW,
+  SW_REVIEW_STATE_APPROVED,
+  SW_REVIEW_STATE_RETIRED,
+} SwReviewState;
+
 typedef enum
 {
   SW_UNITS_KG,

@@ -410,6 +410,7 @@ passes (SwExercise           *exercise,
   return (filter->regions == 0 || (filter->regions & SW_SET (facts->region)) != 0)
          && (filter->positions == 0 || (filter->positions & SW_SET (facts->position)) != 0)
          && (filter->aims == 0 || (filter->aims & facts->aims) != 0)
+         && (filter->reviews == 0 || (facts->has_review && (filter->reviews & SW_SET (facts->review)) != 0))
          && (!filter->limit_equipment || (facts->equipment & ~filter->equipment) == 0);
 }
 

@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 /**
  * SwSearchFilter:
  * Sets of wanted values; an empty set lets everything through. An exercise passes when it has one of the
- * wanted regions, one of the positions, one of the aims, and needs no equipment outside @equipment
+ * wanted regions, one of the positions, one of the aims, one of the states of review, and needs no equipment outside @equipment
  * (with @limit_equipment set; an empty @equipment then means "nothing at all").
  */
 typedef struct
@@ -16,6 +16,7 @@ typedef struct
   SwSet regions;
   SwSet positions;
   SwSet aims;
+  SwSet reviews;
   gboolean limit_equipment;
   SwSet equipment;
 } SwSearchFilter;

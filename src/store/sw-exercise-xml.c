@@ -10,6 +10,7 @@
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
 #include "sw-figure-xml.h"
+#include "sw-review-xml.h"
 #include "sw-xml-values.h"
 
 static const char *const root_known[] = { "version", "id", "revision", NULL };
@@ -58,6 +59,8 @@ static void
 reading_clear (Reading *reading)
 {
   g_free (reading->facts.id);
+  g_free (reading->facts.dose_reason);
+  g_free (reading->facts.review_due);
   g_clear_pointer (&reading->texts, g_ptr_array_unref);
   g_clear_pointer (&reading->easier, g_ptr_array_unref);
   g_clear_pointer (&reading->harder, g_ptr_array_unref);
@@ -147,25 +150,6 @@ read_link (xmlNode    *node,
   return TRUE;
 }
 
-/* Prose may be broken into lines in the file; in the document it is one paragraph. */
-static char *
-dup_paragraph (const xmlNode *node)
-{
-  g_autofree char *text = sw_xml_dup_text (node);
-  char *to = text;
-
-  for (const char *from = g_strstrip (text); *from != '\0'; from++)
-    {
-      if (!g_ascii_isspace (*from))
-        *to++ = *from;
-      else if (to > text && to[-1] != ' ')
-        *to++ = ' ';
-    }
-
-  *to = '\0';
-  return g_steal_pointer (&text);
-}
-
 static const Leaf *
 find_leaf (const xmlNode *node)
 {
@@ -174,20 +158,6 @@ find_leaf (const xmlNode *node)
       return &leaves[i];
 
   return NULL;
-}
-
-/* Attributes or markup inside a leaf are a newer version's: then the leaf is kept as it stands too. */
-static gboolean
-is_plain (const xmlNode *node)
-{
-  if (node->properties != NULL || node->nsDef != NULL)
-    return FALSE;
-
-  for (const xmlNode *child = node->children; child != NULL; child = child->next)
-    if (child->type != XML_TEXT_NODE)
-      return FALSE;
-
-  return TRUE;
 }
 
 static gboolean
@@ -204,7 +174,7 @@ read_leaf (xmlNode         *node,
   if (list == NULL && *single != NULL && **single != '\0')
     return set_twice (error, node);
 
-  if (!is_plain (node))
+  if (!sw_xml_is_plain (node))
     {
       g_autofree char *path
           = g_strdup_printf ("text %s/%s %u", text->language, leaf->name, list != NULL ? list->len + 1 : 1);
@@ -214,12 +184,12 @@ read_leaf (xmlNode         *node,
 
   if (list != NULL)
     {
-      g_ptr_array_add (list, dup_paragraph (node));
+      g_ptr_array_add (list, sw_xml_dup_paragraph (node));
       return TRUE;
     }
 
   g_free (*single);
-  *single = dup_paragraph (node);
+  *single = sw_xml_dup_paragraph (node);
   return TRUE;
 }
 
@@ -311,6 +281,16 @@ read_child (xmlNode  *node,
       reading->has_dose = TRUE;
       return sw_dose_read (node, &reading->facts.dose, reading->extras, error);
     }
+  if (sw_xml_is (node, SW_EXERCISE_NS, "dose-reason"))
+    {
+      if (reading->facts.dose_reason != NULL)
+        return set_twice (error, node);
+      sw_dose_reason_read (node, &reading->facts, reading->extras);
+      return TRUE;
+    }
+  if (sw_xml_is (node, SW_EXERCISE_NS, "review"))
+    return reading->facts.has_review ? set_twice (error, node)
+                                     : sw_review_read (node, &reading->facts, reading->extras, error);
   if (sw_xml_is (node, SW_EXERCISE_NS, "load-limit"))
     return read_limit (node, reading, error);
   if (sw_xml_is (node, SW_EXERCISE_NS, "easier"))
@@ -504,6 +484,8 @@ sw_exercise_write (SwExercise  *exercise,
 
   write_about (facts, extras, writer);
   sw_dose_write (&facts->dose, extras, writer);
+  sw_dose_reason_write (facts, extras, writer);
+  sw_review_write (facts, extras, writer);
   if (facts->load_limit.unit != SW_LOAD_NONE)
     {
       sw_xml_writer_open (writer, "load-limit");

@@ -327,6 +327,53 @@ sw_xml_read_language (const xmlNode  *node,
 }
 
 /**
+ * sw_xml_dup_paragraph:
+ * @node: an element with prose
+ *
+ * Prose may be broken into lines in the file; in the document it is one paragraph.
+ *
+ * Returns: (transfer full): its text with single spaces
+ */
+char *
+sw_xml_dup_paragraph (const xmlNode *node)
+{
+  g_autofree char *text = sw_xml_dup_text (node);
+  char *to = text;
+
+  for (const char *from = g_strstrip (text); *from != '\0'; from++)
+    {
+      if (!g_ascii_isspace (*from))
+        *to++ = *from;
+      else if (to > text && to[-1] != ' ')
+        *to++ = ' ';
+    }
+
+  *to = '\0';
+  return g_steal_pointer (&text);
+}
+
+/**
+ * sw_xml_is_plain:
+ * @node: an element with prose
+ *
+ * Attributes or markup inside are a newer version's; then the element must be kept as it stands too.
+ *
+ * Returns: whether it holds text and nothing else
+ */
+gboolean
+sw_xml_is_plain (const xmlNode *node)
+{
+  if (node->properties != NULL || node->nsDef != NULL)
+    return FALSE;
+
+  for (const xmlNode *child = node->children; child != NULL; child = child->next)
+    if (child->type != XML_TEXT_NODE)
+      return FALSE;
+
+  return TRUE;
+}
+
+/**
  * sw_xml_read_version:
  * @node: the root element of one of our documents
  * @ours: the version we write

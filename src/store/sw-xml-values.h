@@ -41,6 +41,8 @@ gboolean sw_xml_read_version (const xmlNode  *node,
                               int             ours,
                               GPtrArray      *extras,
                               GError        **error);
+char *sw_xml_dup_paragraph (const xmlNode *node);
+gboolean sw_xml_is_plain (const xmlNode *node);
 gboolean sw_xml_set_missing (GError        **error,
                              const xmlNode  *node,
                              const char     *name);

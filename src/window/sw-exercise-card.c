@@ -8,12 +8,14 @@
 #include "sw-exercise-card.h"
 #include "sw-exercise-warning.h"
 #include "sw-labels.h"
+#include "sw-review-words.h"
 
 struct _SwExerciseCard
 {
   GtkWidget parent_instance;
 
   SwFigureView *figure;
+  GtkLabel *review;
   GtkLabel *name;
   GtkLabel *dose;
   GtkLabel *place;
@@ -148,6 +150,7 @@ sw_exercise_card_class_init (SwExerciseCardClass *class)
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/setwright/Setwright/ui/sw-exercise-card.ui");
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, figure);
+  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, review);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, name);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, dose);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, place);
@@ -210,6 +213,7 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
 {
   g_autofree char *dose = NULL;
   g_autofree char *place = NULL;
+  const char *tag;
 
   g_return_if_fail (SW_IS_EXERCISE_CARD (self));
 
@@ -226,6 +230,9 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
   gtk_label_set_label (self->name, sw_exercise_card_text_of (exercise)->name);
   gtk_label_set_label (self->dose, dose);
   gtk_label_set_label (self->place, place);
+  tag = sw_review_tag (sw_exercise_get_facts (exercise));
+  gtk_label_set_label (self->review, tag != NULL ? tag : "");
+  gtk_widget_set_visible (GTK_WIDGET (self->review), tag != NULL);
   sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
 }
 
@@ -280,13 +287,18 @@ sw_exercise_card_toggle_motion (SwExerciseCard *self)
 char *
 sw_exercise_card_dup_description (SwExerciseCard *self)
 {
+  GString *description;
+
   g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
 
+  description = g_string_new (NULL);
   if (sw_exercise_warning_get_words (self->warning) != NULL)
-    return g_strdup_printf ("%s. %s. %s", sw_exercise_warning_get_words (self->warning),
-                            gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
+    g_string_append_printf (description, "%s. ", sw_exercise_warning_get_words (self->warning));
+  g_string_append_printf (description, "%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
+  if (*gtk_label_get_label (self->review) != '\0')
+    g_string_append_printf (description, ". %s", gtk_label_get_label (self->review));
 
-  return g_strdup_printf ("%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
+  return g_string_free (description, FALSE);
 }
 
 /**

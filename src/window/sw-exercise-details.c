@@ -9,6 +9,7 @@
 #include "sw-exercise-details.h"
 #include "sw-exercise-warning.h"
 #include "sw-labels.h"
+#include "sw-review-words.h"
 
 struct _SwExerciseDetails
 {
@@ -117,12 +118,22 @@ add_facts (SwExerciseDetails *self)
   g_autofree char *cautions = sw_label_set (SW_TYPE_CAUTION, facts->cautions);
 
   add_paragraph (self, _("Usual dose"), dose);
+  add_paragraph (self, _("Why this dose"), facts->dose_reason);
   add_paragraph (self, _("Region"), sw_label (SW_TYPE_REGION, facts->region));
   add_paragraph (self, _("Position"), sw_label (SW_TYPE_POSITION, facts->position));
   add_paragraph (self, _("Equipment"), facts->equipment != 0 ? equipment : _("None"));
   add_paragraph (self, _("Aims"), aims);
   add_paragraph (self, _("Muscles"), muscles);
   add_paragraph (self, _("Asks of the body"), cautions);
+}
+
+static void
+add_review (SwExerciseDetails *self)
+{
+  g_autofree char *sentence = sw_review_sentence (sw_exercise_get_facts (self->exercise));
+
+  if (sentence != NULL)
+    gtk_widget_add_css_class (add_label (self, sentence, "dim"), "small-words");
 }
 
 static void
@@ -139,6 +150,7 @@ fill (SwExerciseDetails *self)
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->name), text->name);
   sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
   add_label (self, text->purpose, NULL);
+  add_review (self);
   add_paragraph (self, _("Set-up"), text->set_up);
   add_lines (self, _("Steps"), text->steps, TRUE);
   add_lines (self, _("Form points"), text->form_points, FALSE);

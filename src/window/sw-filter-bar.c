@@ -17,6 +17,7 @@ struct _SwFilterBar
   SwFilterButton *position;
   SwFilterButton *equipment;
   SwFilterButton *aim;
+  SwFilterButton *review;
 
   SwSet client_equipment;
   gboolean clearing;
@@ -82,6 +83,7 @@ sw_filter_bar_class_init (SwFilterBarClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwFilterBar, position);
   gtk_widget_class_bind_template_child (widget_class, SwFilterBar, equipment);
   gtk_widget_class_bind_template_child (widget_class, SwFilterBar, aim);
+  gtk_widget_class_bind_template_child (widget_class, SwFilterBar, review);
   gtk_widget_class_bind_template_callback (widget_class, filter_changed_cb);
 }
 
@@ -101,6 +103,7 @@ sw_filter_bar_init (SwFilterBar *self)
   sw_filter_button_set_vocabulary (self->position, _("Position"), SW_TYPE_POSITION);
   sw_filter_button_set_vocabulary (self->equipment, _("Equipment"), SW_TYPE_EQUIPMENT);
   sw_filter_button_set_vocabulary (self->aim, _("Aim"), SW_TYPE_AIM);
+  sw_filter_button_set_vocabulary (self->review, _("Review"), SW_TYPE_REVIEW_STATE);
   sw_filter_button_set_switch (self->equipment, _("Only what the client has"), _("Client’s own"));
   update_equipment_detail (self);
 }
@@ -121,6 +124,7 @@ sw_filter_bar_get_filter (SwFilterBar    *self,
   filter->regions = sw_filter_button_get_values (self->region);
   filter->positions = sw_filter_button_get_values (self->position);
   filter->aims = sw_filter_button_get_values (self->aim);
+  filter->reviews = sw_filter_button_get_values (self->review);
   filter->limit_equipment = sw_filter_button_get_any (self->equipment);
   filter->equipment = sw_filter_button_get_values (self->equipment);
   if (sw_filter_button_get_switched (self->equipment))
@@ -138,7 +142,8 @@ sw_filter_bar_get_any (SwFilterBar *self)
   g_return_val_if_fail (SW_IS_FILTER_BAR (self), FALSE);
 
   return sw_filter_button_get_any (self->region) || sw_filter_button_get_any (self->position)
-         || sw_filter_button_get_any (self->equipment) || sw_filter_button_get_any (self->aim);
+         || sw_filter_button_get_any (self->equipment) || sw_filter_button_get_any (self->aim)
+         || sw_filter_button_get_any (self->review);
 }
 
 /**
@@ -178,6 +183,7 @@ sw_filter_bar_clear (SwFilterBar *self)
   sw_filter_button_clear (self->position);
   sw_filter_button_clear (self->equipment);
   sw_filter_button_clear (self->aim);
+  sw_filter_button_clear (self->review);
   self->clearing = FALSE;
 
   g_signal_emit (self, signals[CHANGED], 0);

@@ -101,6 +101,13 @@ static const char * const muscle_words[] = {
   [SW_MUSCLE_PELVIC_FLOOR] = N_("pelvic floor"),
 };
 
+static const char * const review_words[] = {
+  [SW_REVIEW_STATE_DRAFT] = N_("draft"),
+  [SW_REVIEW_STATE_IN_REVIEW] = N_("in review"),
+  [SW_REVIEW_STATE_APPROVED] = N_("approved"),
+  [SW_REVIEW_STATE_RETIRED] = N_("retired"),
+};
+
 static const char * const side_words[] = {
   [SW_SIDE_BOTH] = N_("both together"),
   [SW_SIDE_EACH] = N_("each side"),
@@ -198,6 +205,7 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_EQUIPMENT, equipment_words);
   WORDS_OF (SW_TYPE_AIM, aim_words);
   WORDS_OF (SW_TYPE_MUSCLE, muscle_words);
+  WORDS_OF (SW_TYPE_REVIEW_STATE, review_words);
   WORDS_OF (SW_TYPE_SIDE, side_words);
   WORDS_OF (SW_TYPE_BODY_SIDE, body_side_words);
   WORDS_OF (SW_TYPE_DIRECTION_KIND, direction_words);

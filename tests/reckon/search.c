@@ -14,21 +14,26 @@ typedef struct
   SwRegion region;
   SwPosition position;
   SwSet equipment, muscles;
+  gboolean has_review;
+  SwReviewState review;
 } Row;
 
 static const Row rows[] = {
   { "heel-counter", "Heel raise at the counter", "calf raise", "Rise onto your toes.",
-    SW_REGION_ANKLE, SW_POSITION_STANDING, SW_SET (SW_EQUIPMENT_COUNTER), SW_SET (SW_MUSCLE_CALF) },
+    SW_REGION_ANKLE, SW_POSITION_STANDING, SW_SET (SW_EQUIPMENT_COUNTER), SW_SET (SW_MUSCLE_CALF),
+    TRUE, SW_REVIEW_STATE_APPROVED },
   { "heel-sitting", "Heel raise sitting", NULL, "Lift both heels.",
-    SW_REGION_ANKLE, SW_POSITION_SITTING, SW_SET (SW_EQUIPMENT_CHAIR), SW_SET (SW_MUSCLE_CALF) },
+    SW_REGION_ANKLE, SW_POSITION_SITTING, SW_SET (SW_EQUIPMENT_CHAIR), SW_SET (SW_MUSCLE_CALF),
+    TRUE, SW_REVIEW_STATE_DRAFT },
   { "half-squat", "Half squat", "small knee bend", "Bend your knees.",
-    SW_REGION_KNEE, SW_POSITION_STANDING, 0, SW_SET (SW_MUSCLE_QUADRICEPS) },
+    SW_REGION_KNEE, SW_POSITION_STANDING, 0, SW_SET (SW_MUSCLE_QUADRICEPS), FALSE, SW_REVIEW_STATE_DRAFT },
   { "side-lift", "Leg lift on the side", NULL, "Keep the heel in line with the shoulder.",
-    SW_REGION_HIP, SW_POSITION_ON_SIDE, SW_SET (SW_EQUIPMENT_MAT), SW_SET (SW_MUSCLE_HIP_ABDUCTORS) },
+    SW_REGION_HIP, SW_POSITION_ON_SIDE, SW_SET (SW_EQUIPMENT_MAT), SW_SET (SW_MUSCLE_HIP_ABDUCTORS),
+    FALSE, SW_REVIEW_STATE_DRAFT },
   { "blades", "Shoulder blade squeeze", "retraction", "Draw your shoulder blades together.",
-    SW_REGION_SHOULDER, SW_POSITION_SITTING, 0, SW_SET (SW_MUSCLE_RHOMBOIDS) },
+    SW_REGION_SHOULDER, SW_POSITION_SITTING, 0, SW_SET (SW_MUSCLE_RHOMBOIDS), TRUE, SW_REVIEW_STATE_DRAFT },
   { "epaule", "Élévation de l’épaule", NULL, "Levez le bras.",
-    SW_REGION_SHOULDER, SW_POSITION_STANDING, 0, SW_SET (SW_MUSCLE_DELTOID) },
+    SW_REGION_SHOULDER, SW_POSITION_STANDING, 0, SW_SET (SW_MUSCLE_DELTOID), FALSE, SW_REVIEW_STATE_DRAFT },
 };
 
 static SwSearch *search;
@@ -47,6 +52,8 @@ make_exercise (const Row *row)
   facts.position = row->position;
   facts.equipment = row->equipment;
   facts.muscles = row->muscles;
+  facts.has_review = row->has_review;
+  facts.review = row->review;
   g_free (text->name);
   text->name = g_strdup (row->name);
   g_strfreev (text->synonyms);
@@ -155,6 +162,10 @@ test_filter (void)
   assert_filtered ("", &filter, "half-squat heel-sitting side-lift blades epaule");
   filter = (SwSearchFilter) { .aims = SW_SET (SW_AIM_BALANCE) };
   assert_filtered ("", &filter, "");
+  filter = (SwSearchFilter) { .reviews = SW_SET (SW_REVIEW_STATE_APPROVED) };
+  assert_filtered ("", &filter, "heel-counter");
+  filter.reviews |= SW_SET (SW_REVIEW_STATE_DRAFT);
+  assert_filtered ("", &filter, "heel-counter heel-sitting blades");
 }
 
 /* Whatever is typed: no crash, nothing twice, and each word longer finds no more. */

@@ -117,6 +117,7 @@ test_values (void)
   g_autoptr (SwMeasurement) measurement
       = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_measurements (programme)), 0);
   const SwDose *dose = sw_item_get_dose (items->pdata[0]);
+  const SwExerciseFacts *facts;
 
   g_assert_cmpstr (sw_client_get_goals (client), ==, "Work in the garden for an hour\nClimb the ladder");
   g_assert_cmpint (sw_client_get_birth_year (client), ==, 1955);
@@ -124,6 +125,12 @@ test_values (void)
                     SW_SET (SW_PRECAUTION_HIGH_BLOOD_PRESSURE) | SW_SET (SW_PRECAUTION_FALL_RISK));
   g_assert_cmpfloat (sw_measurement_get_right (measurement), ==, 8.5);
   g_assert_true (isnan (sw_measurement_get_both (measurement)));
+
+  facts = sw_exercise_get_facts (sw_item_get_exercise (items->pdata[0]));
+  g_assert_cmpstr (facts->dose_reason, ==, "Older adults start with more repetitions and less load.");
+  g_assert_true (facts->has_review);
+  g_assert_cmpint (facts->review, ==, SW_REVIEW_STATE_IN_REVIEW);
+  g_assert_cmpstr (facts->review_due, ==, "2027-05-31");
 
   g_assert_cmpuint (items->len, ==, 7);
   g_assert_cmpint (dose->sets, ==, 2);
@@ -240,9 +247,13 @@ static const Bad bad_programmes[] = {
   { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 49, "Heel Raise" },
   { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 50, "moon" },
   { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 50, "pace-seconds" },
-  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 55, "xml:lang" },
-  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 55, "name" },
-  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 79, "flying" },
+  { "state=\"in-review\"", "state=\"fine\"", SW_XML_ERROR_INVALID, 53, "fine" },
+  { "state=\"in-review\" ", "", SW_XML_ERROR_INVALID, 53, "state" },
+  { "due=\"2027-05-31\"", "due=\"2027-06-31\"", SW_XML_ERROR_RANGE, 53, "2027-06-31" },
+  { "<review state", "<review state=\"draft\"/><review state", SW_XML_ERROR_INVALID, 53, "second" },
+  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 57, "xml:lang" },
+  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 57, "name" },
+  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 81, "flying" },
 };
 
 static void
@@ -478,6 +489,7 @@ test_vocabularies (void)
   assert_words ("exercise.rng", "aim", SW_TYPE_AIM);
   assert_words ("exercise.rng", "muscle", SW_TYPE_MUSCLE);
   assert_words ("exercise.rng", "side", SW_TYPE_SIDE);
+  assert_words ("exercise.rng", "review-state", SW_TYPE_REVIEW_STATE);
   assert_words ("exercise.rng", "direction-kind", SW_TYPE_DIRECTION_KIND);
   assert_words ("exercise.rng", "caution", SW_TYPE_CAUTION);
   assert_words ("exercise.rng", "section-kind", SW_TYPE_SECTION_KIND);

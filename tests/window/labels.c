@@ -5,6 +5,7 @@
 
 #include "sw-dose.h"
 #include "sw-labels.h"
+#include "sw-review-words.h"
 
 /* Every value of every vocabulary has a word that begins with a capital (units do not) and is no other's. */
 static void
@@ -12,6 +13,7 @@ test_every_value (void)
 {
   const GType types[] = {
     SW_TYPE_REGION, SW_TYPE_POSITION, SW_TYPE_EQUIPMENT, SW_TYPE_AIM, SW_TYPE_MUSCLE, SW_TYPE_SIDE,
+    SW_TYPE_REVIEW_STATE,
     SW_TYPE_BODY_SIDE, SW_TYPE_DIRECTION_KIND, SW_TYPE_CAUTION, SW_TYPE_PRECAUTION, SW_TYPE_UNITS,
     SW_TYPE_PAPER, SW_TYPE_SECTION_KIND, SW_TYPE_ITEM_KIND, SW_TYPE_MEASURE, SW_TYPE_DAY,
   };
@@ -113,6 +115,36 @@ test_takes (void)
   g_assert_cmpstr (range, ==, "Takes 2:04–2:20 min");
 }
 
+/* What is approved, or not stated, is not pointed out on a card; the details say all that is known. */
+static void
+test_review (void)
+{
+  const struct
+  {
+    gboolean stated;
+    SwReviewState state;
+    const char *due, *tag, *sentence;
+  } cases[] = {
+    { FALSE, SW_REVIEW_STATE_DRAFT, "2027-05-31", NULL, NULL },
+    { TRUE, SW_REVIEW_STATE_DRAFT, "2027-05-31", "Draft", "Draft, to be reviewed by a clinician by 31 May 2027" },
+    { TRUE, SW_REVIEW_STATE_DRAFT, "", "Draft", "Draft, not yet reviewed by a clinician" },
+    { TRUE, SW_REVIEW_STATE_IN_REVIEW, "", "In review", "In review by a clinician" },
+    { TRUE, SW_REVIEW_STATE_APPROVED, "2028-02-29", NULL,
+      "Approved by a clinician, to be reviewed again by 29 February 2028" },
+    { TRUE, SW_REVIEW_STATE_RETIRED, "", "Retired", "Retired: no longer recommended" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      SwExerciseFacts facts = { .has_review = cases[i].stated, .review = cases[i].state,
+                                .review_due = (char *) cases[i].due };
+      g_autofree char *sentence = sw_review_sentence (&facts);
+
+      g_assert_cmpstr (sw_review_tag (&facts), ==, cases[i].tag);
+      g_assert_cmpstr (sentence, ==, cases[i].sentence);
+    }
+}
+
 int
 main (int    argc,
       char **argv)
@@ -125,6 +157,7 @@ main (int    argc,
   g_test_add_func ("/labels/durations", test_durations);
   g_test_add_func ("/labels/clock", test_clock);
   g_test_add_func ("/labels/takes", test_takes);
+  g_test_add_func ("/labels/review", test_review);
 
   return g_test_run ();
 }
