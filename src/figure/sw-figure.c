@@ -157,7 +157,8 @@ measure_whole (SwFigure *self)
         }
     }
   for (int i = 0; i < self->solver.content->n_props; i++)
-    if (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND)
+    if (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND
+        || self->solver.content->props[i].kind == SW_FIGURE_PROP_LOOP)
       {
         SwSpot at = sw_see (&self->camera, sw_band_get_fixed_end (&self->solver, i, &self->solver.keys[0].body));
 

@@ -279,7 +279,7 @@ sw_furniture_get_boxes (const SwSolver *solver,
                    prop->where == SW_FIGURE_WHERE_UNDER ? 0 : height, 0.92);
         }
       /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */
-      if (prop->kind == SW_FIGURE_PROP_BAND && prop->from == SW_FIGURE_MARK_NONE && prop->where != SW_FIGURE_WHERE_UNDER
+      if ((prop->kind == SW_FIGURE_PROP_BAND || prop->kind == SW_FIGURE_PROP_LOOP) && prop->from == SW_FIGURE_MARK_NONE && prop->where != SW_FIGURE_WHERE_UNDER
           && solver->scene.wall_where == SW_FIGURE_WHERE_AUTO && !posted)
         {
           SwVector at = sw_band_get_fixed_end (solver, i, &solver->keys[0].body);

@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "sw-motif.h"
+#include "sw-paper.h"
 
 #define GRID 7
 #define SCRAP_GRID 14
@@ -66,11 +67,13 @@ append (SwMotifs *self)
   item = &self->items[self->n_items++];
   item->part = item->prop = -1;
   item->body = NULL;
-  item->under = 0;
+  item->under = item->over = 0;
   item->tone = 1.0;
   item->folds = item->hidden = FALSE;
   item->style = SW_INK_NEAR;
-  item->n_outlines = item->n_eggs = 0;
+  item->n_outlines = item->n_eggs = item->n_line = item->n_seams = 0;
+  item->line_width = 0.0;
+  item->line_ink = SW_TONE_PROP_INK;
   item->extent = sw_extent_empty ();
   return item;
 }
@@ -164,6 +167,65 @@ sw_motifs_add_thing (SwMotifs     *self,
 }
 
 /**
+ * sw_motifs_add_line:
+ * @prop: its number in the figure
+ * @camera: the view
+ * @line: its middle, 2 to SW_MOTIF_MAX_LINE places
+ * @n_line: how many
+ * @width: how broad it is, parts of stature; 0 for a cord
+ *
+ * Returns: (transfer none): the new item, valid until the next one is added
+ */
+SwMotif *
+sw_motifs_add_line (SwMotifs       *self,
+                    int             prop,
+                    const SwCamera *camera,
+                    const SwVector *line,
+                    int             n_line,
+                    double          width)
+{
+  SwMotif *item = append (self);
+
+  g_return_val_if_fail (n_line >= 2 && n_line <= SW_MOTIF_MAX_LINE, item);
+
+  item->prop = prop;
+  item->line_width = width;
+  for (int i = 0; i < n_line; i++)
+    {
+      SwSpot at = sw_see (camera, line[i]);
+
+      item->line[item->n_line++] = at;
+      sw_extent_add (&item->extent, at.x - width / 2, at.y - width / 2);
+      sw_extent_add (&item->extent, at.x + width / 2, at.y + width / 2);
+    }
+  item->joint = item->line[0];
+  item->end = item->line[n_line - 1];
+  return item;
+}
+
+/**
+ * sw_motif_add_seam:
+ * @camera: the view
+ * @from: one end, in the world
+ * @to: the other
+ *
+ * Adds a line upon a thing; more than SW_MOTIF_MAX_SEAMS are dropped.
+ */
+void
+sw_motif_add_seam (SwMotif        *self,
+                   const SwCamera *camera,
+                   SwVector        from,
+                   SwVector        to)
+{
+  if (self->n_seams == SW_MOTIF_MAX_SEAMS)
+    return;
+
+  self->seams[self->n_seams][0] = sw_see (camera, from);
+  self->seams[self->n_seams][1] = sw_see (camera, to);
+  self->n_seams++;
+}
+
+/**
  * sw_motif_holds:
  *
  * Returns: whether the item covers the point
@@ -244,9 +306,11 @@ fixed_order (const SwMotif *a,
 
   if (part_a < 0 || part_b < 0)
     {
-      if (part_a < 0 && part_b >= 0 && (a->under >> part_b & 1) != 0)
-        return -1;
-      return part_b < 0 && part_a >= 0 && (b->under >> part_a & 1) != 0 ? 1 : 0;
+      if (part_a < 0 && part_b >= 0 && ((a->under | a->over) >> part_b & 1) != 0)
+        return (a->under >> part_b & 1) != 0 ? -1 : 1;
+      if (part_b < 0 && part_a >= 0 && ((b->under | b->over) >> part_a & 1) != 0)
+        return (b->under >> part_a & 1) != 0 ? 1 : -1;
+      return 0;
     }
   if (a->body == b->body)
     {
@@ -261,6 +325,28 @@ fixed_order (const SwMotif *a,
     return a->style == SW_INK_START ? -1 : 1;
 
   return 0;
+}
+
+/* How strongly what is thin is in front of the other: compared along the line itself. */
+static double
+compare_line (const SwMotif *line,
+              const SwMotif *other)
+{
+  double votes = 0;
+
+  for (int i = 0; i + 1 < line->n_line; i++)
+    for (int k = 0; k < GRID; k++)
+      {
+        double t = (k + 0.5) / GRID;
+        double x = line->line[i].x + t * (line->line[i + 1].x - line->line[i].x);
+        double y = line->line[i].y + t * (line->line[i + 1].y - line->line[i].y);
+        double depth = line->line[i].depth + t * (line->line[i + 1].depth - line->line[i].depth);
+        double there = 0;
+
+        if (front_of (other, x, y, &there))
+          votes += CLAMP (depth - there, -0.04, 0.04);
+      }
+  return votes;
 }
 
 /* How strongly @a is in front of @b; negative when behind, 0 when they do not meet. */
@@ -279,6 +365,8 @@ compare (const SwMotif *a,
 
   if (fixed > 0 || fixed < 0)
     return 100 * fixed;
+  if (a->n_line > 0 || b->n_line > 0)
+    return a->n_line > 0 ? compare_line (a, b) : -compare_line (b, a);
   if (shared.left >= shared.right || shared.bottom >= shared.top)
     return 0;
 

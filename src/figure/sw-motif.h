@@ -6,6 +6,8 @@
 G_BEGIN_DECLS
 
 #define SW_MOTIF_MAX_EGGS 24
+#define SW_MOTIF_MAX_LINE 24
+#define SW_MOTIF_MAX_SEAMS 24
 
 typedef enum
 {
@@ -20,6 +22,7 @@ typedef enum
  * @prop: for a thing: its number in the figure
  * @body: the body it belongs to
  * @under: set of #SwPart bits that are always drawn after it
+ * @over: set of #SwPart bits that are always drawn before it
  * @tone: for a thing: its fill
  * @folds: for a thing: whether it is soft and shows folds
  * @hidden: whether so little of it shows that it would look like dirt
@@ -29,6 +32,12 @@ typedef enum
  * @extent: round all of them
  * @eggs: ellipsoids that fill it, for depth
  * @n_eggs: how many
+ * @line: for what is thin, a band or cord: its middle; it has no outlines then
+ * @n_line: how many places that has
+ * @line_width: how broad it is, parts of stature; 0 for a cord
+ * @line_ink: tone of a band's edges
+ * @seams: short lines upon a thing that tell what it is
+ * @n_seams: how many
  * @joint: where it hangs on its parent
  * @end: its far end
  *
@@ -40,6 +49,7 @@ typedef struct
   int prop;
   const SwBody *body;
   guint under;
+  guint over;
   double tone;
   gboolean folds;
   gboolean hidden;
@@ -49,6 +59,12 @@ typedef struct
   SwExtent extent;
   SwEgg eggs[SW_MOTIF_MAX_EGGS];
   int n_eggs;
+  SwSpot line[SW_MOTIF_MAX_LINE];
+  int n_line;
+  double line_width;
+  double line_ink;
+  SwSpot seams[SW_MOTIF_MAX_SEAMS][2];
+  int n_seams;
   SwSpot joint;
   SwSpot end;
 } SwMotif;
@@ -80,6 +96,16 @@ SwMotif *sw_motifs_add_thing (SwMotifs     *self,
                             const int   *hull_sizes,
                             int          n_hulls,
                             double       tolerance);
+SwMotif *sw_motifs_add_line (SwMotifs       *self,
+                             int             prop,
+                             const SwCamera *camera,
+                             const SwVector *line,
+                             int             n_line,
+                             double          width);
+void sw_motif_add_seam (SwMotif        *self,
+                        const SwCamera *camera,
+                        SwVector        from,
+                        SwVector        to);
 void sw_motifs_sort (SwMotifs *self);
 double sw_motifs_get_share_seen (const SwMotifs *self,
                                 int            nth);

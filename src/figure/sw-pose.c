@@ -372,7 +372,7 @@ close_hands (SwPose                *pose,
       gboolean right = prop->in == SW_FIGURE_MARK_RIGHT_HAND || prop->from == SW_FIGURE_MARK_RIGHT_HAND;
       gboolean left = prop->in == SW_FIGURE_MARK_LEFT_HAND || prop->from == SW_FIGURE_MARK_LEFT_HAND;
 
-      if (prop->kind == SW_FIGURE_PROP_BALL)
+      if (prop->kind == SW_FIGURE_PROP_BALL || prop->kind == SW_FIGURE_PROP_LOOP || prop->kind == SW_FIGURE_PROP_CUFF)
         continue;
       if (prop->kind == SW_FIGURE_PROP_STICK && (right || left))
         right = left = TRUE;

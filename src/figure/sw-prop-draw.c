@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "sw-furniture.h"
+#include "sw-ribbon.h"
 
 #define LEVEL_TILT_DEG 3.0
 #define FRAME_SCRAP 0.05
@@ -398,6 +399,15 @@ sw_props_add_items (SwMotifs        *items,
           if (prop->under != SW_FIGURE_MARK_NONE)
             add_cushion (items, i, prop, camera, &now->body, tolerance);
           break;
+        case SW_FIGURE_PROP_LOOP:
+          sw_ribbon_add_loop (items, i, prop, camera, &now->body, sw_band_get_fixed_end (solver, i, &now->body));
+          break;
+        case SW_FIGURE_PROP_CUFF:
+          sw_ribbon_add_cuff (items, i, prop, camera, &now->body, tolerance);
+          break;
+        case SW_FIGURE_PROP_STRAP:
+          sw_ribbon_add_strap (items, i, solver->content, camera, &now->body);
+          break;
         default:
           break;
         }
@@ -415,6 +425,11 @@ sw_prop_draw_item (const SwPaper *paper,
 {
   cairo_t *cr = paper->cr;
 
+  if (item->n_line > 0)
+    {
+      sw_ribbon_draw (paper, item);
+      return;
+    }
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_outline (paper, &item->outlines[i]);
   sw_paper_tone (paper, SW_TONE_PROP_INK);
@@ -424,6 +439,14 @@ sw_prop_draw_item (const SwPaper *paper,
     sw_paper_outline (paper, &item->outlines[i]);
   sw_paper_tone (paper, item->tone);
   cairo_fill (cr);
+  cairo_set_line_width (cr, 0.4);
+  sw_paper_tone (paper, SW_TONE_PROP_INK);
+  for (int i = 0; i < item->n_seams; i++)
+    {
+      sw_paper_move (paper, item->seams[i][0].x, item->seams[i][0].y);
+      sw_paper_line (paper, item->seams[i][1].x, item->seams[i][1].y);
+      cairo_stroke (cr);
+    }
   if (!item->folds)
     return;
 

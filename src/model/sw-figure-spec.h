@@ -136,6 +136,9 @@ typedef enum
   SW_FIGURE_PROP_PILLOW,
   SW_FIGURE_PROP_TOWEL,
   SW_FIGURE_PROP_BAND,
+  SW_FIGURE_PROP_LOOP,
+  SW_FIGURE_PROP_STRAP,
+  SW_FIGURE_PROP_CUFF,
   SW_FIGURE_PROP_DUMBBELL,
   SW_FIGURE_PROP_STICK,
   SW_FIGURE_PROP_BALL,
@@ -274,8 +277,8 @@ typedef struct
  * @kind: what it is
  * @where: for furniture and a band's fixed end: on which side of the body
  * @under: for pillow and towel: the part it lies under
- * @in: for what is held: the hand
- * @from: for a band held at both ends: where its other end is
+ * @in: for what is held: the hand; for a loop: what it goes round; for a cuff: the hand or foot above which it lies
+ * @from: for a band held at both ends, a loop or a strap: where its other end is
  * @height: parts of stature: top of a counter, step or plinth, fixed end of a band; NAN lets the program choose
  * @distance: parts of stature between the body's middle and the near face; NAN lets the program choose
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote

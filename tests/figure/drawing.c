@@ -101,7 +101,7 @@ test_in_cell (void)
 
           g_test_message ("%s: ink %.3f", (char *) paths->pdata[i], ink);
           g_assert_cmpfloat (ink, >, 0.02);
-          g_assert_cmpfloat (ink, <, 0.45);
+          g_assert_cmpfloat (ink, <, 0.50);
           cairo_surface_destroy (surface);
         }
     }
