@@ -3,8 +3,6 @@
  * What a therapist sees of an exercise while choosing: enough to decide, nothing to read twice. */
 #include "config.h"
 
-#include <glib/gi18n.h>
-
 #include "sw-exercise-card.h"
 #include "sw-exercise-warning.h"
 #include "sw-labels.h"
@@ -15,7 +13,6 @@ struct _SwExerciseCard
   GtkWidget parent_instance;
 
   SwFigureView *figure;
-  GtkLabel *review;
   GtkLabel *name;
   GtkLabel *dose;
   GtkLabel *place;
@@ -35,19 +32,25 @@ enum
 
 static guint signals[N_SIGNALS];
 
+/* The start position, the equipment and what is to be known of the review: "Sitting · Chair, band · Draft". */
 static char *
 dup_place (SwExercise *exercise)
 {
   const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
-  const char *position = sw_label (SW_TYPE_POSITION, facts->position);
-  g_autofree char *equipment = NULL;
+  const char *tag = sw_review_tag (facts);
+  GString *place = g_string_new (sw_label (SW_TYPE_POSITION, facts->position));
 
-  if (facts->equipment == 0)
-    return g_strdup (position);
+  if (facts->equipment != 0)
+    {
+      g_autofree char *equipment = sw_label_set (SW_TYPE_EQUIPMENT, facts->equipment);
 
-  equipment = sw_label_set (SW_TYPE_EQUIPMENT, facts->equipment);
-  /* Translators: the start position and the equipment, for example "Sitting · Chair, Band" */
-  return g_strdup_printf (_("%s · %s"), position, equipment);
+      g_string_append_printf (place, " · %s", equipment);
+    }
+  /* Quiet, in this line and without a sign of its own: nearly every exercise of a young catalogue bears it. */
+  if (tag != NULL)
+    g_string_append_printf (place, " · %s", tag);
+
+  return g_string_free (place, FALSE);
 }
 
 /* The usual dose for a first look: the limits of effort and pain are left to the details. */
@@ -150,7 +153,6 @@ sw_exercise_card_class_init (SwExerciseCardClass *class)
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/setwright/Setwright/ui/sw-exercise-card.ui");
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, figure);
-  gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, review);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, name);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, dose);
   gtk_widget_class_bind_template_child (widget_class, SwExerciseCard, place);
@@ -213,7 +215,6 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
 {
   g_autofree char *dose = NULL;
   g_autofree char *place = NULL;
-  const char *tag;
 
   g_return_if_fail (SW_IS_EXERCISE_CARD (self));
 
@@ -230,9 +231,6 @@ sw_exercise_card_set_exercise (SwExerciseCard *self,
   gtk_label_set_label (self->name, sw_exercise_card_text_of (exercise)->name);
   gtk_label_set_label (self->dose, dose);
   gtk_label_set_label (self->place, place);
-  tag = sw_review_tag (sw_exercise_get_facts (exercise));
-  gtk_label_set_label (self->review, tag != NULL ? tag : "");
-  gtk_widget_set_visible (GTK_WIDGET (self->review), tag != NULL);
   sw_exercise_warning_set (self->warning, self->exercise, self->precautions);
 }
 
@@ -287,18 +285,13 @@ sw_exercise_card_toggle_motion (SwExerciseCard *self)
 char *
 sw_exercise_card_dup_description (SwExerciseCard *self)
 {
-  GString *description;
-
   g_return_val_if_fail (SW_IS_EXERCISE_CARD (self), NULL);
 
-  description = g_string_new (NULL);
   if (sw_exercise_warning_get_words (self->warning) != NULL)
-    g_string_append_printf (description, "%s. ", sw_exercise_warning_get_words (self->warning));
-  g_string_append_printf (description, "%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
-  if (*gtk_label_get_label (self->review) != '\0')
-    g_string_append_printf (description, ". %s", gtk_label_get_label (self->review));
+    return g_strdup_printf ("%s. %s. %s", sw_exercise_warning_get_words (self->warning),
+                            gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
 
-  return g_string_free (description, FALSE);
+  return g_strdup_printf ("%s. %s", gtk_label_get_label (self->dose), gtk_label_get_label (self->place));
 }
 
 /**
