@@ -133,8 +133,8 @@ allowed_depth (const SwFigure *self,
 {
   /* A body that lies gives way at shoulders and hips; heads and arms sink into pillow and mat. */
   if (self->solver.base->on_mat && (part <= (int) SW_PART_HEAD || part < (int) SW_PART_FOREARM))
-    return self->solver.content->base == SW_FIGURE_BASE_SIDE_LYING ? 2 * SOFT_DEPTH : SOFT_DEPTH;
-  if (self->solver.content->base == SW_FIGURE_BASE_SIDE_LYING)
+    return self->solver.content->poses[0].base == SW_FIGURE_BASE_SIDE_LYING ? 2 * SOFT_DEPTH : SOFT_DEPTH;
+  if (self->solver.content->poses[0].base == SW_FIGURE_BASE_SIDE_LYING)
     return SOFT_DEPTH;
 
   return part >= (int) SW_PART_THIGH ? FLOOR_DEPTH : FLOOR_DEPTH + 0.006;
@@ -310,7 +310,7 @@ check_balance (const SwFigure *self,
 {
   double worst = BALANCE_MARGIN;
 
-  if (self->solver.content->base != SW_FIGURE_BASE_STANDING)
+  if (self->solver.content->poses[0].base != SW_FIGURE_BASE_STANDING)
     return;
 
   for (int i = 0; i < n_frames; i++)
@@ -323,10 +323,28 @@ check_balance (const SwFigure *self,
          100 * worst);
 }
 
+/* Steps are pictures in a row: what lies between them is nobody's pose. */
+static void
+check_poses (const SwFigure *self,
+             GPtrArray      *faults)
+{
+  gboolean steps = self->solver.content->motion == SW_FIGURE_MOTION_STEPS;
+  int n = steps ? self->solver.n_keys : 1 + 9 * MAX (1, self->solver.n_keys - 1);
+  g_autofree SwSolved *frames = g_new (SwSolved, n);
+
+  for (int i = 0; i < n; i++)
+    sw_solver_get (&self->solver, n > 1 ? (double) i / (n - 1) : 0, &frames[i]);
+  check_ranges (frames, n, faults);
+  check_totals (frames, n, faults);
+  check_floor (self, frames, n, faults);
+  check_pins (frames, n, faults);
+  check_balance (self, frames, n, faults);
+}
+
 /**
  * sw_figure_check:
  *
- * Looks for faults over the written poses and 8 frames between each two.
+ * Looks for faults over the written poses and 8 frames between each two, or over every step.
  *
  * Returns: (transfer full) (element-type utf8): the faults, for the author of the exercise; none when the array is empty
  */
@@ -334,17 +352,12 @@ GPtrArray *
 sw_figure_check (SwFigure *self)
 {
   GPtrArray *faults = g_ptr_array_new_with_free_func (g_free);
-  int n = 1 + 9 * MAX (1, self->solver.n_keys - 1);
-  g_autofree SwSolved *frames = g_new (SwSolved, n);
 
   g_return_val_if_fail (SW_IS_FIGURE (self), faults);
 
-  for (int i = 0; i < n; i++)
-    sw_solver_get (&self->solver, (double) i / (n - 1), &frames[i]);
-  check_ranges (frames, n, faults);
-  check_totals (frames, n, faults);
-  check_floor (self, frames, n, faults);
-  check_pins (frames, n, faults);
-  check_balance (self, frames, n, faults);
+  if (self->n_parts == 0)
+    check_poses (self, faults);
+  for (int i = 0; i < self->n_parts; i++)
+    check_poses (self->parts[i], faults);
   return faults;
 }

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Fits a figure into a box: one picture or numbered panels, scale, marks in free corners. */
+ * Draws a figure into a box: its pictures, marks in their free corners, the second view. */
 #include "config.h"
 
 #include <cairo-svg.h>
@@ -8,88 +8,29 @@
 #include <string.h>
 
 #include "sw-body-draw.h"
-#include "sw-figure-private.h"
+#include "sw-layout.h"
 #include "sw-mark.h"
+#include "sw-sides-mark.h"
 
-#define MARGIN_PT 3.0
-#define PANEL_GAP_PT 5.0
-/* Larger than this a whole body looks like a poster among the other pictures; close frames may be larger. */
-#define MOST_WHOLE_PT 150.0
-#define MOST_CLOSE_PT 230.0
-/* When panels would be smaller than this part of a single picture, one picture it is. */
-#define PANELS_WORTH 0.66
-/* Boxes larger than this magnify everything, lines too; smaller ones than that make it finer. */
-#define LARGE_BOX_PT 180.0
-#define SMALL_BOX_PT 84.0
-#define FINEST 0.6
-#define NATURAL_WHOLE_PT 118.0
-#define NATURAL_CLOSE_PT 210.0
+/* An inset's arrow keeps off its ring by this. */
+#define RING_INSET 0.72
 
+/* Where one picture is drawn. */
 typedef struct
 {
-  int columns;
-  int rows;
-  double scale_pt;
-} Grid;
+  double left_pt;
+  double top_pt;
+  double width_pt;
+  double height_pt;
+} Box;
 
-/* Line weights are meant for a picture of about 50 mm; this is how much finer or coarser the box wants them. */
-static double
-find_zoom (double width_pt,
-           double height_pt)
+/* What stands in the corners of a picture. */
+typedef struct
 {
-  double least = MIN (width_pt, height_pt);
-
-  if (least > LARGE_BOX_PT)
-    return least / LARGE_BOX_PT;
-
-  return least < SMALL_BOX_PT ? MAX (FINEST, least / SMALL_BOX_PT) : 1.0;
-}
-
-static double
-most_scale (const SwFigure *self)
-{
-  return self->cropped_below || self->cropped_above ? MOST_CLOSE_PT : MOST_WHOLE_PT;
-}
-
-static double
-fit (const SwFigure *self,
-     double          width_pt,
-     double          height_pt,
-     int             columns,
-     int             rows)
-{
-  double w = (width_pt - 2 * MARGIN_PT - (columns - 1) * PANEL_GAP_PT) / columns;
-  double h = (height_pt - 2 * MARGIN_PT - (rows - 1) * PANEL_GAP_PT) / rows;
-  double scale = MIN (w / (self->whole.right - self->whole.left), h / (self->whole.top - self->whole.bottom));
-
-  return CLAMP (scale, 1.0, most_scale (self));
-}
-
-static Grid
-choose_grid (const SwFigure *self,
-             double          width_pt,
-             double          height_pt)
-{
-  SwFigureLayout layout = self->solver.content->layout;
-  int n = self->n_panels;
-  Grid one = { 1, 1, fit (self, width_pt, height_pt, 1, 1) };
-  Grid beside = { n, 1, fit (self, width_pt, height_pt, n, 1) };
-  Grid under = { 1, n, fit (self, width_pt, height_pt, 1, n) };
-  Grid panels = beside.scale_pt >= under.scale_pt ? beside : under;
-
-  if (n == 1)
-    return one;
-  if (layout == SW_FIGURE_LAYOUT_SINGLE)
-    return one;
-  if (layout == SW_FIGURE_LAYOUT_SIDE_BY_SIDE)
-    return beside;
-  if (layout == SW_FIGURE_LAYOUT_STACKED)
-    return under;
-  if (self->needs_panels || (self->wants_panels && panels.scale_pt > PANELS_WORTH * one.scale_pt))
-    return panels;
-
-  return one;
-}
+  int number; /* 0 for none */
+  gboolean hold;
+  gboolean sides;
+} Marks;
 
 /* Whether the box of @size_pt round x, y is free of the panel's items. */
 static double
@@ -117,46 +58,44 @@ crowd_at (const SwPanel *panel,
   return hits;
 }
 
-/* A corner of the cell that the figure leaves free, tried in the given order. */
-static void
+/* A corner of the cell that the figure leaves free and that is not @taken; @first of upper left, upper right, lower left,
+ * lower right is preferred. Returns the corner. */
+static int
 find_corner (const SwPanel *panel,
              const SwPaper *paper,
-             double         left_pt,
-             double         top_pt,
-             double         width_pt,
-             double         height_pt,
+             Box            box,
              double         size_pt,
-             gboolean       right_first,
+             int            first,
+             guint          taken,
              double        *x_pt,
              double        *y_pt)
 {
   double inset = size_pt / 2 + 1.0;
   double best = G_MAXDOUBLE;
+  int chosen = first;
 
   for (int i = 0; i < 4; i++)
     {
-      gboolean right = (i % 2 == 1) != right_first;
-      gboolean bottom = i >= 2;
-      double x = right ? left_pt + width_pt - inset : left_pt + inset;
-      double y = bottom ? top_pt + height_pt - inset : top_pt + inset;
-      double crowd = crowd_at (panel, paper, x, y, 1.35 * size_pt) + 0.1 * i;
+      int corner = i ^ first;
+      double x = corner % 2 == 1 ? box.left_pt + box.width_pt - inset : box.left_pt + inset;
+      double y = corner >= 2 ? box.top_pt + box.height_pt - inset : box.top_pt + inset;
+      double crowd = crowd_at (panel, paper, x, y, 1.35 * size_pt) + 0.1 * i + ((taken >> corner & 1) != 0 ? 1000 : 0);
 
       if (crowd < best)
         {
           best = crowd;
+          chosen = corner;
           *x_pt = x;
           *y_pt = y;
         }
     }
+  return chosen;
 }
 
 static SwPaper
 paper_for (const SwFigure *self,
            cairo_t        *cr,
-           double          left_pt,
-           double          top_pt,
-           double          width_pt,
-           double          height_pt,
+           Box             box,
            double          scale_pt)
 {
   double w = (self->whole.right - self->whole.left) * scale_pt;
@@ -164,22 +103,19 @@ paper_for (const SwFigure *self,
 
   return (SwPaper){ .cr = cr,
                     .scale_pt = scale_pt,
-                    .x_pt = left_pt + (width_pt - w) / 2 - self->whole.left * scale_pt,
-                    .y_pt = top_pt + (height_pt + h) / 2 + self->whole.bottom * scale_pt };
+                    .x_pt = box.left_pt + (box.width_pt - w) / 2 - self->whole.left * scale_pt,
+                    .y_pt = box.top_pt + (box.height_pt + h) / 2 + self->whole.bottom * scale_pt };
 }
 
 static void
 clip_to_frame (const SwFigure *self,
                const SwPaper  *paper,
-               double          left_pt,
-               double          top_pt,
-               double          width_pt,
-               double          height_pt)
+               Box             box)
 {
-  double bottom = self->cropped_below ? sw_paper_y (paper, self->whole.bottom) : top_pt + height_pt;
-  double top = self->cropped_above ? sw_paper_y (paper, self->whole.top) : top_pt;
+  double bottom = self->cropped_below ? sw_paper_y (paper, self->whole.bottom) : box.top_pt + box.height_pt;
+  double top = self->cropped_above ? sw_paper_y (paper, self->whole.top) : box.top_pt;
 
-  cairo_rectangle (paper->cr, left_pt, top, width_pt, bottom - top);
+  cairo_rectangle (paper->cr, box.left_pt, top, box.width_pt, bottom - top);
   cairo_clip (paper->cr);
 }
 
@@ -187,16 +123,13 @@ clip_to_frame (const SwFigure *self,
 static SwExtent
 room_for (const SwFigure *self,
           const SwPaper  *paper,
-          double          left_pt,
-          double          top_pt,
-          double          width_pt,
-          double          height_pt)
+          Box             box)
 {
   double edge = 4.0 / paper->scale_pt;
-  SwExtent room = { (left_pt - paper->x_pt) / paper->scale_pt + edge,
-                    (paper->y_pt - top_pt - height_pt) / paper->scale_pt + edge,
-                    (left_pt + width_pt - paper->x_pt) / paper->scale_pt - edge,
-                    (paper->y_pt - top_pt) / paper->scale_pt - edge };
+  SwExtent room = { (box.left_pt - paper->x_pt) / paper->scale_pt + edge,
+                    (paper->y_pt - box.top_pt - box.height_pt) / paper->scale_pt + edge,
+                    (box.left_pt + box.width_pt - paper->x_pt) / paper->scale_pt - edge,
+                    (paper->y_pt - box.top_pt) / paper->scale_pt - edge };
 
   if (fabs (self->camera.toward.z) < 0.1)
     room.bottom = MAX (room.bottom, 0.5 * edge);
@@ -208,23 +141,33 @@ room_for (const SwFigure *self,
 /* How far the panels move aside, all alike, so that their numbers find room in the upper left corner. Returns FALSE when
  * no move helps; then the numbers need a row of their own. */
 static gboolean
-find_shift (SwFigure   *self,
-            cairo_t    *cr,
-            const Grid *grid,
-            double      cell_w,
-            double      cell_h,
-            double     *shift_pt)
+find_shift (const SwCell   *cells,
+            cairo_t        *cr,
+            const SwLayout *layout,
+            double         *shift_pt)
 {
-  double spare = MAX (0.0, (cell_w - 2 * MARGIN_PT - (self->whole.right - self->whole.left) * grid->scale_pt) / 2);
   double inset = SW_MARK_NUMBER_PT / 2 + 1.0;
+  double spare = G_MAXDOUBLE;
 
-  for (double shift = 0; shift <= spare; shift += 2)
+  for (int i = 0; i < layout->n; i++)
     {
-      SwPaper paper = paper_for (self, cr, shift, 0, cell_w, cell_h, grid->scale_pt);
+      const SwExtent *whole = &cells[i].figure->whole;
+
+      spare = MIN (spare, (layout->cell_width_pt - 2 * SW_LAYOUT_MARGIN_PT
+                           - (whole->right - whole->left) * layout->scale_pt) / 2);
+    }
+
+  for (double shift = 0; shift <= MAX (0.0, spare); shift += 2)
+    {
+      Box box = { shift, 0, layout->cell_width_pt, layout->cell_height_pt };
       double crowd = 0;
 
-      for (int i = 0; i < self->n_panels; i++)
-        crowd += crowd_at (&self->panels[i], &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
+      for (int i = 0; i < layout->n; i++)
+        {
+          SwPaper paper = paper_for (cells[i].figure, cr, box, layout->scale_pt);
+
+          crowd += crowd_at (cells[i].panel, &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
+        }
       *shift_pt = shift;
       if (crowd <= 0)
         return TRUE;
@@ -234,80 +177,89 @@ find_shift (SwFigure   *self,
 }
 
 static void
-draw_cell (SwFigure *self,
-           cairo_t  *cr,
-           SwPanel  *panel,
-           int       number,
-           gboolean  hold,
-           double    left_pt,
-           double    top_pt,
-           double    width_pt,
-           double    height_pt,
-           double    scale_pt,
-           double    shift_pt,
-           double    lower_pt)
+draw_marks (const SwFigure *whole,
+            const SwPanel  *panel,
+            const SwPaper  *paper,
+            Box             box,
+            Marks           marks)
 {
-  SwPaper paper = paper_for (self, cr, left_pt + shift_pt, top_pt + lower_pt, width_pt, height_pt - lower_pt, scale_pt);
-  SwExtent room = room_for (self, &paper, left_pt, top_pt, width_pt, height_pt);
+  guint taken = 0;
   double x;
   double y;
 
-  cairo_save (cr);
-  clip_to_frame (self, &paper, left_pt, top_pt, width_pt, height_pt);
-  sw_panel_draw (panel, self, &paper, &room);
-  cairo_restore (cr);
-
-  if (number > 0)
+  if (marks.number > 0)
     {
-      find_corner (panel, &paper, left_pt, top_pt, width_pt, height_pt, SW_MARK_NUMBER_PT, FALSE, &x, &y);
-      sw_mark_draw_number (cr, x, y, number);
+      taken |= 1u << find_corner (panel, paper, box, SW_MARK_NUMBER_PT, 0, taken, &x, &y);
+      sw_mark_draw_number (paper->cr, x, y, marks.number);
     }
-  if (hold)
+  if (marks.hold)
     {
-      find_corner (panel, &paper, left_pt, top_pt, width_pt, height_pt, SW_MARK_HOLD_PT, TRUE, &x, &y);
-      sw_mark_draw_hold (cr, x, y);
+      taken |= 1u << find_corner (panel, paper, box, SW_MARK_HOLD_PT, 1, taken, &x, &y);
+      sw_mark_draw_hold (paper->cr, x, y);
+    }
+  if (marks.sides)
+    {
+      SwSidesMark sides;
+
+      sw_sides_mark_get (&sides, whole);
+      find_corner (panel, paper, box, SW_SIDES_MARK_PT, 1, taken, &x, &y);
+      sw_sides_mark_draw (&sides, paper->cr, x, y);
     }
 }
 
-/**
- * sw_figure_measure:
- * @width_pt: a width
- * @height_pt: (out): a good height for it, above 0
- */
-void
-sw_figure_measure (SwFigure *self,
-                   double    width_pt,
-                   double   *height_pt)
+static void
+draw_cell (const SwFigure *whole,
+           cairo_t        *cr,
+           SwCell          cell,
+           Box             box,
+           Box             inner,
+           double          scale_pt,
+           Marks           marks)
 {
-  double natural;
-  double w;
-  double h;
-  double one;
-  double height;
-  double zoom;
+  SwPaper paper = paper_for (cell.figure, cr, inner, scale_pt);
+  SwExtent room = room_for (cell.figure, &paper, box);
 
-  g_return_if_fail (SW_IS_FIGURE (self));
+  cairo_save (cr);
+  clip_to_frame (cell.figure, &paper, box);
+  sw_panel_draw (cell.panel, cell.figure, &paper, &room);
+  cairo_restore (cr);
+  draw_marks (whole, cell.panel, &paper, box, marks);
+}
 
-  /* A wide box may be filled up to the height at which it begins to magnify. */
-  zoom = MAX (1.0, width_pt / (1.4 * LARGE_BOX_PT));
-  width_pt /= zoom;
-  natural = self->cropped_below || self->cropped_above ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
-  w = self->whole.right - self->whole.left;
-  h = self->whole.top - self->whole.bottom;
-  one = MIN (natural, (width_pt - 2 * MARGIN_PT) / w);
-  height = one * h;
-  if (self->n_panels > 1
-      && (self->needs_panels || self->wants_panels || self->solver.content->layout > SW_FIGURE_LAYOUT_SINGLE)
-      && self->solver.content->layout != SW_FIGURE_LAYOUT_SINGLE)
-    {
-      int n = self->n_panels;
-      double beside = MIN (natural, (width_pt - 2 * MARGIN_PT - (n - 1) * PANEL_GAP_PT) / (n * w));
-      gboolean stack = self->solver.content->layout == SW_FIGURE_LAYOUT_STACKED
-                       || (self->solver.content->layout == SW_FIGURE_LAYOUT_AUTO && beside < 0.7 * one);
+/* The second view in its ring, lower right in the box. */
+static void
+draw_inset (SwFigure *self,
+            cairo_t  *cr,
+            double    width_pt,
+            double    height_pt,
+            double    across_pt)
+{
+  const SwFigureInset *what = &self->solver.content->inset;
+  SwFigure *view = self->inset;
+  double radius = across_pt / 2 - 0.6;
+  double x = width_pt - across_pt / 2;
+  double y = height_pt - across_pt / 2;
+  SwVector from = sw_body_get_mark (&view->frames[0].body, what->around);
+  SwVector to = sw_body_get_mark (&view->frames[SW_N_FRAMES - 1].body, what->around);
+  SwSpot middle = sw_see (&view->camera, sw_mix (from, to, 0.5));
+  double scale = across_pt / what->size;
+  SwPaper paper = { .cr = cr, .scale_pt = scale, .x_pt = x - middle.x * scale, .y_pt = y + middle.y * scale };
+  double reach = RING_INSET * what->size / 2;
+  SwExtent room = { middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach };
 
-      height = stack ? n * one * h + (n - 1) * PANEL_GAP_PT : beside * h;
-    }
-  *height_pt = zoom * MAX (24.0, MIN (height + 2 * MARGIN_PT, 1.6 * width_pt));
+  cairo_save (cr);
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
+  sw_paper_tone (&paper, 1);
+  cairo_fill_preserve (cr);
+  cairo_clip (cr);
+  sw_panel_draw (&view->overlay, view, &paper, &room);
+  cairo_restore (cr);
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
+  sw_paper_tone (&paper, SW_TONE_PROP_INK);
+  cairo_set_line_width (cr, 1.1);
+  cairo_stroke (cr);
 }
 
 /**
@@ -322,47 +274,68 @@ sw_figure_draw (SwFigure *self,
                 double    width_pt,
                 double    height_pt)
 {
-  Grid grid;
-  double cell_w;
-  double cell_h;
+  SwCell cells[SW_MAX_PANELS];
+  SwLayout layout;
   double shift = 0;
   double top = 0;
   double zoom;
-  int n;
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
   if (width_pt < 8 || height_pt < 8)
     return;
 
-  zoom = find_zoom (width_pt, height_pt);
+  zoom = sw_layout_get_zoom (width_pt, height_pt);
   width_pt /= zoom;
   height_pt /= zoom;
-  grid = choose_grid (self, width_pt, height_pt);
-  n = grid.columns * grid.rows;
-  cell_w = (width_pt - (grid.columns - 1) * PANEL_GAP_PT) / grid.columns;
-  cell_h = (height_pt - (grid.rows - 1) * PANEL_GAP_PT) / grid.rows;
-
-  if (n > 1 && !find_shift (self, cr, &grid, cell_w, cell_h, &shift))
+  sw_layout_choose (&layout, self, width_pt, height_pt);
+  if (layout.n == 1)
+    cells[0] = (SwCell){ self, &self->overlay };
+  else
+    sw_figure_get_cells (self, cells);
+  if (layout.n > 1 && !find_shift (cells, cr, &layout, &shift))
     {
       top = SW_MARK_NUMBER_PT - 1;
-      grid.scale_pt = MIN (grid.scale_pt, fit (self, width_pt, height_pt - top * grid.rows, grid.columns, grid.rows));
+      sw_layout_make_room (&layout, self, top);
     }
 
   cairo_save (cr);
   cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
-  for (int i = 0; i < n; i++)
+  for (int i = 0; i < layout.n; i++)
     {
-      int column = grid.columns > 1 ? i : 0;
-      int row = grid.rows > 1 ? i : 0;
-      SwPanel *panel = n == 1 ? &self->overlay : &self->panels[i];
+      Box box = { i % layout.columns * (layout.cell_width_pt + SW_LAYOUT_GAP_PT),
+                  i / layout.columns * (layout.cell_height_pt + SW_LAYOUT_GAP_PT), layout.cell_width_pt,
+                  layout.cell_height_pt };
+      Box inner = { box.left_pt + shift, box.top_pt + top, box.width_pt, box.height_pt - top };
+      gboolean last = i == layout.n - 1;
+      Marks marks = { layout.n > 1 ? i + 1 : 0, self->solver.content->hold && last, last };
 
-      draw_cell (self, cr, panel, n > 1 ? i + 1 : 0, self->solver.content->hold && i == n - 1,
-                 column * (cell_w + PANEL_GAP_PT), row * (cell_h + PANEL_GAP_PT), cell_w, cell_h, grid.scale_pt,
-                 shift, top);
+      draw_cell (self, cr, cells[i], box, inner, layout.scale_pt, marks);
     }
+  if (layout.inset_pt > 0)
+    draw_inset (self, cr, width_pt, height_pt, layout.inset_pt);
   cairo_restore (cr);
+}
+
+/* The picture of a moment: the pose there, or the step it belongs to. */
+static SwFigure *
+get_moment (SwFigure *self,
+            double    phase,
+            SwSolved *now)
+{
+  SwCell cells[SW_MAX_PANELS];
+  int n = sw_figure_get_cells (self, cells);
+  const SwCell *step = &cells[CLAMP ((int) (phase * n), 0, n - 1)];
+
+  if (self->solver.content->motion == SW_FIGURE_MOTION_STEPS)
+    {
+      *now = *step->panel->solid;
+      return step->figure;
+    }
+
+  sw_solver_get (&self->solver, phase, now);
+  return self;
 }
 
 /**
@@ -372,7 +345,8 @@ sw_figure_draw (SwFigure *self,
  * @height_pt: of the box
  * @phase: 0 at the first pose, 1 at the last; circles go round once
  *
- * Draws one pose, placed alike for every phase, without arrow or marks: a frame of the moving picture.
+ * Draws one pose, placed alike for every phase, without arrow or marks: a frame of the moving picture. Steps follow one
+ * another without anything in between.
  */
 void
 sw_figure_draw_at (SwFigure *self,
@@ -383,30 +357,29 @@ sw_figure_draw_at (SwFigure *self,
 {
   SwSolved now;
   SwPanel panel = { .solid = &now };
+  SwFigure *part;
   SwPaper paper;
   SwExtent room;
   double zoom;
-  double scale;
+  Box box;
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
   if (width_pt < 8 || height_pt < 8)
     return;
 
-  zoom = find_zoom (width_pt, height_pt);
-  width_pt /= zoom;
-  height_pt /= zoom;
-  sw_solver_get (&self->solver, phase, &now);
-  sw_panel_add_items (&panel, self);
-  scale = fit (self, width_pt, height_pt, 1, 1);
-  paper = paper_for (self, cr, 0, 0, width_pt, height_pt, scale);
-  room = room_for (self, &paper, 0, 0, width_pt, height_pt);
+  zoom = sw_layout_get_zoom (width_pt, height_pt);
+  box = (Box){ 0, 0, width_pt / zoom, height_pt / zoom };
+  part = get_moment (self, phase, &now);
+  sw_panel_add_items (&panel, part);
+  paper = paper_for (part, cr, box, sw_layout_fit_one (self, box.width_pt, box.height_pt));
+  room = room_for (part, &paper, box);
 
   cairo_save (cr);
   cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
-  clip_to_frame (self, &paper, 0, 0, width_pt, height_pt);
-  sw_panel_draw (&panel, self, &paper, &room);
+  clip_to_frame (part, &paper, box);
+  sw_panel_draw (&panel, part, &paper, &room);
   cairo_restore (cr);
   sw_motifs_clear (&panel.items);
 }

@@ -39,7 +39,7 @@ struct _SwFigure
   SwFigureSpec *spec;
   gboolean mirrored;
   SwSolver solver;
-  SwSolved frames[SW_N_FRAMES]; /* at equal steps of the phase */
+  SwSolved *frames; /* SW_N_FRAMES, at equal steps of the phase */
   SwCamera camera;
   SwGround ground;
   SwExtent whole;     /* all poses, things and arrows, cropped to the frame */
@@ -54,11 +54,33 @@ struct _SwFigure
   int n_panels;
   gboolean wants_panels; /* whether numbered pictures tell more than one with a dashed start */
   gboolean needs_panels; /* whether one picture would hide the motion */
+
+  SwFigure *parts[SW_FIGURE_MAX_POSES]; /* when steps start from several bases: one figure a base, drawn in a row */
+  int n_parts;
+  SwFigure *inset; /* (nullable): the second view */
 };
+
+/**
+ * SwCell:
+ * @figure: the figure or the part of it that the picture is of
+ * @panel: the picture
+ *
+ * One of the numbered pictures.
+ */
+typedef struct
+{
+  SwFigure *figure;
+  SwPanel *panel;
+} SwCell;
+
+int sw_figure_get_cells (SwFigure *self,
+                         SwCell    cells[SW_MAX_PANELS]);
 
 guint sw_figure_get_moving (const SwSolved *a,
                             const SwSolved *b);
 int sw_figure_get_shown (const SwFigure *self,
+                         double          from_phase,
+                         double          to_phase,
                          SwFigureMark    shown[SW_FIGURE_MAX_SHOWN]);
 int sw_figure_get_path (const SwFigure *self,
                         SwFigureMark    mark,

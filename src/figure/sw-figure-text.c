@@ -11,6 +11,7 @@
 /* Smaller changes are not worth words. */
 #define WORTH_DEG 8.0
 #define MOST_CHANGES 3
+#define MOST_STEP_CHANGES 2
 
 /**
  * Words:
@@ -205,9 +206,9 @@ append_base (const SwFigure *self,
              const Words    *words,
              GString        *text)
 {
-  GString *base = g_string_new (words->bases[self->solver.content->base]);
+  GString *base = g_string_new (words->bases[self->solver.content->poses[0].base]);
 
-  g_string_replace (base, "%s", words->sides[self->solver.content->on], 1);
+  g_string_replace (base, "%s", words->sides[self->solver.content->poses[0].on], 1);
   g_string_append (text, base->str);
   g_string_free (base, TRUE);
 }
@@ -226,7 +227,7 @@ append_things (const SwFigure *self,
       SwFigureProp kind = content->props[i].kind;
 
       if (words->things[kind] == NULL || (said >> kind & 1) != 0
-          || (kind == SW_FIGURE_PROP_CHAIR && content->base == SW_FIGURE_BASE_SITTING))
+          || (kind == SW_FIGURE_PROP_CHAIR && content->poses[0].base == SW_FIGURE_BASE_SITTING))
         continue;
       said |= 1u << kind;
       g_string_append (text, n == 0 ? words->with : words->and);
@@ -257,19 +258,20 @@ compare_changes (const void *a,
 /* What the author wrote, not what follows from it: hands that stay held bend elbows nobody needs to hear of. */
 static gboolean
 was_written (const SwFigure *self,
+             int             key,
              int             slot)
 {
-  const SwFigureContent *content = self->solver.content;
-
-  return (content->poses[content->n_poses - 1].slots_set >> slot & 1) != 0;
+  return key > 0 && (self->solver.content->poses[key].slots_set >> slot & 1) != 0;
 }
 
 static int
 collect_changes (const SwFigure *self,
+                 int             from_key,
+                 int             to_key,
                  Change         *changes)
 {
-  const SwJoints *first = &self->solver.keys[0].joints;
-  const SwJoints *last = &self->solver.keys[self->solver.n_keys - 1].joints;
+  const SwJoints *first = &self->solver.keys[from_key].joints;
+  const SwJoints *last = &self->solver.keys[to_key].joints;
   int n = 0;
 
   for (int i = 0; i < (int) SW_N_ANGLES; i++)
@@ -280,7 +282,7 @@ collect_changes (const SwFigure *self,
       double by[2] = { 0, 0 };
 
       for (int side = 0; side < (sided ? 2 : 1); side++)
-        if (was_written (self, slots[side]))
+        if (was_written (self, from_key, slots[side]) || was_written (self, to_key, slots[side]))
           by[side] = last->slots_deg[slots[side]] - first->slots_deg[slots[side]];
       if (sided && fabs (by[0]) >= WORTH_DEG && fabs (by[0] - by[1]) < 3)
         {
@@ -317,6 +319,26 @@ append_change (const Words  *words,
   g_string_free (sentence, TRUE);
 }
 
+/* The largest changes from the pose before; where it tells nothing, that it is the next picture. */
+static void
+append_key_changes (const SwFigure *self,
+                    const Words    *words,
+                    int             key,
+                    GString        *text)
+{
+  Change changes[SW_N_SLOTS];
+  int n = MIN (collect_changes (self, key - 1, key, changes), MOST_STEP_CHANGES);
+
+  if (n == 0)
+    {
+      g_string_append_c (text, ' ');
+      append_base (self, words, text);
+      g_string_append_c (text, '.');
+    }
+  for (int i = 0; i < n; i++)
+    append_change (words, &changes[i], text);
+}
+
 /* When limbs are held, angles tell little: say where the shown part goes. */
 static void
 append_shown (const SwFigure *self,
@@ -324,7 +346,7 @@ append_shown (const SwFigure *self,
               GString        *text)
 {
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
-  int n = sw_figure_get_shown (self, shown);
+  int n = sw_figure_get_shown (self, 0, 1, shown);
 
   for (int i = 0; i < n; i++)
     {
@@ -358,7 +380,7 @@ append_motion (const SwFigure *self,
   double rise = last->body.pieces[SW_PIECE_PELVIS].at.z - first->body.pieces[SW_PIECE_PELVIS].at.z;
   double pitch = MAX (last->pitch_deg[0], last->pitch_deg[1]) - MAX (first->pitch_deg[0], first->pitch_deg[1]);
   Change changes[SW_N_SLOTS];
-  int n = collect_changes (self, changes);
+  int n = collect_changes (self, 0, solver->n_keys - 1, changes);
 
   double twist = last->joints.root_deg[SW_FIGURE_ROOT_TWIST] - first->joints.root_deg[SW_FIGURE_ROOT_TWIST];
 
@@ -377,6 +399,36 @@ append_motion (const SwFigure *self,
     g_string_append_printf (text, " %s", rise > 0 ? words->hips_rise : words->hips_sink);
   else if (n == 0 && fabs (twist) < WORTH_DEG)
     append_shown (self, words, text);
+}
+
+/* Steps are told one by one: from where each begins, and what changes until the next. */
+static void
+append_steps (SwFigure    *self,
+              const Words *words,
+              GString     *text)
+{
+  int number = 0;
+
+  for (int i = 0; i < MAX (1, self->n_parts); i++)
+    {
+      const SwFigure *part = self->n_parts > 0 ? self->parts[i] : self;
+
+      for (int key = 0; key < part->solver.n_keys; key++)
+        {
+          g_string_append_printf (text, "%s%d:", number > 0 ? " " : "", number + 1);
+          number++;
+          if (key == 0)
+            {
+              g_string_append_c (text, ' ');
+              append_base (part, words, text);
+              if (i == 0)
+                append_things (part, words, text);
+              g_string_append_c (text, '.');
+            }
+          else
+            append_key_changes (part, words, key, text);
+        }
+    }
 }
 
 /**
@@ -398,8 +450,14 @@ sw_figure_dup_text (SwFigure   *self,
   g_return_val_if_fail (SW_IS_FIGURE (self), NULL);
 
   content = self->solver.content;
-  text = g_string_new (view_words (self, words));
-  g_string_append_c (text, ' ');
+  text = g_string_new (NULL);
+  if (content->motion == SW_FIGURE_MOTION_STEPS)
+    {
+      append_steps (self, words, text);
+      return g_string_free (text, FALSE);
+    }
+
+  g_string_append_printf (text, "%s ", view_words (self, words));
   append_base (self, words, text);
   append_things (self, words, text);
   g_string_append_c (text, '.');

@@ -52,8 +52,8 @@ only_above_hips_moves (const SwFigure *self,
   guint legs = 0x3fu << SW_PART_THIGH;
 
   return (moving & legs) == 0
-         && (self->solver.content->base == SW_FIGURE_BASE_STANDING
-             || self->solver.content->base == SW_FIGURE_BASE_SITTING);
+         && (self->solver.content->poses[0].base == SW_FIGURE_BASE_STANDING
+             || self->solver.content->poses[0].base == SW_FIGURE_BASE_SITTING);
 }
 
 /* The height on paper below which an upper-body frame leaves the figure out; hands stay in it. */
@@ -133,7 +133,7 @@ static void
 measure_whole (SwFigure *self)
 {
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
-  int n_shown = sw_figure_get_shown (self, shown);
+  int n_shown = sw_figure_get_shown (self, 0, 1, shown);
   SwExtent bodies = sw_extent_empty ();
 
   self->whole = sw_extent_empty ();
@@ -235,7 +235,8 @@ choose_panels (SwFigure *self)
   sw_panel_add_items (&self->overlay, self);
   for (int i = 0; i < self->n_panels; i++)
     sw_panel_add_items (&self->panels[i], self);
-  self->needs_panels = solver->n_keys == 3 || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
+  self->needs_panels = solver->n_keys > 2 || solver->content->motion == SW_FIGURE_MOTION_STEPS
+                       || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
   self->wants_panels = solver->n_keys == 2 && trunk > TRUNK_MOVED;
   find_frame (self, moving);
   measure_whole (self);
@@ -247,7 +248,9 @@ choose_camera (const SwFigure *self)
 {
   const SwFigureContent *content = self->solver.content;
   const SwBaseInfo *base = self->solver.base;
-  gboolean flip = content->base == SW_FIGURE_BASE_SIDE_LYING ? content->on == SW_FIGURE_RIGHT : self->mirrored;
+  const SwFigurePose *start = &content->poses[0];
+  gboolean on_side = start->base == SW_FIGURE_BASE_SIDE_LYING || start->base == SW_FIGURE_BASE_SIDE_PLANK;
+  gboolean flip = on_side ? start->on == SW_FIGURE_RIGHT : self->mirrored;
   double turn
       = isnan (content->view_turn_deg) ? (flip ? -base->view_turn_deg : base->view_turn_deg) : content->view_turn_deg;
 
@@ -261,7 +264,12 @@ sw_figure_finalize (GObject *object)
 
   sw_motifs_clear (&self->overlay.items);
   for (int i = 0; i < SW_MAX_PANELS; i++)
-    sw_motifs_clear (&self->panels[i].items);
+    {
+      sw_motifs_clear (&self->panels[i].items);
+      g_clear_object (&self->parts[i]);
+    }
+  g_clear_object (&self->inset);
+  g_clear_pointer (&self->frames, g_free);
   g_clear_pointer (&self->spec, sw_figure_spec_unref);
 
   G_OBJECT_CLASS (sw_figure_parent_class)->finalize (object);
@@ -277,6 +285,110 @@ static void
 sw_figure_init (SwFigure *self)
 {
   (void) self;
+}
+
+static void
+solve (SwFigure *self)
+{
+  sw_solver_init (&self->solver, sw_figure_spec_get_content (self->spec));
+  self->frames = g_new (SwSolved, SW_N_FRAMES);
+  for (int i = 0; i < SW_N_FRAMES; i++)
+    sw_solver_get (&self->solver, (double) i / (SW_N_FRAMES - 1), &self->frames[i]);
+
+  self->camera = choose_camera (self);
+  sw_ground_measure (&self->ground, &self->solver);
+  choose_panels (self);
+}
+
+/* What a figure drawn beside others has of the whole. */
+static SwFigure *
+new_part (const SwFigure  *whole,
+          SwFigureContent *content)
+{
+  SwFigure *self = g_object_new (SW_TYPE_FIGURE, NULL);
+
+  for (int i = 0; i < SW_FIGURE_MAX_POSES; i++)
+    content->poses[i].extras = NULL;
+  for (int i = 0; i < SW_FIGURE_MAX_PROPS; i++)
+    content->props[i].extras = NULL;
+  content->extras = NULL;
+  content->inset.around = SW_FIGURE_MARK_NONE;
+  self->mirrored = whole->mirrored;
+  self->spec = sw_figure_spec_new_take (content);
+  solve (self);
+  return self;
+}
+
+/* Steps from several bases are figures of their own in a row. A chair that stands in front of one is what the next sits
+ * on. */
+static void
+add_parts (SwFigure *self)
+{
+  const SwFigureContent *content = sw_figure_spec_get_content (self->spec);
+
+  for (int first = 0; first < content->n_poses;)
+    {
+      SwFigureContent part = *content;
+      int n = 1;
+
+      while (first + n < content->n_poses && !content->poses[first + n].own_base)
+        n++;
+      for (int i = 0; i < n; i++)
+        part.poses[i] = content->poses[first + i];
+      part.n_poses = n;
+      part.n_props = 0;
+      for (int i = 0; i < content->n_props; i++)
+        if (part.poses[0].base != SW_FIGURE_BASE_SITTING || content->props[i].kind != SW_FIGURE_PROP_CHAIR)
+          part.props[part.n_props++] = content->props[i];
+      self->parts[self->n_parts++] = new_part (self, &part);
+      first += n;
+    }
+}
+
+static gboolean
+has_several_bases (const SwFigureContent *content)
+{
+  for (int i = 1; i < content->n_poses; i++)
+    if (content->poses[i].own_base)
+      return content->motion == SW_FIGURE_MOTION_STEPS;
+
+  return FALSE;
+}
+
+/* The second view of it all; only its own camera differs. */
+static SwFigure *
+new_inset (const SwFigure *self)
+{
+  SwFigureContent content = *sw_figure_spec_get_content (self->spec);
+
+  content.view_turn_deg = content.inset.turn_deg;
+  content.view_tilt_deg = content.inset.tilt_deg;
+  content.frame = SW_FIGURE_FRAME_WHOLE;
+  content.layout = SW_FIGURE_LAYOUT_SINGLE;
+  return new_part (self, &content);
+}
+
+/**
+ * sw_figure_get_cells:
+ * @cells: (out): its numbered pictures
+ *
+ * Returns: how many there are
+ */
+int
+sw_figure_get_cells (SwFigure *self,
+                     SwCell    cells[SW_MAX_PANELS])
+{
+  int n = 0;
+
+  for (int i = 0; i < MAX (1, self->n_parts); i++)
+    {
+      SwFigure *part = self->n_parts > 0 ? self->parts[i] : self;
+
+      for (int k = 0; k < part->n_panels; k++)
+        cells[n++] = (SwCell){ part, &part->panels[k] };
+    }
+
+  return n;
 }
 
 /**
@@ -306,13 +418,11 @@ sw_figure_new (SwFigureSpec  *spec,
   self = g_object_new (SW_TYPE_FIGURE, NULL);
   self->spec = mirrored ? sw_figure_spec_new_mirrored (spec) : sw_figure_spec_ref (spec);
   self->mirrored = mirrored;
+  solve (self);
   content = sw_figure_spec_get_content (self->spec);
-  sw_solver_init (&self->solver, content);
-  for (int i = 0; i < SW_N_FRAMES; i++)
-    sw_solver_get (&self->solver, (double) i / (SW_N_FRAMES - 1), &self->frames[i]);
-
-  self->camera = choose_camera (self);
-  sw_ground_measure (&self->ground, &self->solver);
-  choose_panels (self);
+  if (has_several_bases (content))
+    add_parts (self);
+  if (content->inset.around != SW_FIGURE_MARK_NONE)
+    self->inset = new_inset (self);
   return self;
 }

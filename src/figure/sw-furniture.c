@@ -67,7 +67,7 @@ add_chairs (SwBox          *boxes,
   const SwScene *scene = &solver->scene;
   SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
 
-  if (solver->content->base == SW_FIGURE_BASE_SITTING)
+  if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING)
     add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
   if (scene->chair_where == SW_FIGURE_WHERE_FRONT)
     add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235,
@@ -181,7 +181,7 @@ sw_ground_measure (SwGround       *ground,
         if (i >= G_N_ELEMENTS (marks))
           {
             at = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, i - G_N_ELEMENTS (marks))], sw_vector (0, 0, -0.06));
-            if (at.z > 0.06 || solver->content->base == SW_FIGURE_BASE_SIDE_LYING)
+            if (at.z > 0.06 || solver->content->poses[0].base == SW_FIGURE_BASE_SIDE_LYING)
               continue;
           }
         else

@@ -20,7 +20,7 @@ draw_disc (cairo_t *cr,
  * @cr: where to draw
  * @x_pt: middle
  * @y_pt: middle
- * @number: 1..3
+ * @number: 1..6
  *
  * Draws a white figure in a black disc of SW_MARK_NUMBER_PT.
  */
@@ -49,13 +49,35 @@ sw_mark_draw_number (cairo_t *cr,
       cairo_curve_to (cr, 1.5, 0.3, -0.6, 1.0, -1.6, 2.6);
       cairo_line_to (cr, 1.8, 2.6);
     }
-  else
+  else if (number == 3)
     {
       cairo_move_to (cr, -1.4, -2.1);
       cairo_curve_to (cr, -0.4, -3.4, 1.7, -2.9, 1.5, -1.4);
       cairo_curve_to (cr, 1.4, -0.4, 0.5, -0.1, -0.3, -0.1);
       cairo_curve_to (cr, 0.6, -0.1, 1.8, 0.3, 1.7, 1.4);
       cairo_curve_to (cr, 1.6, 3.1, -0.7, 3.2, -1.6, 1.9);
+    }
+  else if (number == 4)
+    {
+      cairo_move_to (cr, 0.9, 2.7);
+      cairo_line_to (cr, 0.9, -2.7);
+      cairo_line_to (cr, -1.9, 1.1);
+      cairo_line_to (cr, 2.0, 1.1);
+    }
+  else if (number == 5)
+    {
+      cairo_move_to (cr, 1.5, -2.6);
+      cairo_line_to (cr, -1.1, -2.6);
+      cairo_line_to (cr, -1.3, -0.3);
+      cairo_curve_to (cr, 0.2, -1.0, 1.8, -0.4, 1.7, 1.0);
+      cairo_curve_to (cr, 1.6, 2.9, -0.6, 3.2, -1.6, 1.9);
+    }
+  else
+    {
+      cairo_move_to (cr, 1.1, -2.7);
+      cairo_curve_to (cr, -0.8, -2.2, -1.7, -0.4, -1.6, 1.1);
+      cairo_curve_to (cr, -1.5, 3.2, 1.7, 3.2, 1.7, 1.1);
+      cairo_curve_to (cr, 1.7, -0.9, -1.3, -0.9, -1.6, 0.9);
     }
   cairo_set_source_rgb (cr, 1, 1, 1);
   cairo_set_line_width (cr, 1.25);

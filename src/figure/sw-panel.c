@@ -12,6 +12,8 @@
 #define BEYOND_HAND 0.10
 #define BEYOND_TOES 0.04
 #define BEYOND_NOSE 0.06
+/* Places on the path of one of many steps. */
+#define STEP_FRAMES 9
 
 /**
  * sw_figure_get_moving:
@@ -47,11 +49,15 @@ sw_figure_get_moving (const SwSolved *a,
 
 static double
 mark_travel (const SwFigure *self,
-             SwFigureMark    mark)
+             SwFigureMark    mark,
+             double          from_phase,
+             double          to_phase)
 {
+  int first = (int) floor (from_phase * (SW_N_FRAMES - 1));
+  int last = (int) ceil (to_phase * (SW_N_FRAMES - 1));
   double sum = 0;
 
-  for (int i = 1; i < SW_N_FRAMES; i++)
+  for (int i = first + 1; i <= last; i++)
     sum += sw_length (
         sw_sub (sw_body_get_mark (&self->frames[i].body, mark), sw_body_get_mark (&self->frames[i - 1].body, mark)));
 
@@ -60,12 +66,16 @@ mark_travel (const SwFigure *self,
 
 /**
  * sw_figure_get_shown:
+ * @from_phase: where the part of the motion begins
+ * @to_phase: where it ends
  * @shown: (out): what arrows follow
  *
  * Returns: how many arrows there are; what moves most when the author does not say
  */
 int
 sw_figure_get_shown (const SwFigure *self,
+                     double          from_phase,
+                     double          to_phase,
                      SwFigureMark    shown[SW_FIGURE_MAX_SHOWN])
 {
   static const SwFigureMark candidates[]
@@ -87,7 +97,7 @@ sw_figure_get_shown (const SwFigure *self,
 
   for (gsize i = 0; i < G_N_ELEMENTS (candidates); i++)
     {
-      double travel = mark_travel (self, candidates[i]);
+      double travel = mark_travel (self, candidates[i], from_phase, to_phase);
 
       if (travel > 1.05 * most)
         {
@@ -142,6 +152,19 @@ sw_figure_get_path (const SwFigure *self,
 {
   gboolean loop = self->solver.content->motion == SW_FIGURE_MOTION_CIRCLE;
   int n = 0;
+
+  /* Frames lie on the ends of two motions in a row, not on those of more. */
+  if (self->solver.n_keys > 3)
+    {
+      for (; n < STEP_FRAMES; n++)
+        {
+          SwSolved now;
+
+          sw_solver_get (&self->solver, from_phase + (to_phase - from_phase) * n / (STEP_FRAMES - 1), &now);
+          path[n] = sw_see (&self->camera, path_place (&now.body, mark));
+        }
+      return n;
+    }
 
   for (int i = 0; i < SW_N_FRAMES; i++)
     {
@@ -207,7 +230,7 @@ draw_arrows (const SwPanel  *panel,
 {
   const SwFigureContent *content = figure->solver.content;
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
-  int n = sw_figure_get_shown (figure, shown);
+  int n = sw_figure_get_shown (figure, panel->from_phase, panel->to_phase, shown);
 
   if (panel->to_phase <= panel->from_phase)
     return;

@@ -255,7 +255,7 @@ take_base (SwPose                *pose,
 {
   *pose = (SwPose){ 0 };
 
-  switch (content->base)
+  switch (content->poses[0].base)
     {
     case SW_FIGURE_BASE_SITTING:
       sit (pose);
@@ -270,7 +270,7 @@ take_base (SwPose                *pose,
       lie_face_down (pose);
       break;
     case SW_FIGURE_BASE_SIDE_LYING:
-      lie_on_side (pose, content->on);
+      lie_on_side (pose, content->poses[0].on);
       break;
     case SW_FIGURE_BASE_HANDS_AND_KNEES:
       go_on_all_fours (pose, FALSE);
@@ -279,10 +279,10 @@ take_base (SwPose                *pose,
       go_on_all_fours (pose, TRUE);
       break;
     case SW_FIGURE_BASE_KNEELING:
-      kneel (pose, FALSE, content->on);
+      kneel (pose, FALSE, content->poses[0].on);
       break;
     case SW_FIGURE_BASE_HALF_KNEELING:
-      kneel (pose, TRUE, content->on);
+      kneel (pose, TRUE, content->poses[0].on);
       break;
     case SW_FIGURE_BASE_ON_FOREARMS:
       prop_on_forearms (pose);
@@ -291,7 +291,7 @@ take_base (SwPose                *pose,
       sit_on_floor (pose);
       break;
     case SW_FIGURE_BASE_SIDE_PLANK:
-      prop_on_side (pose, content->on);
+      prop_on_side (pose, content->poses[0].on);
       break;
     case SW_FIGURE_BASE_STANDING:
     default:

@@ -56,7 +56,7 @@ sw_scene_measure (SwScene               *scene,
 {
   SwVector hips = start->pieces[SW_PIECE_PELVIS].at;
   SwBlob seat = { SW_PIECE_PELVIS, { -0.012, 0, 0.022 }, { 0.066, 0.096, 0.062 } };
-  gboolean sits = content->base == SW_FIGURE_BASE_SITTING;
+  gboolean sits = content->poses[0].base == SW_FIGURE_BASE_SITTING;
 
   *scene = (SwScene){ .counter_height = COUNTER_HEIGHT,
                       .seat_height = sits ? sw_blob_get_lowest (start, &seat) : SEAT_HEIGHT,

@@ -94,7 +94,7 @@ foot_pivot (const SwSolved *solved,
 static SwFigureAnchor
 get_anchor (const SwSolver *self)
 {
-  return self->content->anchor == SW_FIGURE_ANCHOR_AUTO ? self->base->anchor : self->content->anchor;
+  return self->content->poses[0].anchor == SW_FIGURE_ANCHOR_AUTO ? self->base->anchor : self->content->poses[0].anchor;
 }
 
 /* How far the anchor went from where the start has it. */
@@ -135,14 +135,14 @@ ground (const SwSolver *self,
         SwSolved       *now,
         gboolean        is_start)
 {
-  gboolean sits = self->content->base == SW_FIGURE_BASE_SITTING && get_anchor (self) == SW_FIGURE_ANCHOR_HIPS;
+  gboolean sits = self->content->poses[0].base == SW_FIGURE_BASE_SITTING && get_anchor (self) == SW_FIGURE_ANCHOR_HIPS;
   guint supports = self->base->supports;
   SwVector by = { 0, 0, 0 };
 
   /* Half kneeling, the knee carries the body; the front foot reaches for the floor. */
-  if (self->content->base == SW_FIGURE_BASE_HALF_KNEELING)
-    supports &= ~(1u << SW_SIDED (SW_PART_SHANK, 1 - (int) self->content->on)
-                  | 1u << SW_SIDED (SW_PART_FOOT, 1 - (int) self->content->on));
+  if (self->content->poses[0].base == SW_FIGURE_BASE_HALF_KNEELING)
+    supports &= ~(1u << SW_SIDED (SW_PART_SHANK, 1 - (int) self->content->poses[0].on)
+                  | 1u << SW_SIDED (SW_PART_FOOT, 1 - (int) self->content->poses[0].on));
   if (is_start || !sits)
     by.z = -support_lowest (&now->body, supports);
   sw_body_move (&now->body, by);
@@ -161,7 +161,7 @@ static void
 rest_head (const SwSolver *self,
            SwSolved       *now)
 {
-  SwFigureBase base = self->content->base;
+  SwFigureBase base = self->content->poses[0].base;
 
   if (base != SW_FIGURE_BASE_ON_BACK && base != SW_FIGURE_BASE_ON_BACK_KNEES_BENT)
     return;
@@ -235,12 +235,12 @@ find_lean (const SwSolver *self,
            SwSolved       *now,
            gboolean        is_start)
 {
-  gboolean keep_thighs = self->content->base == SW_FIGURE_BASE_HANDS_AND_KNEES && !self->poses[0].new_leg[0]
+  gboolean keep_thighs = self->content->poses[0].base == SW_FIGURE_BASE_HANDS_AND_KNEES && !self->poses[0].new_leg[0]
                          && !self->poses[0].new_leg[1];
   /* The side plank leans sideways; the less, the higher its shoulder. */
-  gboolean on_side = self->content->base == SW_FIGURE_BASE_SIDE_PLANK;
+  gboolean on_side = self->content->poses[0].base == SW_FIGURE_BASE_SIDE_PLANK;
   int root = on_side ? SW_FIGURE_ROOT_ROLL : SW_FIGURE_ROOT_LEAN;
-  double sign = on_side ? -sw_side_sign (self->content->on) : 1.0;
+  double sign = on_side ? -sw_side_sign (self->content->poses[0].on) : 1.0;
   SwJoints written = now->joints;
   double low = 30.0;
   double high = 120.0;
@@ -266,7 +266,7 @@ static gboolean
 wrote_lean (const SwSolver *self,
             int             n)
 {
-  guint bit = 1u << (self->content->base == SW_FIGURE_BASE_SIDE_PLANK ? SW_FIGURE_ROOT_ROLL : SW_FIGURE_ROOT_LEAN);
+  guint bit = 1u << (self->content->poses[0].base == SW_FIGURE_BASE_SIDE_PLANK ? SW_FIGURE_ROOT_ROLL : SW_FIGURE_ROOT_LEAN);
 
   return (self->content->poses[0].root_set & bit) != 0 || (self->content->poses[n].root_set & bit) != 0;
 }
@@ -558,14 +558,19 @@ circle (const SwSolver *self,
  * sw_solver_init:
  * @self: (out caller-allocates): the solved figure
  * @content: the figure; must outlive @self
+ *
+ * Solves the poses up to the next one that has a base of its own.
  */
 void
 sw_solver_init (SwSolver              *self,
                 const SwFigureContent *content)
 {
   self->content = content;
-  self->base = sw_base_get_info (content->base);
-  self->n_keys = content->n_poses;
+  self->base = sw_base_get_info (content->poses[0].base);
+  self->n_keys = 1;
+  while (self->n_keys < content->n_poses
+         && !(content->motion == SW_FIGURE_MOTION_STEPS && content->poses[self->n_keys].own_base))
+    self->n_keys++;
   for (int n = 0; n < self->n_keys; n++)
     {
       sw_pose_resolve (&self->poses[n], content, n);

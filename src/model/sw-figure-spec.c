@@ -56,6 +56,9 @@ static gboolean
 same_pose (const SwFigurePose *a,
            const SwFigurePose *b)
 {
+  if (!a->own_base != !b->own_base
+      || (a->own_base && (a->base != b->base || a->on != b->on || a->anchor != b->anchor)))
+    return FALSE;
   if (a->slots_set != b->slots_set || a->root_set != b->root_set || a->n_pins != b->n_pins)
     return FALSE;
 
@@ -91,6 +94,16 @@ same_prop (const SwFigurePropSpec *a,
 }
 
 static gboolean
+same_inset (const SwFigureInset *a,
+            const SwFigureInset *b)
+{
+  return a->around == b->around
+         && (a->around == SW_FIGURE_MARK_NONE
+             || (same_number (a->turn_deg, b->turn_deg) && same_number (a->tilt_deg, b->tilt_deg)
+                 && same_number (a->size, b->size)));
+}
+
+static gboolean
 same_lists (const SwFigureContent *a,
             const SwFigureContent *b)
 {
@@ -122,6 +135,11 @@ mirror_pose (const SwFigurePose *from,
              SwFigurePose       *to)
 {
   *to = *from;
+  to->on = other_side (from->on);
+  if (from->anchor == SW_FIGURE_ANCHOR_RIGHT_FOOT)
+    to->anchor = SW_FIGURE_ANCHOR_LEFT_FOOT;
+  else if (from->anchor == SW_FIGURE_ANCHOR_LEFT_FOOT)
+    to->anchor = SW_FIGURE_ANCHOR_RIGHT_FOOT;
   to->slots_set = 0;
 
   for (int i = 0; i < (int) SW_N_SLOTS; i++)
@@ -185,7 +203,9 @@ void
 sw_figure_content_init (SwFigureContent *content)
 {
   memset (content, 0, sizeof *content);
-  content->on = SW_FIGURE_LEFT;
+  for (int i = 0; i < SW_FIGURE_MAX_POSES; i++)
+    content->poses[i].on = SW_FIGURE_LEFT;
+  content->poses[0].own_base = TRUE;
   content->view_turn_deg = NAN;
   content->view_tilt_deg = NAN;
 }
@@ -236,12 +256,6 @@ sw_figure_spec_new_mirrored (SwFigureSpec *spec)
   const SwFigureContent *from = &spec->content;
   g_auto (SwFigureContent) to = *from;
 
-  to.on = other_side (from->on);
-  if (from->anchor == SW_FIGURE_ANCHOR_RIGHT_FOOT)
-    to.anchor = SW_FIGURE_ANCHOR_LEFT_FOOT;
-  else if (from->anchor == SW_FIGURE_ANCHOR_LEFT_FOOT)
-    to.anchor = SW_FIGURE_ANCHOR_RIGHT_FOOT;
-
   for (int i = 0; i < from->n_poses; i++)
     mirror_pose (&from->poses[i], &to.poses[i]);
   for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
@@ -255,6 +269,8 @@ sw_figure_spec_new_mirrored (SwFigureSpec *spec)
       to.works[i].left = from->works[i].right;
     }
   to.view_turn_deg = -from->view_turn_deg;
+  to.inset.around = sw_figure_mark_get_mirrored (from->inset.around);
+  to.inset.turn_deg = -from->inset.turn_deg;
   to.extras = g_strdupv (from->extras);
   return sw_figure_spec_new_take (&to);
 }
@@ -305,7 +321,7 @@ sw_figure_spec_equal (SwFigureSpec *a,
 
   p = &a->content;
   q = &b->content;
-  return p->base == q->base && p->on == q->on && p->anchor == q->anchor && p->motion == q->motion
+  return p->motion == q->motion && p->sides == q->sides && same_inset (&p->inset, &q->inset)
          && p->shown[0] == q->shown[0] && p->shown[1] == q->shown[1] && p->about == q->about
          && same_number (p->radius_deg, q->radius_deg) && !p->both_ways == !q->both_ways && !p->hold == !q->hold
          && same_number (p->view_turn_deg, q->view_turn_deg) && same_number (p->view_tilt_deg, q->view_tilt_deg)

@@ -91,7 +91,25 @@ typedef enum
   SW_FIGURE_MOTION_ONE_WAY,
   SW_FIGURE_MOTION_CIRCLE,
   SW_FIGURE_MOTION_STILL,
+  SW_FIGURE_MOTION_STEPS,
 } SwFigureMotion;
+
+/**
+ * SwFigureSides:
+ * @SW_FIGURE_SIDES_AUTO: the drawing works it out from what moves
+ * @SW_FIGURE_SIDES_NONE: no mark
+ * @SW_FIGURE_SIDES_ONE: one side works, the other rests
+ * @SW_FIGURE_SIDES_BOTH: both sides at once
+ * @SW_FIGURE_SIDES_ALTERNATE: the sides take turns
+ */
+typedef enum
+{
+  SW_FIGURE_SIDES_AUTO,
+  SW_FIGURE_SIDES_NONE,
+  SW_FIGURE_SIDES_ONE,
+  SW_FIGURE_SIDES_BOTH,
+  SW_FIGURE_SIDES_ALTERNATE,
+} SwFigureSides;
 
 typedef enum
 {
@@ -206,7 +224,7 @@ typedef enum
   SW_FIGURE_LAYOUT_STACKED,
 } SwFigureLayout;
 
-#define SW_FIGURE_MAX_POSES 3
+#define SW_FIGURE_MAX_POSES 6
 #define SW_FIGURE_MAX_PINS 6
 #define SW_FIGURE_MAX_PROPS 8
 #define SW_FIGURE_MAX_WORKS 12
@@ -242,6 +260,10 @@ enum
 
 /**
  * SwFigurePose:
+ * @own_base: whether it starts from @base; the first pose always does, a later one only among steps
+ * @base: the base pose it differs from
+ * @on: the side lain on, the knee on the floor
+ * @anchor: what stays in its place from here on
  * @slots_set: bit n is set when slot n has a value of its own
  * @slots_deg: values of the slots that are set, degrees
  * @root_set: bit n likewise for @root_deg
@@ -255,10 +277,14 @@ enum
  * @n_pins: how many of them
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote, kept as text
  *
- * One pose as differences: the first from its base, the others from the first.
+ * One pose as differences: the first from its base, the others from the last before them that has a base.
  */
 typedef struct
 {
+  gboolean own_base;
+  SwFigureBase base;
+  SwFigureSide on;
+  SwFigureAnchor anchor;
   guint64 slots_set;
   double slots_deg[SW_N_SLOTS];
   guint root_set;
@@ -309,6 +335,23 @@ typedef struct
 } SwFigureWork;
 
 /**
+ * SwFigureInset:
+ * @around: the middle of what is magnified; none for no inset
+ * @turn_deg: of its own camera
+ * @tilt_deg: of its own camera
+ * @size: how much it shows across, parts of stature
+ *
+ * A second view in a ring, for what the first cannot tell.
+ */
+typedef struct
+{
+  SwFigureMark around;
+  double turn_deg;
+  double tilt_deg;
+  double size;
+} SwFigureInset;
+
+/**
  * SwFigureContent:
  *
  * All that a #SwFigureSpec holds; NAN in @view_turn_deg and @view_tilt_deg means that the base decides. Start from
@@ -316,9 +359,6 @@ typedef struct
  */
 typedef struct
 {
-  SwFigureBase base;
-  SwFigureSide on;
-  SwFigureAnchor anchor;
   SwFigurePose poses[SW_FIGURE_MAX_POSES];
   int n_poses;
   SwFigureMotion motion;
@@ -327,6 +367,7 @@ typedef struct
   double radius_deg;
   gboolean both_ways;
   gboolean hold;
+  SwFigureSides sides;
   SwFigurePropSpec props[SW_FIGURE_MAX_PROPS];
   int n_props;
   SwFigureWork works[SW_FIGURE_MAX_WORKS];
@@ -335,6 +376,7 @@ typedef struct
   double view_tilt_deg;
   SwFigureFrame frame;
   SwFigureLayout layout;
+  SwFigureInset inset;
   char **extras;
 } SwFigureContent;
 

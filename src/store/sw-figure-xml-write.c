@@ -226,12 +226,12 @@ write_pose (SwXmlWriter           *writer,
   const SwFigurePose *pose = &content->poses[n];
 
   sw_xml_writer_open (writer, "pose");
-  if (n == 0)
+  if (pose->own_base)
     {
-      write_word (writer, "base", SW_TYPE_FIGURE_BASE, (int) content->base);
-      if (content->on != sw_figure_base_get_on (content->base))
-        sw_xml_writer_attribute (writer, "on", side_names[content->on]);
-      write_unless_zero (writer, "anchor", SW_TYPE_FIGURE_ANCHOR, (int) content->anchor);
+      write_word (writer, "base", SW_TYPE_FIGURE_BASE, (int) pose->base);
+      if (pose->on != sw_figure_base_get_on (pose->base))
+        sw_xml_writer_attribute (writer, "on", side_names[pose->on]);
+      write_unless_zero (writer, "anchor", SW_TYPE_FIGURE_ANCHOR, (int) pose->anchor);
     }
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
     if ((pose->root_set >> i & 1) != 0)
@@ -268,6 +268,7 @@ write_motion (SwXmlWriter           *writer,
     sw_xml_writer_attribute (writer, "way", "both");
   if (content->hold)
     sw_xml_writer_attribute (writer, "hold", "yes");
+  write_unless_zero (writer, "sides", SW_TYPE_FIGURE_SIDES, (int) content->sides);
   sw_xml_writer_close (writer);
 }
 
@@ -318,6 +319,21 @@ write_view (SwXmlWriter           *writer,
   sw_xml_writer_close (writer);
 }
 
+static void
+write_inset (SwXmlWriter         *writer,
+             const SwFigureInset *inset)
+{
+  if (inset->around == SW_FIGURE_MARK_NONE)
+    return;
+
+  sw_xml_writer_open (writer, "inset");
+  write_word (writer, "around", SW_TYPE_FIGURE_MARK, (int) inset->around);
+  sw_xml_writer_attribute_double (writer, "turn", inset->turn_deg);
+  sw_xml_writer_attribute_double (writer, "tilt", inset->tilt_deg);
+  sw_xml_writer_attribute_double (writer, "size", inset->size);
+  sw_xml_writer_close (writer);
+}
+
 /**
  * sw_figure_xml_write:
  * @spec: a figure
@@ -341,6 +357,7 @@ sw_figure_xml_write (SwFigureSpec *spec,
   for (int i = 0; i < content->n_works; i++)
     write_work (writer, &content->works[i]);
   write_view (writer, content);
+  write_inset (writer, &content->inset);
   write_extra_elements (writer, content->extras);
   sw_xml_writer_close (writer);
 }

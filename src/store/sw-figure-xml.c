@@ -309,13 +309,14 @@ read_pose (const xmlNode    *node,
     }
 
   pose = &content->poses[content->n_poses];
-  if (content->n_poses == 0)
+  pose->own_base = content->n_poses == 0 || xmlHasProp (node, (const xmlChar *) "base") != NULL;
+  if (pose->own_base)
     {
-      if (!read_word (node, "base", SW_TYPE_FIGURE_BASE, &content->base, error))
+      if (!read_word (node, "base", SW_TYPE_FIGURE_BASE, &pose->base, error))
         return FALSE;
-      content->on = sw_figure_base_get_on (content->base);
-      if (!read_word (node, "on", SW_TYPE_FIGURE_SIDE, &content->on, error)
-          || !read_word (node, "anchor", SW_TYPE_FIGURE_ANCHOR, &content->anchor, error))
+      pose->on = sw_figure_base_get_on (pose->base);
+      if (!read_word (node, "on", SW_TYPE_FIGURE_SIDE, &pose->on, error)
+          || !read_word (node, "anchor", SW_TYPE_FIGURE_ANCHOR, &pose->anchor, error))
         return FALSE;
     }
   content->n_poses++;
@@ -327,7 +328,7 @@ read_pose (const xmlNode    *node,
           return FALSE;
         pose->root_set |= 1u << i;
       }
-  keep_attributes (extras, node, content->n_poses == 1 ? known_first : known_first + 3);
+  keep_attributes (extras, node, pose->own_base ? known_first : known_first + 3);
 
   for (const xmlNode *child = node->children; child != NULL; child = child->next)
     {
@@ -366,7 +367,8 @@ read_motion (const xmlNode    *node,
   if (!read_word (node, "kind", SW_TYPE_FIGURE_MOTION, &content->motion, error)
       || !read_word (node, "about", SW_TYPE_FIGURE_MARK, &content->about, error)
       || !read_number (node, "radius", 0, 90, 0, &content->radius_deg, error)
-      || !read_yes (node, "hold", &content->hold, error))
+      || !read_yes (node, "hold", &content->hold, error)
+      || !read_word (node, "sides", SW_TYPE_FIGURE_SIDES, &content->sides, error))
     return FALSE;
 
   if (shown != NULL)
@@ -457,6 +459,44 @@ read_works (const xmlNode    *node,
 }
 
 static gboolean
+read_inset (const xmlNode    *node,
+            SwFigureContent  *content,
+            GError          **error)
+{
+  SwFigureInset *inset = &content->inset;
+
+  if (!read_word (node, "around", SW_TYPE_FIGURE_MARK, &inset->around, error)
+      || !read_number (node, "turn", -180, 180, -90, &inset->turn_deg, error)
+      || !read_number (node, "tilt", -30, 89, 0, &inset->tilt_deg, error)
+      || !read_number (node, "size", 0.05, 1, 0.3, &inset->size, error))
+    return FALSE;
+  if (inset->around != SW_FIGURE_MARK_NONE)
+    return TRUE;
+
+  sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                    _ ("“inset” needs the attribute “around”: the part of the body in its middle."));
+  return FALSE;
+}
+
+/* Poses that start from bases of their own are pictures in a row, not ends of one motion. */
+static gboolean
+check_bases (const xmlNode          *node,
+             const SwFigureContent  *content,
+             GError                **error)
+{
+  for (int i = 1; i < content->n_poses; i++)
+    if (content->poses[i].own_base && content->motion != SW_FIGURE_MOTION_STEPS)
+      {
+        sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                          _ ("pose %d has a base of its own. Make the motion's kind “steps”, or leave the base out."),
+                          i + 1);
+        return FALSE;
+      }
+
+  return TRUE;
+}
+
+static gboolean
 read_view (const xmlNode    *node,
            SwFigureContent  *content,
            GError          **error)
@@ -501,6 +541,8 @@ sw_figure_xml_read (const xmlNode  *node,
         good = read_works (child, &content, error);
       else if (ours && strcmp (name, "view") == 0)
         good = read_view (child, &content, error);
+      else if (ours && strcmp (name, "inset") == 0)
+        good = read_inset (child, &content, error);
       else if (child->type == XML_ELEMENT_NODE || child->type == XML_COMMENT_NODE)
         keep_node (extras, child);
       if (!good)
@@ -513,6 +555,9 @@ sw_figure_xml_read (const xmlNode  *node,
                         _ ("the figure has no pose. Add a “pose” element with a base."));
       return NULL;
     }
+
+  if (!check_bases (node, &content, error))
+    return NULL;
 
   content.extras = extras_to_strv (extras);
   return sw_figure_spec_new_take (&content);

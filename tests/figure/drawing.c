@@ -164,13 +164,20 @@ test_nonsense (void)
       cairo_surface_t *surface;
 
       sw_figure_content_init (&content);
-      content.base = (SwFigureBase) any_of (SW_FIGURE_BASE_SIDE_PLANK + 1);
-      content.on = (SwFigureSide) any_of (2);
-      content.anchor = (SwFigureAnchor) any_of (SW_FIGURE_ANCHOR_UPPER_BACK + 1);
       content.n_poses = 1 + any_of (SW_FIGURE_MAX_POSES);
       for (int k = 0; k < content.n_poses; k++)
-        fill_pose_randomly (&content.poses[k]);
-      content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STILL + 1);
+        {
+          fill_pose_randomly (&content.poses[k]);
+          content.poses[k].own_base = k == 0 || any_of (3) == 0;
+          content.poses[k].base = (SwFigureBase) any_of (SW_FIGURE_BASE_SIDE_PLANK + 1);
+          content.poses[k].on = (SwFigureSide) any_of (2);
+          content.poses[k].anchor = (SwFigureAnchor) any_of (SW_FIGURE_ANCHOR_UPPER_BACK + 1);
+        }
+      content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STEPS + 1);
+      content.sides = (SwFigureSides) any_of (SW_FIGURE_SIDES_ALTERNATE + 1);
+      content.inset = (SwFigureInset){ (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+                                       g_test_rand_double_range (-180, 180), g_test_rand_double_range (-30, 89),
+                                       g_test_rand_double_range (0.05, 1) };
       for (int k = 0; k < SW_FIGURE_MAX_SHOWN; k++)
         content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
       content.about = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);

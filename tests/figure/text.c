@@ -51,10 +51,22 @@ test_short (void)
       g_auto (GStrv) words = g_strsplit (text, " ", -1);
 
       g_test_message ("%s", text);
-      g_assert_cmpuint (g_strv_length (words), <=, 45);
+      g_assert_cmpuint (g_strv_length (words), <=, strstr (text, "3:") != NULL ? 60 : 45);
       g_assert_cmpuint (g_strv_length (words), >=, 3);
       g_assert_null (strchr (text, '%'));
     }
+}
+
+static void
+test_steps (void)
+{
+  g_autofree char *text = text_of ("<pose base='face-down'/><pose base='standing'/><pose><hip side='left' bend='40'/>"
+                                   "<knee side='left' bend='60'/></pose><motion kind='steps'/>",
+                                   FALSE, "en");
+
+  g_assert_cmpstr (text, ==,
+                   "1: Lying face down. 2: Standing. 3: Left knee bends from 0 to 60 degrees. Left hip bends from 0 to 40 "
+                   "degrees.");
 }
 
 int
@@ -64,5 +76,6 @@ main (int    argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/text/words", test_words);
   g_test_add_func ("/text/short", test_short);
+  g_test_add_func ("/text/steps", test_steps);
   return g_test_run ();
 }

@@ -100,12 +100,13 @@ static const char whole[]
       "    <glow strength=\"2\"/>\n"
       "  </pose>\n"
       "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" about=\"right-shoulder\" radius=\"9\" way=\"both\" "
-      "hold=\"yes\"/>\n"
+      "hold=\"yes\" sides=\"alternate\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
       "  <works area=\"calf\" side=\"both\"/>\n"
       "  <works area=\"belly\"/>\n"
       "  <view turn=\"-40\" tilt=\"8\" frame=\"hand\" layout=\"stacked\"/>\n"
+      "  <inset around=\"right-hip\" turn=\"10\" tilt=\"4\" size=\"0.25\"/>\n"
       "  <sound pitch=\"a\"/>\n"
       "</figure>\n";
 
@@ -142,7 +143,10 @@ test_bad (void)
     { "<pose><knee bend='10'/></pose>", SW_XML_ERROR_INVALID, "side", TRUE },
     { "<pose><knee side='right' turn='10'/></pose>", SW_XML_ERROR_INVALID, "no angle", TRUE },
     { "<pose><pin part='hand' side='left' to='moon'/></pose>", SW_XML_ERROR_INVALID, "moon", TRUE },
-    { "<pose/><pose/><pose/><pose/>", SW_XML_ERROR_TOO_LARGE, "at most 3", FALSE },
+    { "<pose/><pose/><pose/><pose/><pose/><pose/><pose/>", SW_XML_ERROR_TOO_LARGE, "at most 6", FALSE },
+    { "<pose/><pose base='sitting'/>", SW_XML_ERROR_INVALID, "steps", FALSE },
+    { "<pose/><inset turn='0'/>", SW_XML_ERROR_INVALID, "around", TRUE },
+    { "<pose/><motion sides='three'/>", SW_XML_ERROR_INVALID, "alternate", TRUE },
     { "<pose/><motion show='head head head'/>", SW_XML_ERROR_INVALID, "at most two", TRUE },
     { "<pose/><prop kind='rocket'/>", SW_XML_ERROR_INVALID, "rocket", TRUE },
     { "<pose/><works area='calf'/>", SW_XML_ERROR_INVALID, "side", FALSE },

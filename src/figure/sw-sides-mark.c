@@ -1,0 +1,155 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A little person seen from the front, the working limbs thick and black, the resting ones thin and grey; two of them
+ * when the sides take turns. */
+#include "config.h"
+
+#include "sw-sides-mark.h"
+
+/* From this direction on, the far limb hides behind the near one: within 40 degrees of the side. */
+#define SIDEWAYS 0.77
+#define HEAD_PT 1.5
+#define APART_PT 3.7
+
+static const guint rights = 1u << SW_LIMB_RIGHT_ARM | 1u << SW_LIMB_RIGHT_LEG;
+static const guint lefts = 1u << SW_LIMB_LEFT_ARM | 1u << SW_LIMB_LEFT_LEG;
+
+static guint
+find_limbs (guint moving)
+{
+  guint limbs = 0;
+
+  for (int side = 0; side < 2; side++)
+    {
+      guint arm = 1u << SW_SIDED (SW_PART_UPPER_ARM, side) | 1u << SW_SIDED (SW_PART_FOREARM, side)
+                  | 1u << SW_SIDED (SW_PART_HAND, side);
+      guint leg = 1u << SW_SIDED (SW_PART_THIGH, side) | 1u << SW_SIDED (SW_PART_SHANK, side)
+                  | 1u << SW_SIDED (SW_PART_FOOT, side);
+
+      if ((moving & arm) != 0)
+        limbs |= 1u << (SW_LIMB_RIGHT_ARM + side);
+      if ((moving & leg) != 0)
+        limbs |= 1u << (SW_LIMB_RIGHT_LEG + side);
+    }
+  return limbs;
+}
+
+/* The limbs of the other side. Right and left stand in pairs. */
+static guint
+cross (guint limbs)
+{
+  return (limbs & rights) << 1 | (limbs & lefts) >> 1;
+}
+
+/**
+ * sw_sides_mark_get:
+ * @self: (out): the mark
+ * @figure: a figure
+ *
+ * When the author does not say, a mark is for limbs that move alone, and for pairs that hide each other from the side.
+ */
+void
+sw_sides_mark_get (SwSidesMark    *self,
+                   const SwFigure *figure)
+{
+  const SwFigureContent *content = figure->solver.content;
+  guint limbs = find_limbs (figure->overlay.moving);
+  gboolean pairs = limbs == cross (limbs);
+  gboolean trunk = (figure->overlay.moving >> SW_PART_TRUNK & 1) != 0;
+  gboolean sideways = fabs (figure->camera.toward.y) > SIDEWAYS;
+
+  *self = (SwSidesMark){ 0 };
+  if (limbs == 0)
+    limbs = rights;
+  switch (content->sides)
+    {
+    case SW_FIGURE_SIDES_ALTERNATE:
+      if (pairs)
+        limbs &= rights;
+      *self = (SwSidesMark){ 2, { limbs, cross (limbs) } };
+      break;
+    case SW_FIGURE_SIDES_ONE:
+      *self = (SwSidesMark){ 1, { pairs ? limbs & rights : limbs, 0 } };
+      break;
+    case SW_FIGURE_SIDES_BOTH:
+      *self = (SwSidesMark){ 1, { limbs | cross (limbs), 0 } };
+      break;
+    case SW_FIGURE_SIDES_NONE:
+      break;
+    case SW_FIGURE_SIDES_AUTO:
+    default:
+      if (content->motion != SW_FIGURE_MOTION_STEPS && figure->overlay.moving != 0 && !trunk
+          && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
+        *self = (SwSidesMark){ 1, { limbs, 0 } };
+      break;
+    }
+}
+
+static void
+draw_limb (cairo_t  *cr,
+           gboolean  works,
+           double    x1,
+           double    y1,
+           double    x2,
+           double    y2)
+{
+  cairo_move_to (cr, x1, y1);
+  cairo_line_to (cr, x2, y2);
+  cairo_set_source_rgb (cr, works ? 0 : 0.6, works ? 0 : 0.6, works ? 0 : 0.6);
+  cairo_set_line_width (cr, works ? 1.9 : 0.8);
+  cairo_stroke (cr);
+}
+
+/* Facing the reader, so that its right is on the left of the paper. */
+static void
+draw_person (cairo_t *cr,
+             double   x,
+             double   y,
+             guint    limbs)
+{
+  for (int works = 0; works < 2; works++)
+    for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
+      {
+        double s = limb % 2 == (int) SW_FIGURE_LEFT ? 1 : -1;
+
+        if ((int) (limbs >> limb & 1) != works)
+          continue;
+        if (limb < (int) SW_LIMB_RIGHT_LEG)
+          draw_limb (cr, works, x + s * 0.9, y - 2.3, x + s * 2.7, y + 1.2);
+        else
+          draw_limb (cr, works, x + s * 0.6, y + 1.4, x + s * 1.5, y + 6.0);
+      }
+  draw_limb (cr, FALSE, x, y - 2.6, x, y + 1.4);
+  cairo_new_sub_path (cr);
+  cairo_arc (cr, x, y - 4.6, HEAD_PT, 0, 2 * G_PI);
+  cairo_set_source_rgb (cr, 0.35, 0.35, 0.35);
+  cairo_fill (cr);
+}
+
+/**
+ * sw_sides_mark_draw:
+ * @cr: where to draw
+ * @x_pt: middle
+ * @y_pt: middle
+ *
+ * Draws the mark, SW_SIDES_MARK_PT across.
+ */
+void
+sw_sides_mark_draw (const SwSidesMark *self,
+                    cairo_t           *cr,
+                    double             x_pt,
+                    double             y_pt)
+{
+  if (self->n == 0)
+    return;
+
+  cairo_save (cr);
+  cairo_new_path (cr);
+  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+  if (self->n == 1)
+    draw_person (cr, x_pt, y_pt, self->limbs[0]);
+  else
+    for (int i = 0; i < 2; i++)
+      draw_person (cr, x_pt + (i == 0 ? -APART_PT : APART_PT), y_pt, self->limbs[i]);
+  cairo_restore (cr);
+}

@@ -1,0 +1,30 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-figure-private.h"
+
+G_BEGIN_DECLS
+
+#define SW_SIDES_MARK_PT 15.0
+
+/**
+ * SwSidesMark:
+ * @n: how many little persons: 0 for no mark, 2 when the sides take turns
+ * @limbs: by person, which limbs work: bit n for #SwLimb n
+ *
+ * The small mark that tells whether one side works, both at once, or one after the other.
+ */
+typedef struct
+{
+  int n;
+  guint limbs[2];
+} SwSidesMark;
+
+void sw_sides_mark_get (SwSidesMark    *self,
+                        const SwFigure *figure);
+void sw_sides_mark_draw (const SwSidesMark *self,
+                         cairo_t           *cr,
+                         double             x_pt,
+                         double             y_pt);
+
+G_END_DECLS
