@@ -156,6 +156,8 @@ hold_hand (SwHold            *hold,
   SwMatrix trunk = body->pieces[SW_PIECE_RIBCAGE].axes;
   SwVector head = body->pieces[SW_PIECE_HEAD].at;
   SwVector headward = sw_across (trunk.z, up);
+  /* Of crossed arms, the left one lies over the right one. */
+  SwFigureSide outer = solver->content->mirrored ? SW_FIGURE_RIGHT : SW_FIGURE_LEFT;
   SwVector along = sw_length (headward) > 0.7 ? headward : sw_across (trunk.x, up);
 
   hold->fingers_free = TRUE;
@@ -207,7 +209,7 @@ hold_hand (SwHold            *hold,
       break;
     case SW_FIGURE_PLACE_OTHER_SHOULDER:
       on_piece (hold, body, SW_PIECE_RIBCAGE, pin, fist,
-                sw_vector (0.056 + (pin->side == SW_FIGURE_LEFT ? 0.022 : 0), -0.075, 0.108), sw_vector (-1, 0, 0),
+                sw_vector (pin->side == outer ? 0.078 : 0.056, -0.075, 0.108), sw_vector (-1, 0, 0),
                 sw_vector (0, -1, 0.6));
       break;
     case SW_FIGURE_PLACE_FOREHEAD:

@@ -256,6 +256,7 @@ sw_figure_spec_new_mirrored (SwFigureSpec *spec)
   const SwFigureContent *from = &spec->content;
   g_auto (SwFigureContent) to = *from;
 
+  to.mirrored = !from->mirrored;
   for (int i = 0; i < from->n_poses; i++)
     mirror_pose (&from->poses[i], &to.poses[i]);
   for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)

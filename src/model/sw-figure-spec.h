@@ -354,11 +354,14 @@ typedef struct
 /**
  * SwFigureContent:
  *
+ * @mirrored: whether it is the mirror image of what was written; not written itself
+ *
  * All that a #SwFigureSpec holds; NAN in @view_turn_deg and @view_tilt_deg means that the base decides. Start from
  * sw_figure_content_init().
  */
 typedef struct
 {
+  gboolean mirrored;
   SwFigurePose poses[SW_FIGURE_MAX_POSES];
   int n_poses;
   SwFigureMotion motion;
