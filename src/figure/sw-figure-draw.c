@@ -93,18 +93,18 @@ find_corner (const SwPanel *panel,
 }
 
 static SwPaper
-paper_for (const SwFigure *self,
+paper_for (const SwExtent *whole,
            cairo_t        *cr,
            Box             box,
            double          scale_pt)
 {
-  double w = (self->whole.right - self->whole.left) * scale_pt;
-  double h = (self->whole.top - self->whole.bottom) * scale_pt;
+  double w = (whole->right - whole->left) * scale_pt;
+  double h = (whole->top - whole->bottom) * scale_pt;
 
   return (SwPaper){ .cr = cr,
                     .scale_pt = scale_pt,
-                    .x_pt = box.left_pt + (box.width_pt - w) / 2 - self->whole.left * scale_pt,
-                    .y_pt = box.top_pt + (box.height_pt + h) / 2 + self->whole.bottom * scale_pt };
+                    .x_pt = box.left_pt + (box.width_pt - w) / 2 - whole->left * scale_pt,
+                    .y_pt = box.top_pt + (box.height_pt + h) / 2 + whole->bottom * scale_pt };
 }
 
 static void
@@ -151,7 +151,7 @@ find_shift (const SwCell   *cells,
 
   for (int i = 0; i < layout->n; i++)
     {
-      const SwExtent *whole = &cells[i].figure->whole;
+      const SwExtent *whole = &cells[i].panel->whole;
 
       spare = MIN (spare, (layout->cell_width_pt - 2 * SW_LAYOUT_MARGIN_PT
                            - (whole->right - whole->left) * layout->scale_pt) / 2);
@@ -164,7 +164,7 @@ find_shift (const SwCell   *cells,
 
       for (int i = 0; i < layout->n; i++)
         {
-          SwPaper paper = paper_for (cells[i].figure, cr, box, layout->scale_pt);
+          SwPaper paper = paper_for (&cells[i].panel->whole, cr, box, layout->scale_pt);
 
           crowd += crowd_at (cells[i].panel, &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
         }
@@ -216,7 +216,7 @@ draw_cell (const SwFigure *whole,
            double          scale_pt,
            Marks           marks)
 {
-  SwPaper paper = paper_for (cell.figure, cr, inner, scale_pt);
+  SwPaper paper = paper_for (&cell.panel->whole, cr, inner, scale_pt);
   SwExtent room = room_for (cell.figure, &paper, box);
 
   cairo_save (cr);
@@ -372,7 +372,7 @@ sw_figure_draw_at (SwFigure *self,
   box = (Box){ 0, 0, width_pt / zoom, height_pt / zoom };
   part = get_moment (self, phase, &now);
   sw_panel_add_items (&panel, part);
-  paper = paper_for (part, cr, box, sw_layout_fit_one (self, box.width_pt, box.height_pt));
+  paper = paper_for (&part->whole, cr, box, sw_layout_fit_one (self, box.width_pt, box.height_pt));
   room = room_for (part, &paper, box);
 
   cairo_save (cr);

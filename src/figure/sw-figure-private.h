@@ -17,6 +17,8 @@ G_BEGIN_DECLS
  * @moving: set of #SwPart bits that move, what is dashed
  * @from_phase: where the arrow's path begins
  * @to_phase: where it ends; the same for no arrow
+ * @whole: what is drawn, cropped to the frame
+ * @items: what is drawn
  *
  * One picture of the figure.
  */
@@ -27,6 +29,7 @@ typedef struct
   guint moving;
   double from_phase;
   double to_phase;
+  SwExtent whole;
   SwMotifs items;
 } SwPanel;
 

@@ -128,12 +128,59 @@ find_frame (SwFigure *self,
     self->below = find_lower_cut (self);
 }
 
+/* Grows @extent by what is drawn of a panel: its pose, its things, its arrow. */
+static void
+add_panel_extent (const SwFigure *self,
+                  const SwPanel  *panel,
+                  SwExtent       *extent)
+{
+  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
+  int n_shown = sw_figure_get_shown (self, panel->from_phase, panel->to_phase, shown);
+
+  for (int i = 0; i < panel->items.n_items; i++)
+    {
+      const SwExtent *item = &panel->items.items[i].extent;
+
+      if (item->top < self->above || item->bottom > self->below)
+        continue;
+      sw_extent_add (extent, item->left, MAX (item->bottom, self->above));
+      sw_extent_add (extent, item->right, MIN (item->top, self->below));
+    }
+  for (int i = 0; i < n_shown && panel->to_phase > panel->from_phase; i++)
+    {
+      SwSpot path[SW_N_FRAMES];
+      int n = sw_figure_get_path (self, shown[i], panel->from_phase, panel->to_phase, path);
+
+      for (int k = 0; k < n; k++)
+        {
+          sw_extent_add (extent, path[k].x - 0.03, path[k].y - 0.03);
+          sw_extent_add (extent, path[k].x + 0.03, path[k].y + 0.03);
+        }
+    }
+}
+
+/* Panels are as high as the figure, but each only as wide as it is. */
+static void
+measure_panels (SwFigure *self)
+{
+  for (int i = 0; i < self->n_panels; i++)
+    {
+      SwPanel *panel = &self->panels[i];
+
+      panel->whole = sw_extent_empty ();
+      add_panel_extent (self, panel, &panel->whole);
+      if (self->furniture.left <= self->furniture.right)
+        sw_extent_join (&panel->whole, &self->furniture);
+      panel->whole.bottom = self->whole.bottom;
+      panel->whole.top = self->whole.top;
+    }
+  self->overlay.whole = self->whole;
+}
+
 /* How wide and high everything is, arrows with some air round them included. */
 static void
 measure_whole (SwFigure *self)
 {
-  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
-  int n_shown = sw_figure_get_shown (self, 0, 1, shown);
   SwExtent bodies = sw_extent_empty ();
 
   self->whole = sw_extent_empty ();
@@ -145,17 +192,7 @@ measure_whole (SwFigure *self)
     }
   sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above,
                        self->below);
-  for (int i = 0; i < n_shown; i++)
-    {
-      SwSpot path[SW_N_FRAMES];
-      int n = sw_figure_get_path (self, shown[i], 0, 1, path);
-
-      for (int k = 0; k < n; k++)
-        {
-          sw_extent_add (&self->whole, path[k].x - 0.03, path[k].y - 0.03);
-          sw_extent_add (&self->whole, path[k].x + 0.03, path[k].y + 0.03);
-        }
-    }
+  add_panel_extent (self, &self->overlay, &self->whole);
   for (int i = 0; i < self->solver.content->n_props; i++)
     if (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND
         || self->solver.content->props[i].kind == SW_FIGURE_PROP_LOOP)
@@ -168,6 +205,7 @@ measure_whole (SwFigure *self)
   self->whole.top = MIN (self->whole.top, self->below);
   self->cropped_below = bodies.bottom < self->above;
   self->cropped_above = bodies.top > self->below;
+  measure_panels (self);
 }
 
 /* Share of the dashed start that is not hidden by the end. */

@@ -32,6 +32,7 @@ is_close (const SwFigure *figure)
 /* What one picture must hold, parts of stature. */
 static void
 get_size (SwFigure *figure,
+          gboolean  panels,
           double   *width,
           double   *height)
 {
@@ -39,9 +40,14 @@ get_size (SwFigure *figure,
   int n = sw_figure_get_cells (figure, cells);
 
   *width = *height = 0;
+  if (!panels)
+    {
+      cells[0] = (SwCell){ figure, &figure->overlay };
+      n = 1;
+    }
   for (int i = 0; i < n; i++)
     {
-      const SwExtent *whole = &cells[i].figure->whole;
+      const SwExtent *whole = &cells[i].panel->whole;
 
       *width = MAX (*width, whole->right - whole->left);
       *height = MAX (*height, whole->top - whole->bottom);
@@ -60,7 +66,7 @@ fit (SwFigure *figure,
   double width;
   double height;
 
-  get_size (figure, &width, &height);
+  get_size (figure, columns * rows > 1, &width, &height);
   return CLAMP (MIN (w / width, h / height), 1.0, is_close (figure) ? MOST_CLOSE_PT : MOST_WHOLE_PT);
 }
 
@@ -222,13 +228,16 @@ measure_grid (SwFigure *figure,
   double w;
   double h;
 
-  get_size (figure, &w, &h);
+  get_size (figure, FALSE, &w, &h);
   one = MIN (natural, (width_pt - 2 * SW_LAYOUT_MARGIN_PT) / w);
   *scale_pt = one;
   if (n == 1 || layout == SW_FIGURE_LAYOUT_SINGLE
       || !(figure->needs_panels || figure->wants_panels || figure->n_parts > 0 || layout > SW_FIGURE_LAYOUT_SINGLE))
     return one * h;
 
+  get_size (figure, TRUE, &w, &h);
+  one = MIN (natural, (width_pt - 2 * SW_LAYOUT_MARGIN_PT) / w);
+  *scale_pt = one;
   rows = n;
   for (int columns = n; columns > 1 && layout != SW_FIGURE_LAYOUT_STACKED; columns--)
     {

@@ -19,24 +19,26 @@ holds_to (const SwPose  *pose,
          || (pose->pinned[SW_LIMB_LEFT_ARM] && pose->pins[SW_LIMB_LEFT_ARM].to == to);
 }
 
-static gboolean
-lays_forearm (const SwPose *pose)
-{
-  return (pose->pinned[SW_LIMB_RIGHT_ARM] && pose->pins[SW_LIMB_RIGHT_ARM].limb == SW_FIGURE_LIMB_FOREARM)
-         || (pose->pinned[SW_LIMB_LEFT_ARM] && pose->pins[SW_LIMB_LEFT_ARM].limb == SW_FIGURE_LIMB_FOREARM);
-}
-
 /* How far ahead the wall must be for the hands that lean on it. */
 static double
 reach_wall (const SwPose *pose,
             const SwBody *body)
 {
-  double wall = body->pieces[SW_PIECE_UPPER_ARM].at.x + 0.30;
+  double wall = -G_MAXDOUBLE;
 
-  if (lays_forearm (pose))
-    return body->pieces[SW_PIECE_UPPER_ARM].at.x + 0.186 + 0.022;
-  if (pose->own_arm[SW_FIGURE_RIGHT])
-    wall = body->pieces[SW_PIECE_HAND].at.x + 0.016 + PALM_GAP;
+  for (int side = 0; side < 2; side++)
+    {
+      double shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at.x;
+
+      if (!pose->pinned[side] || pose->pins[side].to != SW_FIGURE_PLACE_WALL)
+        continue;
+      if (pose->pins[side].limb == SW_FIGURE_LIMB_FOREARM)
+        wall = MAX (wall, shoulder + SW_UPPER_ARM + 0.022);
+      else if (pose->own_arm[side])
+        wall = MAX (wall, body->pieces[SW_SIDED (SW_PIECE_HAND, side)].at.x + 0.016 + PALM_GAP);
+      else
+        wall = MAX (wall, shoulder + 0.30);
+    }
 
   return wall;
 }

@@ -59,7 +59,7 @@ sw_sides_mark_get (SwSidesMark    *self,
   gboolean sideways = fabs (figure->camera.toward.y) > SIDEWAYS;
 
   *self = (SwSidesMark){ 0 };
-  if (limbs == 0)
+  if (limbs == 0 && content->sides != SW_FIGURE_SIDES_AUTO)
     limbs = rights;
   switch (content->sides)
     {
@@ -79,7 +79,7 @@ sw_sides_mark_get (SwSidesMark    *self,
     case SW_FIGURE_SIDES_AUTO:
     default:
       if (content->motion != SW_FIGURE_MOTION_STEPS && figure->overlay.moving != 0 && !trunk
-          && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
+          && limbs != 0 && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
         *self = (SwSidesMark){ 1, { limbs, 0 } };
       break;
     }
