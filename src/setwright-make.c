@@ -66,7 +66,7 @@ run_check (char   **paths,
   for (guint i = 0; paths[i] != NULL; i++)
     {
       g_autoptr (GString) lines = g_string_new (NULL);
-      SwCheckResult one = sw_check_path (paths[i], (int) g_ascii_strtoll (date, NULL, 10), lines);
+      SwCheckResult one = sw_check_path (paths[i], date, lines);
 
       g_print ("%s", lines->str);
       result = MAX (result, one);

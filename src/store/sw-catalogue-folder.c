@@ -8,6 +8,7 @@
 
 #include "sw-catalogue-folder.h"
 #include "sw-data-dir.h"
+#include "sw-exercise-line.h"
 #include "sw-exercise-xml.h"
 #include "sw-file.h"
 #include "sw-problem.h"
@@ -135,31 +136,9 @@ read_entries (GPtrArray    *entries,
   g_thread_pool_free (pool, FALSE, TRUE);
 }
 
-/* Only told of when there is a problem, so that the file may be read once more for its line. */
-static long
-find_line_of_link (const char *path,
-                   const char *id)
-{
-  g_autoptr (GBytes) bytes = sw_file_read (path, SW_XML_MAX_BYTES, NULL);
-  g_autoptr (xmlDoc) doc = bytes != NULL ? sw_xml_parse_bytes (bytes, path, NULL) : NULL;
-
-  if (doc == NULL)
-    return 0;
-
-  for (const xmlNode *node = xmlDocGetRootElement (doc)->children; node != NULL; node = node->next)
-    if (sw_xml_is (node, SW_EXERCISE_NS, "easier") || sw_xml_is (node, SW_EXERCISE_NS, "harder"))
-      {
-        g_autofree char *ref = sw_xml_dup_attribute (node, "ref");
-
-        if (g_strcmp0 (ref, id) == 0)
-          return sw_xml_get_line (node);
-      }
-
-  return 0;
-}
-
 static void
 check_links (const Entry *entry,
+             const char  *element,
              char       **links,
              GHashTable  *by_id,
              GPtrArray   *problems)
@@ -167,13 +146,15 @@ check_links (const Entry *entry,
   for (guint i = 0; links[i] != NULL; i++)
     {
       g_autofree char *text = NULL;
+      long line;
 
       if (g_hash_table_contains (by_id, links[i]))
         continue;
 
       text = g_strdup_printf (_ ("there is no exercise “%s” in the catalogue. Remove the link, or add the exercise."),
                               links[i]);
-      g_ptr_array_add (problems, sw_problem_new (entry->path, find_line_of_link (entry->path, links[i]), text));
+      line = sw_exercise_find_line_in_file (entry->path, element, links[i]);
+      g_ptr_array_add (problems, sw_problem_new (entry->path, line, text));
     }
 }
 
@@ -253,8 +234,8 @@ sw_catalogue_folder_read (const char    *folder,
 
       if (entry->exercise == NULL)
         continue;
-      check_links (entry, sw_exercise_get_facts (entry->exercise)->easier, by_id, found);
-      check_links (entry, sw_exercise_get_facts (entry->exercise)->harder, by_id, found);
+      check_links (entry, "easier", sw_exercise_get_facts (entry->exercise)->easier, by_id, found);
+      check_links (entry, "harder", sw_exercise_get_facts (entry->exercise)->harder, by_id, found);
     }
 
   if (problems != NULL)

@@ -21,7 +21,7 @@ typedef enum
 } SwCheckResult;
 
 SwCheckResult sw_check_path (const char *path,
-                             int         year,
+                             const char *date,
                              GString    *lines);
 
 G_END_DECLS

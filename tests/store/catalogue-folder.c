@@ -7,7 +7,6 @@
 #include <string.h>
 
 #include "sw-catalogue-folder.h"
-#include "sw-check.h"
 #include "sw-file.h"
 #include "sw-problem.h"
 
@@ -192,27 +191,6 @@ test_shipped (void)
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (catalogue)), >=, 30);
 }
 
-static void
-test_check (Fixture       *fixture,
-            gconstpointer  data G_GNUC_UNUSED)
-{
-  g_autoptr (GString) clean = g_string_new (NULL);
-  g_autoptr (GString) stopped = g_string_new (NULL);
-  g_autoptr (GString) unreadable = g_string_new (NULL);
-  g_autofree char *line = g_strdup_printf ("%s/dangling.xml:4: stop: ", fixture->folder);
-
-  write_exercise (fixture, "good.xml", "good", "good");
-  g_assert_cmpint (sw_check_path (fixture->folder, 2026, clean), ==, SW_CHECK_CLEAN);
-  g_assert_cmpstr (clean->str, ==, "");
-
-  write_exercise (fixture, "dangling.xml", "dangling", "nowhere");
-  g_assert_cmpint (sw_check_path (fixture->folder, 2026, stopped), ==, SW_CHECK_STOP);
-  g_assert_true (g_str_has_prefix (stopped->str, line));
-
-  write_file (fixture, "truncated.xml", "<exercise");
-  g_assert_cmpint (sw_check_path (fixture->folder, 2026, unreadable), ==, SW_CHECK_UNREADABLE);
-}
-
 #define ADD(name, function) g_test_add ("/store/catalogue-folder/" name, Fixture, NULL, set_up, function, tear_down)
 
 int
@@ -226,6 +204,5 @@ main (int    argc,
   ADD ("cancelled", test_cancelled);
   ADD ("many", test_many);
   g_test_add_func ("/store/catalogue-folder/shipped", test_shipped);
-  ADD ("check", test_check);
   return g_test_run ();
 }
