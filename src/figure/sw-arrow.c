@@ -16,6 +16,8 @@
 #define BACK_FROM_PT 27.0
 #define SHORTEST_PT 16.0
 #define SHORT_PT 32.0
+/* Larger than so many points to the stature, arrows move aside by less of it. */
+#define LARGE_SCALE_PT 240.0
 #define SMOOTH_PASSES 8
 
 static double
@@ -221,6 +223,7 @@ sw_arrow_place (SwArrow        *arrow,
   static const double aheads[] = { 0.05, 0.09, 0.13, 0.17, -0.06, -0.10, -0.14 };
   SwArrow plain = { .n_points = 0 };
   SwArrow tried;
+  double unit = MIN (1.0, LARGE_SCALE_PT / scale_pt);
   Search search = { .cost = G_MAXDOUBLE, .items = items, .moving = moving, .room = room };
   double dx;
   double dy;
@@ -251,20 +254,20 @@ sw_arrow_place (SwArrow        *arrow,
   try_arrow (&search, &plain, 0);
   for (gsize i = 0; about != NULL && !is_short && is_round (&plain, about) && i < G_N_ELEMENTS (pushes); i++)
     {
-      push_outward (&tried, &plain, about, pushes[i]);
+      push_outward (&tried, &plain, about, unit * pushes[i]);
       try_arrow (&search, &tried, 2.2 * fabs (pushes[i]) + (path_length (&tried) < 0.5 * original ? 0.5 : 0));
     }
   for (gsize i = 0; i < G_N_ELEMENTS (asides); i++)
     {
       if (is_short && fabs (asides[i]) > 0.135)
         continue;
-      shift (&tried, &plain, -dy * asides[i], dx * asides[i]);
+      shift (&tried, &plain, -dy * unit * asides[i], dx * unit * asides[i]);
       try_arrow (&search, &tried, 3.2 * fabs (asides[i]) + (original * scale_pt > 40 ? 0.10 : 0));
     }
   for (gsize i = 0; is_short && i < G_N_ELEMENTS (aheads); i++)
     for (int side = -1; side <= 1; side++)
       {
-        shift (&tried, &plain, dx * aheads[i] - dy * side * 0.04, dy * aheads[i] + dx * side * 0.04);
+        shift (&tried, &plain, unit * (dx * aheads[i] - dy * side * 0.04), unit * (dy * aheads[i] + dx * side * 0.04));
         try_arrow (&search, &tried, (aheads[i] < 0 ? 3.2 : 1.6) * fabs (aheads[i]) + 0.06 * abs (side));
       }
   *arrow = search.best;

@@ -11,6 +11,10 @@
 /* Within this many joint radii no white gap is drawn, or elbows would look cut. */
 #define GAP_REACH 2.0
 #define STEP 0.012
+#define STEP_FINE 0.002
+/* An end that is cut off stays open. */
+#define OPEN_FOREARM 0.026
+#define OPEN_SHANK 0.038
 
 /**
  * Skip:
@@ -83,6 +87,7 @@ find_change (const Skip *skips,
 static void
 add_outline (const SwPaper   *paper,
              const SwOutline *outline,
+             double           step_most,
              const Skip      *skips,
              int              n_skips)
 {
@@ -106,7 +111,7 @@ add_outline (const SwPaper   *paper,
       double ay = outline->points[i].y;
       double bx = outline->points[k].x;
       double by = outline->points[k].y;
-      int steps = MAX (1, (int) ceil (hypot (bx - ax, by - ay) / STEP));
+      int steps = MAX (1, (int) ceil (hypot (bx - ax, by - ay) / step_most));
 
       for (int step = 1; step <= steps; step++)
         {
@@ -151,7 +156,7 @@ add_outlines (const SwPaper *paper,
               int            n_skips)
 {
   for (int i = 0; i < item->n_outlines; i++)
-    add_outline (paper, &item->outlines[i], skips, n_skips);
+    add_outline (paper, &item->outlines[i], item->body->fine ? STEP_FINE : STEP, skips, n_skips);
 }
 
 static void
@@ -250,15 +255,34 @@ draw_skin (const SwPaper  *paper,
   cairo_stroke (paper->cr);
 }
 
+/* Where a close picture cuts off forearm or shank. */
+static gboolean
+find_cut (const SwMotif  *item,
+          const SwCamera *camera,
+          Skip           *skip)
+{
+  int limb = sw_part_get_limb ((SwPart) item->part);
+  gboolean forearm = item->part - limb % 2 == (int) SW_PART_FOREARM;
+  SwVector at = { 0, 0, forearm ? -SW_FOREARM_CUT : -SW_SHANK_CUT };
+
+  if (!item->body->fine || (!forearm && item->part - limb % 2 != (int) SW_PART_SHANK))
+    return FALSE;
+
+  *skip = (Skip){ item, sw_see (camera, sw_place (item->body->pieces[sw_part_get_piece ((SwPart) item->part)], at)),
+                  forearm ? OPEN_FOREARM : OPEN_SHANK, TRUE };
+  return TRUE;
+}
+
 static int
 collect_skips (const SwMotifs *items,
                int            nth,
+               const SwCamera *camera,
                double         reach,
                gboolean       anywhere,
                Skip           skips[8])
 {
   const SwMotif *item = &items->items[items->order[nth]];
-  int n = 0;
+  int n = find_cut (item, camera, &skips[0]) ? 1 : 0;
 
   for (int i = 0; i < nth && n < 8; i++)
     {
@@ -330,7 +354,7 @@ sw_body_draw_item (const SwPaper      *paper,
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
   if (item->style != SW_INK_START && crosses_something (items, nth, behind))
     {
-      n = collect_skips (items, nth, GAP_REACH, TRUE, skips);
+      n = collect_skips (items, nth, camera, GAP_REACH, TRUE, skips);
       add_outlines (paper, item, skips, n);
       cairo_set_line_width (cr, 2 * (ink + SW_GAP_PT));
       cairo_set_source_rgb (cr, 1, 1, 1);
@@ -339,7 +363,7 @@ sw_body_draw_item (const SwPaper      *paper,
       cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
     }
 
-  n = collect_skips (items, nth, JOIN_REACH, FALSE, skips);
+  n = collect_skips (items, nth, camera, JOIN_REACH, FALSE, skips);
   add_outlines (paper, item, skips, n);
   cairo_set_line_width (cr, 2 * ink);
   if (item->style == SW_INK_START)
@@ -356,6 +380,8 @@ sw_body_draw_item (const SwPaper      *paper,
   fill_outlines (paper, item, clothed ? clothes_of (item->style) : skin_of (item->style));
   if (item->part == SW_PART_HEAD)
     sw_head_draw (paper, item, camera);
+  else if (item->body->fine && item->style != SW_INK_START)
+    sw_fine_draw (paper, item, camera);
   else if (clothed && item->part != SW_PART_TRUNK)
     draw_skin (paper, item, camera);
   if (item->style != SW_INK_START)

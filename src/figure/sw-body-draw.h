@@ -16,6 +16,9 @@ void sw_body_draw_item (const SwPaper      *paper,
 void sw_head_draw (const SwPaper   *paper,
                    const SwMotif    *item,
                    const SwCamera  *camera);
+void sw_fine_draw (const SwPaper  *paper,
+                   const SwMotif  *item,
+                   const SwCamera *camera);
 void sw_works_draw (const SwPaper      *paper,
                     const SwMotif       *item,
                     const SwCamera     *camera,

@@ -333,7 +333,10 @@ check_poses (const SwFigure *self,
   g_autofree SwSolved *frames = g_new (SwSolved, n);
 
   for (int i = 0; i < n; i++)
-    sw_solver_get (&self->solver, n > 1 ? (double) i / (n - 1) : 0, &frames[i]);
+    {
+      sw_solver_get (&self->solver, n > 1 ? (double) i / (n - 1) : 0, &frames[i]);
+      frames[i].body.fine = FALSE;
+    }
   check_ranges (frames, n, faults);
   check_totals (frames, n, faults);
   check_floor (self, frames, n, faults);

@@ -112,9 +112,13 @@ clip_to_frame (const SwFigure *self,
                const SwPaper  *paper,
                Box             box)
 {
-  double bottom = self->cropped_below ? sw_paper_y (paper, self->whole.bottom) : box.top_pt + box.height_pt;
-  double top = self->cropped_above ? sw_paper_y (paper, self->whole.top) : box.top_pt;
+  double top = box.top_pt;
+  double bottom = box.top_pt + box.height_pt;
 
+  if (self->cropped_above)
+    top = CLAMP (sw_paper_y (paper, self->whole.top), top, bottom);
+  if (self->cropped_below)
+    bottom = CLAMP (sw_paper_y (paper, self->whole.bottom), top, bottom);
   cairo_rectangle (paper->cr, box.left_pt, top, box.width_pt, bottom - top);
   cairo_clip (paper->cr);
 }

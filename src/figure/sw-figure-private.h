@@ -51,6 +51,8 @@ struct _SwFigure
   double below;       /* nor what is higher */
   gboolean cropped_below; /* whether that cuts something off */
   gboolean cropped_above;
+  guint drawn;            /* set of #SwPart bits that are drawn */
+  gboolean fine;          /* whether that is only a hand or a foot, close */
 
   SwPanel overlay;
   SwPanel panels[SW_MAX_PANELS];
@@ -79,6 +81,10 @@ typedef struct
 int sw_figure_get_cells (SwFigure *self,
                          SwCell    cells[SW_MAX_PANELS]);
 
+void sw_close_init (SwFigure *self);
+SwFigureMark sw_close_get_mark (const SwFigure *self,
+                                int             nth);
+gboolean sw_close_shows_furniture (const SwFigure *self);
 guint sw_figure_get_moving (const SwSolved *a,
                             const SwSolved *b);
 int sw_figure_get_shown (const SwFigure *self,

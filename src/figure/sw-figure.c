@@ -13,6 +13,9 @@
 /* When less of the dashed start than this shows beside the end, it tells nothing. */
 #define START_SHOWS 0.22
 #define FRAME_BELOW_HIPS 0.10
+/* Round an arrow's path. */
+#define AIR 0.03
+#define AIR_FINE 0.012
 
 G_DEFINE_QUARK (sw-figure-error-quark, sw_figure_error)
 G_DEFINE_FINAL_TYPE (SwFigure, sw_figure, G_TYPE_OBJECT)
@@ -22,13 +25,16 @@ static void
 add_body_extent (SwExtent       *extent,
                  const SwBody   *body,
                  const SwCamera *camera,
+                 guint           parts,
                  double          above,
                  double          below)
 {
-  for (int part = 0; part < SW_N_PARTS; part++)
+  for (int part = 0; part < SW_N_FINE_PARTS; part++)
     {
       SwShape shape;
 
+      if ((parts >> part & 1) == 0)
+        continue;
       sw_shape_get (body, (SwPart) part, &shape);
       for (int i = 0; i < shape.n_hulls; i++)
         for (int k = 0; k < shape.hulls[i].n_blobs; k++)
@@ -136,6 +142,7 @@ add_panel_extent (const SwFigure *self,
 {
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
   int n_shown = sw_figure_get_shown (self, panel->from_phase, panel->to_phase, shown);
+  double air = self->fine ? AIR_FINE : AIR;
 
   for (int i = 0; i < panel->items.n_items; i++)
     {
@@ -153,8 +160,8 @@ add_panel_extent (const SwFigure *self,
 
       for (int k = 0; k < n; k++)
         {
-          sw_extent_add (extent, path[k].x - 0.03, path[k].y - 0.03);
-          sw_extent_add (extent, path[k].x + 0.03, path[k].y + 0.03);
+          sw_extent_add (extent, path[k].x - air, path[k].y - air);
+          sw_extent_add (extent, path[k].x + air, path[k].y + air);
         }
     }
 }
@@ -187,15 +194,17 @@ measure_whole (SwFigure *self)
   self->furniture = sw_extent_empty ();
   for (int i = 0; i < SW_N_FRAMES; i += 2)
     {
-      add_body_extent (&self->whole, &self->frames[i].body, &self->camera, self->above, self->below);
-      add_body_extent (&bodies, &self->frames[i].body, &self->camera, -G_MAXDOUBLE, G_MAXDOUBLE);
+      add_body_extent (&self->whole, &self->frames[i].body, &self->camera, self->drawn, self->above, self->below);
+      add_body_extent (&bodies, &self->frames[i].body, &self->camera, self->drawn, -G_MAXDOUBLE, G_MAXDOUBLE);
     }
-  sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above,
-                       self->below);
+  if (!self->fine)
+    sw_props_add_extent (&self->whole, &self->furniture, &self->camera, &self->solver, &self->ground, self->above,
+                         self->below);
   add_panel_extent (self, &self->overlay, &self->whole);
   for (int i = 0; i < self->solver.content->n_props; i++)
-    if (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND
-        || self->solver.content->props[i].kind == SW_FIGURE_PROP_LOOP)
+    if (!self->fine
+        && (self->solver.content->props[i].kind == SW_FIGURE_PROP_BAND
+            || self->solver.content->props[i].kind == SW_FIGURE_PROP_LOOP))
       {
         SwSpot at = sw_see (&self->camera, sw_band_get_fixed_end (&self->solver, i, &self->solver.keys[0].body));
 
@@ -333,6 +342,7 @@ solve (SwFigure *self)
   for (int i = 0; i < SW_N_FRAMES; i++)
     sw_solver_get (&self->solver, (double) i / (SW_N_FRAMES - 1), &self->frames[i]);
 
+  sw_close_init (self);
   self->camera = choose_camera (self);
   sw_ground_measure (&self->ground, &self->solver);
   choose_panels (self);

@@ -67,6 +67,9 @@ add_chairs (SwBox          *boxes,
   const SwScene *scene = &solver->scene;
   SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
 
+  /* Legs of a chair behind a hand or a foot would only be asked about. */
+  if (solver->keys[0].body.fine)
+    return;
   if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING)
     add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
   if (scene->chair_where == SW_FIGURE_WHERE_FRONT)

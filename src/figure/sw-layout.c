@@ -8,6 +8,7 @@
 /* Larger than this a whole body looks like a poster among the other pictures; close frames may be larger. */
 #define MOST_WHOLE_PT 150.0
 #define MOST_CLOSE_PT 230.0
+#define MOST_FINE_PT 900.0
 /* When panels would be smaller than this part of a single picture, one picture it is. */
 #define PANELS_WORTH 0.66
 /* Boxes larger than this magnify everything, lines too; smaller ones than that make it finer. */
@@ -16,6 +17,7 @@
 #define FINEST 0.6
 #define NATURAL_WHOLE_PT 118.0
 #define NATURAL_CLOSE_PT 210.0
+#define NATURAL_FINE_PT 640.0
 /* Panels beside each other may be this much smaller than under each other, which makes the picture less high. */
 #define BESIDE_WORTH 0.7
 /* What the second view takes of the box: of its width beside, of its height below. */
@@ -27,6 +29,18 @@ static gboolean
 is_close (const SwFigure *figure)
 {
   return figure->cropped_below || figure->cropped_above;
+}
+
+static double
+most_scale (const SwFigure *figure)
+{
+  return figure->fine ? MOST_FINE_PT : is_close (figure) ? MOST_CLOSE_PT : MOST_WHOLE_PT;
+}
+
+static double
+natural_scale (const SwFigure *figure)
+{
+  return figure->fine ? NATURAL_FINE_PT : is_close (figure) ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
 }
 
 /* What one picture must hold, parts of stature. */
@@ -67,7 +81,7 @@ fit (SwFigure *figure,
   double height;
 
   get_size (figure, columns * rows > 1, &width, &height);
-  return CLAMP (MIN (w / width, h / height), 1.0, is_close (figure) ? MOST_CLOSE_PT : MOST_WHOLE_PT);
+  return CLAMP (MIN (w / width, h / height), 1.0, most_scale (figure));
 }
 
 static int
@@ -221,7 +235,7 @@ measure_grid (SwFigure *figure,
               double   *scale_pt)
 {
   SwFigureLayout layout = figure->solver.content->layout;
-  double natural = is_close (figure) ? NATURAL_CLOSE_PT : NATURAL_WHOLE_PT;
+  double natural = natural_scale (figure);
   int n = count_panels (figure);
   int rows;
   double one;

@@ -301,8 +301,8 @@ fixed_order (const SwMotif *a,
 {
   int part_a = a->part;
   int part_b = b->part;
-  int limb_a = part_a < (int) SW_PART_UPPER_ARM ? -1 : part_a < (int) SW_PART_THIGH ? part_a % 2 : 2 + part_a % 2;
-  int limb_b = part_b < (int) SW_PART_UPPER_ARM ? -2 : part_b < (int) SW_PART_THIGH ? part_b % 2 : 2 + part_b % 2;
+  int limb_a = part_a < 0 ? -1 : sw_part_get_limb ((SwPart) part_a);
+  int limb_b = part_b < 0 ? -1 : sw_part_get_limb ((SwPart) part_b);
 
   if (part_a < 0 || part_b < 0)
     {
@@ -321,7 +321,7 @@ fixed_order (const SwMotif *a,
       return 0;
     }
   /* The start of a limb goes behind the limb itself. */
-  if (limb_a == limb_b || part_a == part_b)
+  if ((limb_a >= 0 && limb_a == limb_b) || part_a == part_b)
     return a->style == SW_INK_START ? -1 : 1;
 
   return 0;

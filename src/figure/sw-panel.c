@@ -8,6 +8,7 @@
 
 /* What moved by less is not dashed. */
 #define MOVED 0.012
+#define MOVED_FINE 0.004
 /* Fingers and toes point this much farther than their marks; circles are drawn round that. */
 #define BEYOND_HAND 0.10
 #define BEYOND_TOES 0.04
@@ -28,7 +29,7 @@ sw_figure_get_moving (const SwSolved *a,
 {
   guint moving = 0;
 
-  for (int part = 0; part < SW_N_PARTS; part++)
+  for (int part = 0; part < (a->body.fine ? SW_N_FINE_PARTS : SW_N_PARTS); part++)
     {
       SwPiece piece = sw_part_get_piece ((SwPart) part);
       SwVector from_a;
@@ -41,7 +42,7 @@ sw_figure_get_moving (const SwSolved *a,
       sw_part_get_line (&b->body, (SwPart) part, &from_b, &to_b);
       moved = MAX (sw_length (sw_sub (from_a, from_b)), sw_length (sw_sub (to_a, to_b)));
       moved = MAX (moved, 0.05 * sw_length (sw_sub (a->body.pieces[piece].axes.x, b->body.pieces[piece].axes.x)));
-      if (moved > MOVED)
+      if (moved > (a->body.fine ? MOVED_FINE : MOVED))
         moving |= 1u << part;
     }
   return moving;
@@ -97,23 +98,43 @@ sw_figure_get_shown (const SwFigure *self,
 
   for (gsize i = 0; i < G_N_ELEMENTS (candidates); i++)
     {
-      double travel = mark_travel (self, candidates[i], from_phase, to_phase);
+      SwFigureMark mark = self->fine ? sw_close_get_mark (self, (int) i) : candidates[i];
+      double travel = mark_travel (self, mark, from_phase, to_phase);
 
       if (travel > 1.05 * most)
         {
           most = travel;
-          shown[0] = candidates[i];
+          shown[0] = mark;
           n = 1;
         }
     }
   return n;
 }
 
+/* Spreading fingers leave the middle one where it is: their arrow follows the little one. */
+static SwVector
+fingers_place (const SwFigure *self,
+               const SwBody   *body,
+               SwFigureSide    side)
+{
+  const SwHand *from = &self->frames[0].body.hands[side];
+  const SwHand *to = &self->frames[SW_N_FRAMES - 1].body.hands[side];
+  gboolean spreads = fabs (to->spread_deg - from->spread_deg) > 4
+                     && fabs (to->knuckle_deg - from->knuckle_deg) + fabs (to->curl_deg - from->curl_deg) < 10;
+  SwDigitBones bones;
+
+  sw_body_get_digit (body, side, spreads ? SW_DIGIT_LITTLE : SW_DIGIT_MIDDLE, &bones);
+  return sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], bones.joints[SW_DIGIT_BONES]);
+}
+
 /* Where a mark is for its path: a turning head is told by what is before the face, not by the nose upon it. */
 static SwVector
-path_place (const SwBody *body,
-            SwFigureMark  mark)
+path_place (const SwFigure *self,
+            const SwBody   *body,
+            SwFigureMark    mark)
 {
+  if (mark == SW_FIGURE_MARK_RIGHT_FINGERS || mark == SW_FIGURE_MARK_LEFT_FINGERS)
+    return fingers_place (self, body, mark == SW_FIGURE_MARK_LEFT_FINGERS ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT);
   if (mark == SW_FIGURE_MARK_NOSE)
     return sw_place (body->pieces[SW_PIECE_HEAD], sw_vector (0.085 + BEYOND_NOSE, 0, 0.045));
 
@@ -161,7 +182,7 @@ sw_figure_get_path (const SwFigure *self,
           SwSolved now;
 
           sw_solver_get (&self->solver, from_phase + (to_phase - from_phase) * n / (STEP_FRAMES - 1), &now);
-          path[n] = sw_see (&self->camera, path_place (&now.body, mark));
+          path[n] = sw_see (&self->camera, path_place (self, &now.body, mark));
         }
       return n;
     }
@@ -173,7 +194,7 @@ sw_figure_get_path (const SwFigure *self,
       if (phase < from_phase - 1e-9 || phase > to_phase + 1e-9 || (loop && i == SW_N_FRAMES - 1))
         continue;
       path[n++] = sw_see (&self->camera, loop ? loop_place (&self->frames[i].body, mark)
-                                              : path_place (&self->frames[i].body, mark));
+                                              : path_place (self, &self->frames[i].body, mark));
     }
   return n;
 }
@@ -206,14 +227,17 @@ sw_panel_add_items (SwPanel        *panel,
 
   sw_motifs_clear (&panel->items);
   if (panel->start != NULL)
-    for (int part = 0; part < SW_N_PARTS; part++)
-      if ((panel->moving >> part & 1) != 0)
+    for (int part = 0; part < SW_N_FINE_PARTS; part++)
+      if ((panel->moving & figure->drawn) >> part & 1)
         sw_motifs_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_INK_START, camera, SW_TOLERANCE);
-  for (int part = 0; part < SW_N_PARTS; part++)
+  for (int part = 0; part < SW_N_FINE_PARTS; part++)
     {
-      SwInk style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
+      SwInk style;
 
-      if (moves_alone (panel->moving, part))
+      if ((figure->drawn >> part & 1) == 0)
+        continue;
+      style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
+      if (panel->solid->body.fine || moves_alone (panel->moving, part))
         style = SW_INK_NEAR;
       sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
     }
@@ -273,8 +297,9 @@ sw_panel_draw (const SwPanel  *panel,
 {
   const SwFigureContent *content = figure->solver.content;
 
-  sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
-                        figure->above, figure->below);
+  if (!figure->fine || sw_close_shows_furniture (figure))
+    sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
+                          figure->above, figure->below);
   for (int i = 0; i < panel->items.n_items; i++)
     {
       const SwMotif *item = &panel->items.items[panel->items.order[i]];

@@ -8,6 +8,9 @@
 
 /* The first ball of a limb is smaller than the trunk's ball there, so that the trunk's outline survives. */
 #define SHOULDER_BALL 0.035
+/* Fingers bent by less are drawn straight; bent by so much they are a fist. */
+#define FINGERS_BEND_DEG 12.0
+#define FINGERS_CLOSE_DEG 150.0
 
 static void
 add (SwHull  *hull,
@@ -90,16 +93,51 @@ shape_head (SwShape *shape)
   add_ball (hull, SW_PIECE_HEAD, sw_vector (0.079, 0, 0.034), 0.007);
 }
 
-static void
-shape_hand (SwShape  *shape,
-            SwPiece   hand,
-            double    palm,
-            gboolean  fist)
+static double
+fingers_bent_deg (const SwHand *hand)
 {
+  return hand->knuckle_deg + hand->curl_deg;
+}
+
+static gboolean
+is_closed (const SwBody *body,
+           int           side)
+{
+  return body->fists[side] || fingers_bent_deg (&body->hands[side]) >= FINGERS_CLOSE_DEG;
+}
+
+/* All fingers as one, bent like the middle one. */
+static void
+shape_bent_fingers (SwShape      *shape,
+                    SwPiece       hand,
+                    const SwBody *body,
+                    SwFigureSide  side)
+{
+  SwDigitBones bones;
+  SwHull *hull;
+
+  sw_body_get_digit (body, side, SW_DIGIT_MIDDLE, &bones);
+  hull = next_hull (shape);
+  add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
+  add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
+  hull = next_hull (shape);
+  add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
+  add (hull, hand, sw_vector (-0.002, bones.joints[2].y, bones.joints[2].z), sw_vector (0.024, 0.012, 0.012));
+  add (hull, hand, sw_mix (bones.joints[2], sw_vector (-0.010, bones.joints[3].y, bones.joints[3].z), 0.4),
+       sw_vector (0.022, 0.011, 0.011));
+}
+
+static void
+shape_hand (SwShape      *shape,
+            SwPiece       hand,
+            const SwBody *body,
+            SwFigureSide  side)
+{
+  double palm = -sw_side_sign (side);
   SwHull *hull = next_hull (shape);
 
   add_ball (hull, hand, sw_vector (0, 0, 0), 0.018);
-  if (fist)
+  if (is_closed (body, side))
     {
       add (hull, hand, sw_vector (0, palm * 0.006, -0.042), sw_vector (0.032, 0.027, 0.030));
       hull = next_hull (shape);
@@ -109,7 +147,10 @@ shape_hand (SwShape  *shape,
     }
 
   add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
-  add (hull, hand, sw_vector (-0.002, palm * 0.006, -0.096), sw_vector (0.021, 0.012, 0.012));
+  if (fabs (fingers_bent_deg (&body->hands[side])) > FINGERS_BEND_DEG)
+    shape_bent_fingers (shape, hand, body, side);
+  else
+    add (hull, hand, sw_vector (-0.002, palm * 0.006, -0.096), sw_vector (0.021, 0.012, 0.012));
   hull = next_hull (shape);
   add_ball (hull, hand, sw_vector (0.016, 0, -0.022), 0.011);
   add_ball (hull, hand, sw_vector (0.047, palm * 0.008, -0.058), 0.0095);
@@ -165,6 +206,8 @@ sw_shape_get (const SwBody *body,
   SwHull *hull;
 
   shape->n_hulls = 0;
+  if (body->fine && sw_shape_get_fine (body, part, shape))
+    return;
   if (part == SW_PART_TRUNK)
     shape_trunk (shape, body);
   else if (part == SW_PART_NECK)
@@ -186,7 +229,7 @@ sw_shape_get (const SwBody *body,
       add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.017);
     }
   else if (part < SW_PART_THIGH)
-    shape_hand (shape, piece, -sw_side_sign ((SwFigureSide) side), body->fists[side]);
+    shape_hand (shape, piece, body, (SwFigureSide) side);
   else
     shape_leg (shape, (SwPart) ((int) part - side), (SwFigureSide) side);
 }
@@ -219,8 +262,39 @@ sw_part_get_piece (SwPart part)
     case SW_PART_HEAD:
       return SW_PIECE_HEAD;
     default:
-      return (SwPiece) ((int) SW_PIECE_UPPER_ARM + (int) part - (int) SW_PART_UPPER_ARM);
+      break;
     }
+  if (part >= SW_PART_BIG_TOE)
+    return SW_SIDED (SW_PIECE_TOES, sw_part_get_side (part));
+  if (part >= SW_PART_THUMB)
+    return SW_SIDED (SW_PIECE_HAND, sw_part_get_side (part));
+
+  return (SwPiece) ((int) SW_PIECE_UPPER_ARM + (int) part - (int) SW_PART_UPPER_ARM);
+}
+
+/**
+ * sw_part_get_digit:
+ * @part: the thumb's part or a finger's
+ *
+ * Returns: which it is
+ */
+SwDigit
+sw_part_get_digit (SwPart part)
+{
+  return (SwDigit) (((int) part - (int) SW_PART_THUMB) / 2);
+}
+
+/**
+ * sw_part_get_limb:
+ *
+ * Returns: 0 and 1 for parts of the right and left arm, 2 and 3 for those of the legs, -1 in the middle
+ */
+int
+sw_part_get_limb (SwPart part)
+{
+  gboolean arm = part < SW_PART_THIGH || (part >= SW_PART_THUMB && part < SW_PART_BIG_TOE);
+
+  return part < SW_PART_UPPER_ARM ? -1 : (arm ? 0 : 2) + sw_part_get_side (part);
 }
 
 /**
@@ -243,8 +317,11 @@ sw_part_get_parent (SwPart part)
     case SW_PART_UPPER_ARM:
     case SW_PART_THIGH:
       return SW_PART_TRUNK;
+    case SW_PART_BIG_TOE:
+    case SW_PART_SMALL_TOES:
+      return SW_SIDED (SW_PART_FOOT, side);
     default:
-      return (int) part - 2;
+      return part < SW_PART_THUMB ? (int) part - 2 : SW_SIDED (SW_PART_HAND, side);
     }
 }
 
@@ -270,6 +347,16 @@ sw_part_get_joint_radius (SwPart part)
       return 0.043;
     case SW_PART_FOOT:
       return 0.028;
+    case SW_PART_THUMB:
+      return 0.0145;
+    case SW_PART_INDEX:
+    case SW_PART_MIDDLE:
+    case SW_PART_RING:
+    case SW_PART_LITTLE:
+      return 0.0080;
+    case SW_PART_BIG_TOE:
+    case SW_PART_SMALL_TOES:
+      return 0.021;
     default:
       return 0.030;
     }
@@ -290,6 +377,7 @@ sw_part_get_line (const SwBody *body,
 {
   int side = sw_part_get_side (part);
   SwPlacement frame = body->pieces[sw_part_get_piece (part)];
+  SwDigitBones bones;
 
   *from = frame.at;
   switch ((int) part - side)
@@ -304,7 +392,27 @@ sw_part_get_line (const SwBody *body,
       *to = sw_place (frame, sw_vector (0.006, 0, 0.110));
       break;
     case SW_PART_HAND:
-      *to = sw_place (frame, sw_vector (0, 0, body->fists[side] ? -0.060 : -0.100));
+      *to = sw_place (frame, sw_vector (0, 0, is_closed (body, side) ? -0.060 : -0.100));
+      if (body->fine)
+        *to = sw_place (frame, sw_vector (0, 0, -0.050));
+      else if (!is_closed (body, side) && fabs (fingers_bent_deg (&body->hands[side])) > FINGERS_BEND_DEG)
+        {
+          sw_body_get_digit (body, (SwFigureSide) side, SW_DIGIT_MIDDLE, &bones);
+          *to = sw_place (frame, sw_vector (0, bones.joints[2].y, bones.joints[2].z));
+        }
+      break;
+    case SW_PART_THUMB:
+    case SW_PART_INDEX:
+    case SW_PART_MIDDLE:
+    case SW_PART_RING:
+    case SW_PART_LITTLE:
+      sw_body_get_digit (body, (SwFigureSide) side, sw_part_get_digit (part), &bones);
+      *from = sw_place (frame, bones.joints[0]);
+      *to = sw_place (frame, bones.joints[SW_DIGIT_BONES]);
+      break;
+    case SW_PART_BIG_TOE:
+    case SW_PART_SMALL_TOES:
+      *to = sw_place (frame, sw_vector (0.030, 0, 0));
       break;
     case SW_PART_FOOT:
       *to = body->pieces[SW_SIDED (SW_PIECE_TOES, side)].at;

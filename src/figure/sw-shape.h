@@ -22,6 +22,15 @@ typedef enum
   SW_PART_SHANK = SW_PART_THIGH + 2,
   SW_PART_FOOT = SW_PART_SHANK + 2,
   SW_N_PARTS = SW_PART_FOOT + 2,
+  /* Of their own only in close pictures of hands and feet. */
+  SW_PART_THUMB = SW_N_PARTS,
+  SW_PART_INDEX = SW_PART_THUMB + 2,
+  SW_PART_MIDDLE = SW_PART_INDEX + 2,
+  SW_PART_RING = SW_PART_MIDDLE + 2,
+  SW_PART_LITTLE = SW_PART_RING + 2,
+  SW_PART_BIG_TOE = SW_PART_LITTLE + 2,
+  SW_PART_SMALL_TOES = SW_PART_BIG_TOE + 2,
+  SW_N_FINE_PARTS = SW_PART_SMALL_TOES + 2,
 } SwPart;
 
 #define SW_MAX_HULLS 4
@@ -49,9 +58,18 @@ typedef struct
   int n_hulls;
 } SwShape;
 
+/* In close pictures the forearm and the shank end here, in parts of stature below elbow and knee. */
+#define SW_FOREARM_CUT 0.078
+#define SW_SHANK_CUT 0.128
+
 void sw_shape_get (const SwBody *body,
                    SwPart        part,
                    SwShape      *shape);
+gboolean sw_shape_get_fine (const SwBody *body,
+                            SwPart        part,
+                            SwShape      *shape);
+SwDigit sw_part_get_digit (SwPart part);
+int sw_part_get_limb (SwPart part);
 int sw_part_get_parent (SwPart part);
 SwPiece sw_part_get_piece (SwPart part);
 int sw_part_get_side (SwPart part);

@@ -257,6 +257,34 @@ sw_body_get_ball (const SwBody *body,
 }
 
 /**
+ * sw_body_get_digit:
+ * @side: whose
+ * @digit: a finger or the thumb
+ * @bones: (out): where it lies in the frame of the hand, which may be a fist
+ */
+void
+sw_body_get_digit (const SwBody *body,
+                   SwFigureSide  side,
+                   SwDigit       digit,
+                   SwDigitBones *bones)
+{
+  SwHand fist = sw_hand_fist ();
+
+  sw_hand_get_digit (body->fists[side] ? &fist : &body->hands[side], side, digit, bones);
+}
+
+static SwVector
+tip_of (const SwBody *body,
+        SwFigureSide  side,
+        SwDigit       digit)
+{
+  SwDigitBones bones;
+
+  sw_body_get_digit (body, side, digit, &bones);
+  return sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], bones.joints[SW_DIGIT_BONES]);
+}
+
+/**
  * sw_body_get_mark:
  * @mark: a place on the body
  *
@@ -294,10 +322,10 @@ sw_body_get_mark (const SwBody *body,
       return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.055));
     case SW_FIGURE_MARK_RIGHT_FINGERS:
     case SW_FIGURE_MARK_LEFT_FINGERS:
-      return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_hand_get_tip (&body->hands[side], side, SW_DIGIT_MIDDLE));
+      return tip_of (body, side, SW_DIGIT_MIDDLE);
     case SW_FIGURE_MARK_RIGHT_THUMB:
     case SW_FIGURE_MARK_LEFT_THUMB:
-      return sw_place (p[SW_SIDED (SW_PIECE_HAND, side)], sw_hand_get_tip (&body->hands[side], side, SW_DIGIT_THUMB));
+      return tip_of (body, side, SW_DIGIT_THUMB);
     case SW_FIGURE_MARK_RIGHT_HIP:
     case SW_FIGURE_MARK_LEFT_HIP:
       return p[SW_SIDED (SW_PIECE_THIGH, side)].at;

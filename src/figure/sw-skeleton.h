@@ -65,6 +65,7 @@ typedef struct
  * @pieces: where every piece lies
  * @fists: by side, whether the hand is closed
  * @hands: by side, how fingers and thumb are bent
+ * @fine: whether it is drawn with single fingers and toes
  *
  * A solved pose.
  */
@@ -73,6 +74,7 @@ typedef struct
   SwPlacement pieces[SW_N_PIECES];
   gboolean fists[2];
   SwHand hands[2];
+  gboolean fine;
 } SwBody;
 
 /**
@@ -140,6 +142,10 @@ SwVector sw_body_get_mark (const SwBody *body,
 SwVector sw_body_get_ball (const SwBody *body,
                            SwFigureSide  side);
 SwVector sw_body_get_mass_centre (const SwBody *body);
+void sw_body_get_digit (const SwBody *body,
+                        SwFigureSide  side,
+                        SwDigit       digit,
+                        SwDigitBones *bones);
 double sw_blob_get_lowest (const SwBody *body,
                            const SwBlob *blob);
 

@@ -53,6 +53,7 @@ level_feet (SwSolved *solved)
       SwPlacement *foot = &body->pieces[SW_SIDED (SW_PIECE_FOOT, side)];
       SwPlacement *toes = &body->pieces[SW_SIDED (SW_PIECE_TOES, side)];
       double pitch = solved->pitch_deg[side];
+      double toes_up = MAX (pitch, 0) + solved->toes_deg[side];
       SwMatrix rel;
 
       if (!solved->level[side])
@@ -60,9 +61,9 @@ level_feet (SwSolved *solved)
       foot->axes = sw_multiply (sw_turn_z (SW_DEG (atan2 (shank->axes.x.y, shank->axes.x.x))), sw_turn_y (pitch));
       rel = sw_multiply (sw_transpose (shank->axes), foot->axes);
       sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_UP, (SwFigureSide) side, SW_DEG (atan2 (rel.x.z, rel.x.x)));
-      sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, MAX (pitch, 0));
+      sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, toes_up);
       toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
-      toes->axes = sw_multiply (foot->axes, sw_turn_y (-MAX (pitch, 0)));
+      toes->axes = sw_multiply (foot->axes, sw_turn_y (-toes_up));
     }
 }
 
@@ -362,6 +363,7 @@ solve_key (SwSolver *self,
     {
       now->level[side] = pose->level[side];
       now->pitch_deg[side] = pose->pitch_deg[side];
+      now->toes_deg[side] = sw_joints_get (&pose->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side);
       now->flat_shank[side] = pose->flat_shank[side];
       now->body.fists[side] = pose->fists[side];
     }
@@ -476,6 +478,7 @@ mix_keys (const SwSolver *self,
       now->level[side] = a->level[side] && b->level[side];
       now->flat_shank[side] = a->flat_shank[side] && b->flat_shank[side];
       now->pitch_deg[side] = mix (a->pitch_deg[side], b->pitch_deg[side], t);
+      now->toes_deg[side] = mix (a->toes_deg[side], b->toes_deg[side], t);
       now->body.fists[side] = t < 0.5 ? a->body.fists[side] : b->body.fists[side];
     }
   set_down (self, now, FALSE);

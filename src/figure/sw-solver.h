@@ -17,6 +17,7 @@ G_BEGIN_DECLS
  * @missed: by limb, how far the end stays from where it should be, parts of stature
  * @level: by side, whether the sole's slope rules the ankle
  * @pitch_deg: by side, that slope
+ * @toes_deg: by side, how far the toes are raised from a level sole
  * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
  * A pose placed on the floor.
@@ -31,6 +32,7 @@ typedef struct
   double missed[SW_N_LIMBS];
   gboolean level[2];
   double pitch_deg[2];
+  double toes_deg[2];
   gboolean flat_shank[2];
 } SwSolved;
 

@@ -102,7 +102,7 @@ test_in_cell (void)
           double ink = ink_of (surface);
 
           g_test_message ("%s: ink %.3f", (char *) paths->pdata[i], ink);
-          g_assert_cmpfloat (ink, >, 0.015);
+          g_assert_cmpfloat (ink, >, 0.012);
           g_assert_cmpfloat (ink, <, 0.30);
           cairo_surface_destroy (surface);
         }

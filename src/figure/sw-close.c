@@ -1,0 +1,119 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Close pictures: one hand with its forearm or one foot with its shank, with single fingers or toes. The rest of the body
+ * is left out. */
+#include "config.h"
+
+#include "sw-figure-private.h"
+
+#define BIT(part) (1u << (part))
+/* The other hand is in the picture when it comes nearer than this. */
+#define HANDS_MEET 0.13
+
+static guint
+hand_parts (int side)
+{
+  guint right = BIT (SW_PART_FOREARM) | BIT (SW_PART_HAND) | BIT (SW_PART_THUMB) | BIT (SW_PART_INDEX)
+                | BIT (SW_PART_MIDDLE) | BIT (SW_PART_RING) | BIT (SW_PART_LITTLE);
+
+  return right << side;
+}
+
+static guint
+foot_parts (int side)
+{
+  guint right = BIT (SW_PART_SHANK) | BIT (SW_PART_FOOT) | BIT (SW_PART_BIG_TOE) | BIT (SW_PART_SMALL_TOES);
+
+  return right << side;
+}
+
+static gboolean
+hands_meet (const SwFigure *self)
+{
+  for (int i = 0; i < self->solver.n_keys; i++)
+    {
+      const SwBody *body = &self->solver.keys[i].body;
+      SwVector apart = sw_sub (sw_body_get_mark (body, SW_FIGURE_MARK_RIGHT_HAND),
+                               sw_body_get_mark (body, SW_FIGURE_MARK_LEFT_HAND));
+
+      if (sw_length (apart) < HANDS_MEET)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* The side of what is shown; of a figure that shows nothing, the working side. */
+static SwFigureSide
+find_side (const SwFigure *self)
+{
+  SwFigureMark shown = self->solver.content->shown[0];
+  int sided = (int) shown - (int) SW_FIGURE_MARK_RIGHT_SHOULDER;
+
+  if (shown == SW_FIGURE_MARK_NONE || sided < 0)
+    return self->mirrored ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+
+  return sided % 2 == 1 ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+}
+
+/**
+ * sw_close_init:
+ * @self: a figure whose poses are solved
+ *
+ * Finds out what the picture shows, and prepares its bodies for that.
+ */
+void
+sw_close_init (SwFigure *self)
+{
+  SwFigureFrame frame = self->solver.content->frame;
+  SwFigureSide side = find_side (self);
+
+  self->fine = frame == SW_FIGURE_FRAME_HAND || frame == SW_FIGURE_FRAME_FOOT;
+  self->drawn = BIT (SW_N_PARTS) - 1;
+  if (!self->fine)
+    return;
+
+  self->drawn = frame == SW_FIGURE_FRAME_FOOT ? foot_parts (side) : hand_parts (side);
+  if (frame == SW_FIGURE_FRAME_HAND && hands_meet (self))
+    self->drawn = hand_parts (SW_FIGURE_RIGHT) | hand_parts (SW_FIGURE_LEFT);
+  for (int i = 0; i < self->solver.n_keys; i++)
+    self->solver.keys[i].body.fine = TRUE;
+  for (int i = 0; i < SW_N_FRAMES; i++)
+    self->frames[i].body.fine = TRUE;
+}
+
+/**
+ * sw_close_get_mark:
+ * @self: a close figure
+ * @nth: 0 and up
+ *
+ * Returns: one of the marks that an arrow may follow when the author does not say
+ */
+SwFigureMark
+sw_close_get_mark (const SwFigure *self,
+                   int             nth)
+{
+  static const SwFigureMark marks[]
+      = { SW_FIGURE_MARK_RIGHT_FINGERS, SW_FIGURE_MARK_RIGHT_THUMB, SW_FIGURE_MARK_RIGHT_HAND };
+  gboolean foot = self->solver.content->frame == SW_FIGURE_FRAME_FOOT;
+  SwFigureMark mark = foot ? SW_FIGURE_MARK_RIGHT_TOES : marks[MIN (nth, (int) G_N_ELEMENTS (marks) - 1)];
+
+  return find_side (self) == SW_FIGURE_LEFT ? sw_figure_mark_get_mirrored (mark) : mark;
+}
+
+/**
+ * sw_close_shows_furniture:
+ * @self: a close figure
+ *
+ * Returns: whether the foot stands on something or the author put something beside the hand; a seat would only be asked
+ *   about
+ */
+gboolean
+sw_close_shows_furniture (const SwFigure *self)
+{
+  const SwScene *scene = &self->solver.scene;
+
+  if (self->solver.content->frame == SW_FIGURE_FRAME_FOOT)
+    return TRUE;
+
+  return scene->wall_where != SW_FIGURE_WHERE_AUTO || scene->counter_where != SW_FIGURE_WHERE_AUTO;
+}
