@@ -9,6 +9,7 @@
 
 #include "sw-catalogue-folder.h"
 #include "sw-check.h"
+#include "sw-figure-sheet.h"
 #include "sw-figure.h"
 #include "sw-file.h"
 #include "sw-handout.h"
@@ -28,6 +29,7 @@ static char *date;
 static double text_points;
 static double width_mm = 50.0;
 static double phase = WHOLE_FIGURE;
+static gboolean sheet;
 
 static const GOptionEntry options[] = {
   { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, N_ ("where to write"), N_ ("FILE") },
@@ -37,6 +39,7 @@ static const GOptionEntry options[] = {
   { "date", 0, 0, G_OPTION_ARG_STRING, &date, N_ ("the day to reckon with, instead of today"), "YYYY-MM-DD" },
   { "width", 0, 0, G_OPTION_ARG_DOUBLE, &width_mm, N_ ("the figure's width in millimetres"), "10-1000" },
   { "at", 0, 0, G_OPTION_ARG_DOUBLE, &phase, N_ ("one pose of the figure's motion"), "0-1" },
+  { "sheet", 0, 0, G_OPTION_ARG_NONE, &sheet, N_ ("the figures of a folder on pages of A4"), NULL },
   { G_OPTION_REMAINING, 0, 0, G_OPTION_ARG_FILENAME_ARRAY, &arguments, NULL, NULL },
   { NULL },
 };
@@ -92,12 +95,26 @@ run_numbers (char   **paths,
 }
 
 static int
+run_sheet (const char  *folder,
+           GError     **error)
+{
+  g_autoptr (GPtrArray) exercises = sw_catalogue_folder_read (folder, NULL, NULL, error);
+  g_autoptr (GBytes) pdf = exercises != NULL ? sw_figure_sheet_to_pdf (exercises, date, error) : NULL;
+
+  return write_bytes (pdf, error) ? 0 : EXIT_TROUBLE;
+}
+
+static int
 run_figure (char   **paths,
             GError **error)
 {
-  g_autoptr (SwExercise) exercise = sw_catalogue_load_exercise (paths[0], error);
+  g_autoptr (SwExercise) exercise = NULL;
   g_autoptr (SwFigure) figure = NULL;
 
+  if (sheet)
+    return run_sheet (paths[0], error);
+
+  exercise = sw_catalogue_load_exercise (paths[0], error);
   if (exercise == NULL)
     return EXIT_TROUBLE;
   if (sw_exercise_get_figure (exercise) == NULL)
@@ -161,7 +178,7 @@ static const struct
               GError **error);
 } commands[] = {
   { "check", "PROGRAMME|EXERCISE|FOLDER...", TRUE, FALSE, run_check },
-  { "figure", "EXERCISE -o OUT.svg|png [--width MM] [--at 0..1]", FALSE, TRUE, run_figure },
+  { "figure", "EXERCISE -o OUT.svg|png [--width MM] [--at 0..1]; --sheet FOLDER -o OUT.pdf", FALSE, TRUE, run_figure },
   { "handout", "PROGRAMME -o OUT.pdf [--paper a4|letter] [--text-points N] [--language TAG] [--date DAY]", FALSE, TRUE,
     run_handout },
   { "numbers", "PROGRAMME", FALSE, FALSE, run_numbers },

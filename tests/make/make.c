@@ -223,6 +223,75 @@ test_figure (Fixture       *fixture,
   g_assert_nonnull (strstr (fixture->errors, "no-such-exercise"));
 }
 
+/* What @program, one of poppler's, says of a PDF; NULL where it is not installed. */
+static char *
+ask (const Fixture *fixture,
+     const char    *program,
+     const char    *name)
+{
+  g_autofree char *found = g_find_program_in_path (program);
+  const char *arguments[] = { found, name, strcmp (program, "pdftotext") == 0 ? "-" : NULL, NULL };
+  g_autoptr (GError) error = NULL;
+  char *words = NULL;
+  int status;
+
+  if (found == NULL)
+    return NULL;
+
+  g_spawn_sync (fixture->folder, (char **) arguments, NULL, G_SPAWN_STDERR_TO_DEV_NULL, NULL, NULL, &words, NULL, &status,
+                &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (status, ==, 0);
+  return words;
+}
+
+/* All exercises of a folder, 20 on a page of A4, each with its id; the same bytes on the same day. */
+static void
+test_sheet (Fixture       *fixture,
+            gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autofree char *folder = sw_data_path ("catalogue", NULL);
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  g_autoptr (GBytes) first = NULL;
+  g_autoptr (GBytes) second = NULL;
+  g_autofree char *info = NULL;
+  g_autofree char *text = NULL;
+  g_autofree char *pages = NULL;
+  const char *name;
+  guint n = 0;
+
+  g_assert_cmpint (make (fixture, "figure", "--sheet", folder, "-o", "sheet.pdf", NULL), ==, 0);
+  g_assert_cmpstr (fixture->errors, ==, "");
+  g_assert_cmpint (make (fixture, "figure", "--sheet", folder, "-o", "again.pdf", NULL), ==, 0);
+  first = read_output (fixture, "sheet.pdf");
+  second = read_output (fixture, "again.pdf");
+  assert_begins (first, "%PDF-1.");
+  g_assert_true (g_bytes_equal (first, second));
+  g_assert_cmpint (make (fixture, "figure", "--sheet", "/nowhere", "-o", "sheet.pdf", NULL), ==, 2);
+
+  info = ask (fixture, "pdfinfo", "again.pdf");
+  text = ask (fixture, "pdftotext", "again.pdf");
+  if (info == NULL || text == NULL)
+    {
+      g_test_skip ("poppler's tools are not installed");
+      return;
+    }
+
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *id = g_strndup (name, strlen (name) - strlen (".xml"));
+
+      if (strstr (text, id) == NULL)
+        g_error ("%s is not on the sheet", id);
+      n++;
+    }
+  pages = g_strdup_printf ("Page %u of %u", (n + 19) / 20, (n + 19) / 20);
+  g_assert_nonnull (strstr (text, "Heel raise"));
+  g_assert_nonnull (strstr (text, pages));
+  g_assert_null (strstr (text, "No picture"));
+  g_assert_nonnull (strstr (info, "595.276 x 841.89 pts (A4)"));
+}
+
 #define ADD(name, function) g_test_add ("/make/" name, Fixture, NULL, set_up, function, tear_down)
 
 int
@@ -237,5 +306,6 @@ main (int    argc,
   ADD ("handout", test_handout);
   ADD ("record", test_record);
   ADD ("figure", test_figure);
+  ADD ("sheet", test_sheet);
   return g_test_run ();
 }
