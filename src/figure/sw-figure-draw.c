@@ -193,8 +193,10 @@ draw_marks (const SwFigure *whole,
 
   if (marks.number > 0)
     {
-      taken |= 1u << find_corner (panel, paper, box, SW_MARK_NUMBER_PT, 0, taken, &x, &y);
-      sw_mark_draw_number (paper->cr, x, y, marks.number);
+      /* Readers look for the order in one place; the pictures leave it free. */
+      taken |= 1u;
+      sw_mark_draw_number (paper->cr, box.left_pt + SW_MARK_NUMBER_PT / 2 + 1.0,
+                           box.top_pt + SW_MARK_NUMBER_PT / 2 + 1.0, marks.number);
     }
   if (marks.hold)
     {
