@@ -308,6 +308,8 @@ sw_figure_draw (SwFigure *self,
   cairo_save (cr);
   cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
+  cairo_rectangle (cr, 0, 0, width_pt, height_pt);
+  cairo_clip (cr);
   for (int i = 0; i < layout.n; i++)
     {
       Box box = { i % layout.columns * (layout.cell_width_pt + SW_LAYOUT_GAP_PT),

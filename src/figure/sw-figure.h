@@ -4,6 +4,7 @@
 #include <cairo.h>
 
 #include "sw-figure-spec.h"
+#include "sw-phrases.h"
 
 G_BEGIN_DECLS
 
@@ -45,8 +46,8 @@ gboolean sw_figure_save (SwFigure    *self,
                          double       width_mm,
                          double       at_or_negative,
                          GError     **error);
-char *sw_figure_dup_text (SwFigure   *self,
-                          const char *language);
+char *sw_figure_dup_text (SwFigure  *self,
+                          SwPhrases *phrases);
 GPtrArray *sw_figure_check (SwFigure *self);
 
 G_END_DECLS

@@ -28,7 +28,6 @@ typedef struct
 typedef enum
 {
   SW_HANDOUT_ERROR_FIGURE,
-  SW_HANDOUT_ERROR_LANGUAGE,
   SW_HANDOUT_ERROR_PDF,
   SW_HANDOUT_ERROR_WRITE,
 } SwHandoutError;

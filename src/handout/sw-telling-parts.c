@@ -67,7 +67,7 @@ sw_part_add_figure (SwFlow    *flow,
 
   sw_figure_measure (telling->figure, width_pt / zoom, &height_pt);
   height_pt = MIN (zoom * height_pt, TALLEST_FIGURE * width_pt);
-  tag->alt = sw_figure_dup_text (telling->figure, self->language);
+  tag->alt = sw_figure_dup_text (telling->figure, self->phrases);
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (telling->figure);
   piece->zoom = zoom;

@@ -156,6 +156,8 @@ fill_pose_randomly (SwFigurePose *pose)
 static void
 test_nonsense (void)
 {
+  g_autoptr (SwPhrases) phrases = sw_phrases_new ("en", NULL);
+
   for (int i = 0; i < 300; i++)
     {
       g_auto (SwFigureContent) content;
@@ -206,7 +208,7 @@ test_nonsense (void)
       spec = sw_figure_spec_new_take (&content);
       figure = sw_figure_new (spec, any_of (2), NULL);
       faults = sw_figure_check (figure);
-      text = sw_figure_dup_text (figure, "en");
+      text = sw_figure_dup_text (figure, phrases);
       surface = paint (figure, WIDTH_PT, HEIGHT_PT, any_of (2) ? -1 : 0.3);
       g_assert_cmpfloat (ink_of (surface), <, 1);
       cairo_surface_destroy (surface);

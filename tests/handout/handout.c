@@ -245,7 +245,7 @@ test_unknown_language (void)
   sw_handout_options_init (&options, programme, DAY);
   options.language = "tlh";
   g_assert_null (sw_handout_new (programme, &options, &error));
-  g_assert_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE);
+  g_assert_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE);
 }
 
 /* What every handout must carry, whoever it is for. */

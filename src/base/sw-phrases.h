@@ -5,10 +5,23 @@
 
 G_BEGIN_DECLS
 
+#define SW_PHRASES_ERROR (sw_phrases_error_quark ())
+
+/**
+ * SwPhrasesError:
+ * @SW_PHRASES_ERROR_LANGUAGE: there are no phrases for the language, or not all
+ */
+typedef enum
+{
+  SW_PHRASES_ERROR_LANGUAGE,
+} SwPhrasesError;
+
+GQuark sw_phrases_error_quark (void);
+
 /**
  * SwPhrases:
  *
- * The words of the handout in one language, read from `data/phrases/LANGUAGE.ini`. Immutable after loading
+ * The words for clients in one language, read from `data/phrases/LANGUAGE.ini`. Immutable after loading
  * and therefore free to share between threads. The file format is described in sw-phrases.c.
  */
 typedef struct _SwPhrases SwPhrases;

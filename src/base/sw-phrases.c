@@ -15,11 +15,12 @@
 #include <glib/gi18n.h>
 
 #include "sw-data-dir.h"
-#include "sw-handout.h"
 #include "sw-phrases.h"
 #include "sw-units.h"
 
 #define REFERENCE_LANGUAGE "en"
+
+G_DEFINE_QUARK (sw-phrases-error-quark, sw_phrases_error)
 
 struct _SwPhrases
 {
@@ -126,7 +127,7 @@ read_file (const char  *path,
 
   if (!g_key_file_load_from_file (file, path, G_KEY_FILE_NONE, &cause))
     {
-      g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE,
+      g_set_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE,
                    _("The handout phrases “%s” cannot be read: %s. Install the program again, or mend the file."),
                    path, cause->message);
       return NULL;
@@ -151,7 +152,7 @@ read_file (const char  *path,
   self->rule = g_strdup (g_hash_table_lookup (self->texts, "language.rule"));
   if (self->language == NULL || find_rule (self->rule) == NULL)
     {
-      g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE,
+      g_set_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE,
                    _("The handout phrases “%s” do not say their language and a known plural rule. "
                      "Add “code” and “rule” to the group “language”."),
                    path);
@@ -214,7 +215,7 @@ check_complete (SwPhrases  *self,
 
       if (missing != NULL)
         {
-          g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE,
+          g_set_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE,
                        _("The handout phrases “%s” lack “%s”. Choose another language for the client, or add "
                          "it."),
                        path, missing);
@@ -228,7 +229,7 @@ check_complete (SwPhrases  *self,
 /**
  * sw_phrases_new_from_file:
  * @path: a phrase file
- * @error: return location for an error of the domain %SW_HANDOUT_ERROR
+ * @error: return location for an error of the domain %SW_PHRASES_ERROR
  *
  * Reads a phrase file and checks that it has every phrase of the reference language, in all plural forms.
  *
@@ -259,7 +260,7 @@ is_plain_tag (const char *language)
 /**
  * sw_phrases_new:
  * @language: BCP 47 tag; subtags are dropped from the right until a file fits ("en-GB" finds "en")
- * @error: return location for %SW_HANDOUT_ERROR_LANGUAGE
+ * @error: return location for %SW_PHRASES_ERROR_LANGUAGE
  *
  * Returns: (transfer full) (nullable): the phrases of the language
  */
@@ -283,7 +284,7 @@ sw_phrases_new (const char  *language,
       *hyphen = '\0';
     }
 
-  g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_LANGUAGE,
+  g_set_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE,
                _("There are no handout phrases for the language “%s”. Choose another language for the client, "
                  "such as English (en)."),
                language != NULL ? language : "");
