@@ -386,6 +386,8 @@ sw_figure_draw_at (SwFigure *self,
   cairo_save (cr);
   cairo_scale (cr, zoom, zoom);
   cairo_new_path (cr);
+  cairo_rectangle (cr, 0, 0, box.width_pt, box.height_pt);
+  cairo_clip (cr);
   clip_to_frame (part, &paper, box);
   sw_panel_draw (&panel, part, &paper, &room);
   cairo_restore (cr);

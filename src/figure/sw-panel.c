@@ -304,6 +304,9 @@ sw_panel_draw (const SwPanel  *panel,
     {
       const SwMotif *item = &panel->items.items[panel->items.order[i]];
 
+      /* A band comes out from behind a hand that is hidden itself. */
+      if (item->part >= 0 && item->style != SW_INK_START)
+        sw_props_draw_bands (paper, &figure->camera, &figure->solver, item->body, item->part);
       if (item->hidden)
         continue;
       if (item->part < 0)
@@ -311,8 +314,6 @@ sw_panel_draw (const SwPanel  *panel,
           sw_prop_draw_item (paper, item);
           continue;
         }
-      if (item->style != SW_INK_START)
-        sw_props_draw_bands (paper, &figure->camera, &figure->solver, item->body, item->part);
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);
     }
