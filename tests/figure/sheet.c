@@ -2,7 +2,8 @@
  *
  * Draws figures side by side for a person to look at:
  *   sheet OUT.png CELL_WIDTH_MM CELL_HEIGHT_MM COLUMNS FILE...
- * A file holds a <figure>, alone or anywhere in an exercise. */
+ * A file holds a <figure>, alone or anywhere in an exercise. With NUMBERS=n in the environment the pictures are headed by
+ * numbers from n on instead of names, with MIRRORED=1 the left side works. */
 #include "config.h"
 
 #include <cairo.h>
@@ -71,6 +72,7 @@ main (int    argc,
   cairo_surface_t *surface;
   cairo_t *cr;
   int status = EXIT_SUCCESS;
+  const char *numbers = g_getenv ("NUMBERS");
 
   if (n < 1)
     {
@@ -94,7 +96,8 @@ main (int    argc,
     {
       g_autoptr (GError) error = NULL;
       g_autoptr (SwFigure) figure = load (argv[5 + i], &error);
-      g_autofree char *name = g_path_get_basename (argv[5 + i]);
+      g_autofree char *name = numbers != NULL ? g_strdup_printf ("%d", atoi (numbers) + i)
+                                              : g_path_get_basename (argv[5 + i]);
 
       cairo_save (cr);
       cairo_translate (cr, GAP_PT + (i % columns) * (cell_w + GAP_PT),
