@@ -389,7 +389,8 @@ compose_key (SwComposer *self)
     const char *key;
   } marks[] = {
     { SW_SYMBOL_KEY_ORDER, "key.order" }, { SW_SYMBOL_KEY_START, "key.start" }, { SW_SYMBOL_KEY_ARROW, "key.arrow" },
-    { SW_SYMBOL_KEY_WORKS, "key.works" }, { SW_SYMBOL_KEY_HOLD, "key.hold" },
+    { SW_SYMBOL_KEY_BACK, "key.back" },   { SW_SYMBOL_KEY_HOLD, "key.hold" },   { SW_SYMBOL_KEY_WORKS, "key.works" },
+    { SW_SYMBOL_KEY_LIMBS, "key.limbs" }, { SW_SYMBOL_KEY_TURNS, "key.turns" }, { SW_SYMBOL_KEY_RING, "key.ring" },
   };
   double body_pt = self->style.body_pt;
   double size_pt = 1.9 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);

@@ -177,6 +177,56 @@ draw_arrow (cairo_t *cr)
   cairo_fill (cr);
 }
 
+/* The arrow's thin head at the other end. */
+static void
+draw_arrow_back (cairo_t *cr)
+{
+  cairo_move_to (cr, 0.2, 0.6);
+  cairo_line_to (cr, 0.04, 0.42);
+  cairo_move_to (cr, 0.2, 0.6);
+  cairo_line_to (cr, 0.34, 0.42);
+  stroke (cr, 0.05);
+  cairo_arc (cr, 0.72, 0.92, 0.64, 1.12 * G_PI, 1.42 * G_PI);
+  stroke (cr, 0.07);
+  cairo_move_to (cr, 0.88, 0.24);
+  cairo_line_to (cr, 0.52, 0.17);
+  cairo_line_to (cr, 0.62, 0.46);
+  cairo_close_path (cr);
+  cairo_fill (cr);
+}
+
+/* A little person whose leg on one side works. */
+static void
+draw_person (cairo_t *cr,
+             double   x,
+             double   side)
+{
+  cairo_arc (cr, x, 0.15, 0.1, 0.0, 2.0 * G_PI);
+  cairo_fill (cr);
+  for (int s = -1; s <= 1; s += 2)
+    {
+      cairo_move_to (cr, x + s * 0.06, 0.3);
+      cairo_line_to (cr, x + s * 0.17, 0.52);
+    }
+  cairo_move_to (cr, x, 0.28);
+  cairo_line_to (cr, x, 0.55);
+  cairo_line_to (cr, x - side * 0.1, 0.92);
+  stroke (cr, 0.04);
+  cairo_move_to (cr, x + side * 0.04, 0.56);
+  cairo_line_to (cr, x + side * 0.1, 0.9);
+  stroke (cr, 0.13);
+}
+
+static void
+draw_ring (cairo_t *cr)
+{
+  cairo_arc (cr, 0.5, 0.5, 0.42, 0.0, 2.0 * G_PI);
+  stroke (cr, 0.07);
+  cairo_move_to (cr, 0.3, 0.62);
+  cairo_curve_to (cr, 0.42, 0.3, 0.58, 0.3, 0.7, 0.62);
+  stroke (cr, 0.05);
+}
+
 static void
 draw_works (cairo_t *cr)
 {
@@ -268,6 +318,19 @@ sw_symbol_draw (SwSymbol  symbol,
     case SW_SYMBOL_KEY_HOLD:
       draw_bars (cr, 0.4);
       break;
+    case SW_SYMBOL_KEY_BACK:
+      draw_arrow_back (cr);
+      break;
+    case SW_SYMBOL_KEY_LIMBS:
+      draw_person (cr, 0.5, -1.0);
+      break;
+    case SW_SYMBOL_KEY_TURNS:
+      draw_person (cr, 0.26, -1.0);
+      draw_person (cr, 0.74, 1.0);
+      break;
+    case SW_SYMBOL_KEY_RING:
+      draw_ring (cr);
+      break;
     default:
       g_assert_not_reached ();
     }
@@ -299,6 +362,10 @@ sw_symbol_get_name (SwSymbol symbol)
     [SW_SYMBOL_KEY_ARROW] = "key-arrow",
     [SW_SYMBOL_KEY_WORKS] = "key-works",
     [SW_SYMBOL_KEY_HOLD] = "key-hold",
+    [SW_SYMBOL_KEY_BACK] = "key-back",
+    [SW_SYMBOL_KEY_LIMBS] = "key-limbs",
+    [SW_SYMBOL_KEY_TURNS] = "key-turns",
+    [SW_SYMBOL_KEY_RING] = "key-ring",
   };
 
   return names[symbol];

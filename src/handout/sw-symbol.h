@@ -29,6 +29,10 @@ typedef enum
   SW_SYMBOL_KEY_ARROW,
   SW_SYMBOL_KEY_WORKS,
   SW_SYMBOL_KEY_HOLD,
+  SW_SYMBOL_KEY_BACK,
+  SW_SYMBOL_KEY_LIMBS,
+  SW_SYMBOL_KEY_TURNS,
+  SW_SYMBOL_KEY_RING,
 } SwSymbol;
 
 void sw_symbol_draw (SwSymbol  symbol,
