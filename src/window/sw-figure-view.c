@@ -94,7 +94,7 @@ static void
 ready_cb (SwFigureView *self,
           SwExercise   *exercise)
 {
-  if (exercise == self->exercise)
+  if (exercise == NULL || exercise == self->exercise)
     gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

@@ -7,14 +7,26 @@
 
 #include "sw-pictures.h"
 
-/* About 32 MB of pictures of 150 x 120 pixels; a therapist scrolls through a few hundred. */
-#define MAX_PICTURES 450
+/* What is kept of pictures and solved figures; a card's picture of 150 x 120 pixels takes 72 kB. */
+#define MAX_BYTES (64 * 1024 * 1024)
 #define MAX_FIGURES 64
+
+/* Pictures asked for and not begun. More than any window shows: what is left of a fast scroll is forgotten. */
+#define MAX_WAITING 200
+
+#define BYTES_PER_PIXEL 4
+
 struct _SwPictures
 {
   GObject parent_instance;
 
-  GHashTable *textures; /* key -> GdkTexture, or NULL while it is being drawn */
+  GHashTable *pictures; /* key -> Picture */
+  GQueue recent;        /* of those that are drawn, the last used first */
+  GQueue waiting;       /* of those to be drawn, the last asked for first */
+  gsize n_bytes;
+  guint n_drawing;
+  guint n_workers;
+  gboolean forgotten;   /* whether one that was asked for was given up */
   GHashTable *figures;  /* key -> SwFigure */
   GCancellable *cancellable;
 };
@@ -82,11 +94,46 @@ key_equal (gconstpointer a,
          && one->scale == other->scale;
 }
 
-static void
-texture_unref (gpointer data)
+typedef enum
 {
-  if (data != NULL)
-    g_object_unref (data);
+  STATE_WAITING, /* its link is in "waiting" */
+  STATE_BEGUN,   /* in neither queue; it stays here when it cannot be drawn, so that it is not tried again */
+  STATE_DRAWN,   /* in "recent" */
+} State;
+
+/* A picture that was asked for. */
+typedef struct
+{
+  Key *key;
+  State state;
+  GdkTexture *texture; /* when drawn */
+  GList link;
+} Picture;
+
+static Picture *
+picture_new (Key *key)
+{
+  Picture *picture = g_new0 (Picture, 1);
+
+  picture->key = key;
+  picture->link.data = picture;
+  return picture;
+}
+
+static void
+picture_free (gpointer data)
+{
+  Picture *picture = data;
+
+  g_clear_object (&picture->texture);
+  key_free (picture->key);
+  g_free (picture);
+}
+
+static gsize
+count_bytes (const Key *key)
+{
+  return (gsize) key->width_px * (gsize) key->height_px * (gsize) (key->scale * key->scale) * BYTES_PER_PIXEL;
 }
 
 static void
@@ -132,6 +179,49 @@ draw_in_thread (GTask        *task,
   (void) cancellable;
 }
 
+/* Those not used for longest go first; the one just drawn stays in any case. */
+static void
+make_room (SwPictures *self)
+{
+  while (self->n_bytes > MAX_BYTES && self->recent.length > 1)
+    {
+      Picture *oldest = self->recent.tail->data;
+
+      g_queue_unlink (&self->recent, &oldest->link);
+      self->n_bytes -= count_bytes (oldest->key);
+      g_hash_table_remove (self->pictures, oldest->key);
+    }
+}
+
+static void drawn_cb (GObject      *object,
+                      GAsyncResult *result,
+                      gpointer      data);
+
+/* The last asked for comes first: it is what is on the screen. */
+static void
+start_drawing (SwPictures *self)
+{
+  while (self->n_drawing < self->n_workers && self->waiting.length > 0)
+    {
+      Picture *picture = self->waiting.head->data;
+      const Key *key = picture->key;
+      g_autoptr (GTask) task = g_task_new (self, self->cancellable, drawn_cb, NULL);
+
+      g_queue_unlink (&self->waiting, &picture->link);
+      picture->state = STATE_BEGUN;
+      g_task_set_task_data (task, key_new (key->exercise, key->mirrored, key->width_px, key->height_px, key->scale),
+                            key_free);
+      self->n_drawing++;
+      g_task_run_in_thread (task, draw_in_thread);
+    }
+
+  if (self->n_drawing == 0 && self->forgotten)
+    {
+      self->forgotten = FALSE;
+      g_signal_emit (self, signals[READY], 0, NULL);
+    }
+}
+
 static void
 drawn_cb (GObject      *object,
           GAsyncResult *result,
@@ -142,20 +232,28 @@ drawn_cb (GObject      *object,
   const Key *key = g_task_get_task_data (task);
   g_autoptr (GError) error = NULL;
   g_autoptr (GdkTexture) texture = g_task_propagate_pointer (task, &error);
+  Picture *picture;
 
   (void) data;
   if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
     return;
+
+  self->n_drawing--;
   if (texture == NULL)
     {
       /* The exercise stays usable without a picture; the store has already told what is wrong with it. */
       g_debug ("No picture of “%s”: %s", sw_exercise_get_id (key->exercise), error->message);
+      start_drawing (self);
       return;
     }
 
-  g_hash_table_insert (self->textures,
-                       key_new (key->exercise, key->mirrored, key->width_px, key->height_px, key->scale),
-                       g_steal_pointer (&texture));
+  picture = g_hash_table_lookup (self->pictures, key);
+  picture->state = STATE_DRAWN;
+  picture->texture = g_steal_pointer (&texture);
+  g_queue_push_head_link (&self->recent, &picture->link);
+  self->n_bytes += count_bytes (key);
+  make_room (self);
+  start_drawing (self);
   g_signal_emit (self, signals[READY], 0, key->exercise);
 }
 
@@ -165,7 +263,9 @@ sw_pictures_dispose (GObject *object)
   SwPictures *self = SW_PICTURES (object);
 
   g_cancellable_cancel (self->cancellable);
-  g_hash_table_remove_all (self->textures);
+  g_queue_init (&self->recent);
+  g_queue_init (&self->waiting);
+  g_hash_table_remove_all (self->pictures);
   g_hash_table_remove_all (self->figures);
 
   G_OBJECT_CLASS (sw_pictures_parent_class)->dispose (object);
@@ -177,7 +277,7 @@ sw_pictures_finalize (GObject *object)
   SwPictures *self = SW_PICTURES (object);
 
   g_clear_object (&self->cancellable);
-  g_clear_pointer (&self->textures, g_hash_table_unref);
+  g_clear_pointer (&self->pictures, g_hash_table_unref);
   g_clear_pointer (&self->figures, g_hash_table_unref);
 
   G_OBJECT_CLASS (sw_pictures_parent_class)->finalize (object);
@@ -198,7 +298,9 @@ sw_pictures_class_init (SwPicturesClass *class)
 static void
 sw_pictures_init (SwPictures *self)
 {
-  self->textures = g_hash_table_new_full (key_hash, key_equal, key_free, texture_unref);
+  /* The window's own thread keeps a processor for itself where there is more than one. */
+  self->n_workers = CLAMP (g_get_num_processors () - 1, 1, 4);
+  self->pictures = g_hash_table_new_full (key_hash, key_equal, NULL, picture_free);
   self->figures = g_hash_table_new_full (key_hash, key_equal, key_free, g_object_unref);
   self->cancellable = g_cancellable_new ();
 }
@@ -212,6 +314,30 @@ SwPictures *
 sw_pictures_new (void)
 {
   return g_object_new (SW_TYPE_PICTURES, NULL);
+}
+
+static void
+forget_oldest (SwPictures *self)
+{
+  Picture *oldest = self->waiting.tail->data;
+
+  g_queue_unlink (&self->waiting, &oldest->link);
+  g_hash_table_remove (self->pictures, oldest->key);
+  self->forgotten = TRUE;
+}
+
+/* Moves a picture that is looked at, or still waited for, to the front of its queue. */
+static void
+touch (SwPictures *self,
+       Picture    *picture)
+{
+  GQueue *queue = picture->state == STATE_DRAWN ? &self->recent : &self->waiting;
+
+  if (picture->state == STATE_BEGUN)
+    return;
+
+  g_queue_unlink (queue, &picture->link);
+  g_queue_push_head_link (queue, &picture->link);
 }
 
 /**
@@ -233,24 +359,26 @@ sw_pictures_lookup (SwPictures *self,
                     int         scale)
 {
   Key wanted = { exercise, !!mirrored, width_px, height_px, scale };
-  g_autoptr (GTask) task = NULL;
-  gpointer texture;
+  Picture *picture;
 
   g_return_val_if_fail (SW_IS_PICTURES (self), NULL);
   g_return_val_if_fail (SW_IS_EXERCISE (exercise), NULL);
 
-  if (g_hash_table_lookup_extended (self->textures, &wanted, NULL, &texture))
-    return texture;
+  picture = g_hash_table_lookup (self->pictures, &wanted);
+  if (picture != NULL)
+    {
+      touch (self, picture);
+      return picture->texture;
+    }
   if (sw_exercise_get_figure (exercise) == NULL)
     return NULL;
 
-  if (g_hash_table_size (self->textures) >= MAX_PICTURES)
-    g_hash_table_remove_all (self->textures);
-  g_hash_table_insert (self->textures, key_new (exercise, mirrored, width_px, height_px, scale), NULL);
-
-  task = g_task_new (self, self->cancellable, drawn_cb, NULL);
-  g_task_set_task_data (task, key_new (exercise, mirrored, width_px, height_px, scale), key_free);
-  g_task_run_in_thread (task, draw_in_thread);
+  if (self->waiting.length >= MAX_WAITING)
+    forget_oldest (self);
+  picture = picture_new (key_new (exercise, mirrored, width_px, height_px, scale));
+  g_hash_table_insert (self->pictures, picture->key, picture);
+  g_queue_push_head_link (&self->waiting, &picture->link);
+  start_drawing (self);
 
   return NULL;
 }

@@ -11,8 +11,9 @@ G_BEGIN_DECLS
 /**
  * SwPictures:
  *
- * The cache of exercise pictures for the screen, drawn in worker threads. Signal "ready" (SwExercise):
- * a picture that was asked for and not there is there now.
+ * The cache of exercise pictures for the screen, drawn in worker threads, the last asked for first. Signal "ready"
+ * (SwExercise): a picture that was asked for and not there is there now; with NULL, one was given up among too many and
+ * may be asked for again.
  */
 #define SW_TYPE_PICTURES (sw_pictures_get_type ())
 G_DECLARE_FINAL_TYPE (SwPictures, sw_pictures, SW, PICTURES, GObject)
