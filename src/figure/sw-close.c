@@ -9,6 +9,8 @@
 #define BIT(part) (1u << (part))
 /* The other hand is in the picture when it comes nearer than this. */
 #define HANDS_MEET 0.13
+/* Things farther from hand or foot than this are not drawn. */
+#define THING_NEAR 0.02
 
 static guint
 hand_parts (int side)
@@ -98,6 +100,27 @@ sw_close_get_mark (const SwFigure *self,
   SwFigureMark mark = foot ? SW_FIGURE_MARK_RIGHT_TOES : marks[MIN (nth, (int) G_N_ELEMENTS (marks) - 1)];
 
   return find_side (self) == SW_FIGURE_LEFT ? sw_figure_mark_get_mirrored (mark) : mark;
+}
+
+/**
+ * sw_close_drop_things:
+ * @items: the parts of a close picture, then its things
+ *
+ * Takes away what the other hand holds and what lies elsewhere.
+ */
+void
+sw_close_drop_things (SwMotifs *items)
+{
+  SwExtent parts = sw_extent_empty ();
+  int n = 0;
+
+  for (int i = 0; i < items->n_items; i++)
+    if (items->items[i].part >= 0)
+      sw_extent_join (&parts, &items->items[i].extent);
+  for (int i = 0; i < items->n_items; i++)
+    if (items->items[i].part >= 0 || sw_extent_meets (&items->items[i].extent, &parts, THING_NEAR))
+      items->items[n++] = items->items[i];
+  items->n_items = n;
 }
 
 /**

@@ -84,6 +84,7 @@ int sw_figure_get_cells (SwFigure *self,
 void sw_close_init (SwFigure *self);
 SwFigureMark sw_close_get_mark (const SwFigure *self,
                                 int             nth);
+void sw_close_drop_things (SwMotifs *items);
 gboolean sw_close_shows_furniture (const SwFigure *self);
 guint sw_figure_get_moving (const SwSolved *a,
                             const SwSolved *b);

@@ -105,6 +105,17 @@ sw_hand_fist (void)
 }
 
 /**
+ * sw_hand_round_ball:
+ *
+ * Returns: the hand about a small ball
+ */
+SwHand
+sw_hand_round_ball (void)
+{
+  return (SwHand){ .knuckle_deg = 42, .curl_deg = 48, .thumb_out_deg = 10, .thumb_across_deg = 72, .thumb_bend_deg = 25 };
+}
+
+/**
  * sw_hand_get_digit:
  * @hand: how the hand is bent
  * @side: whose it is

@@ -57,6 +57,7 @@ typedef struct
 } SwDigitBones;
 
 SwHand sw_hand_fist (void);
+SwHand sw_hand_round_ball (void);
 void sw_hand_get_digit (const SwHand *hand,
                         SwFigureSide  side,
                         SwDigit       digit,

@@ -242,6 +242,8 @@ sw_panel_add_items (SwPanel        *panel,
       sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
     }
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
+  if (figure->fine)
+    sw_close_drop_things (&panel->items);
   sw_motifs_sort (&panel->items);
   sw_motifs_hide_scraps (&panel->items);
 }

@@ -381,6 +381,39 @@ close_hands (SwPose                *pose,
     }
 }
 
+static gboolean
+moves_fingers (const SwPose *pose,
+               SwFigureSide  side)
+{
+  for (int angle = SW_ANGLE_FINGERS_KNUCKLE; angle <= SW_ANGLE_THUMB_BEND; angle++)
+    if (fabs (sw_joints_get (&pose->joints, (SwAngle) angle, side)) > 0)
+      return TRUE;
+
+  return FALSE;
+}
+
+/* A fist has the angles of one, so that it opens and closes finger by finger; a close hand lies round its ball. */
+static void
+close_fingers (SwPose                *pose,
+               const SwFigureContent *content)
+{
+  for (int side = 0; side < 2; side++)
+    {
+      SwFigureMark mark = side == SW_FIGURE_LEFT ? SW_FIGURE_MARK_LEFT_HAND : SW_FIGURE_MARK_RIGHT_HAND;
+      SwHand hand = sw_hand_fist ();
+      gboolean closed = pose->fists[side];
+
+      for (int i = 0; i < content->n_props && content->frame == SW_FIGURE_FRAME_HAND; i++)
+        if (content->props[i].kind == SW_FIGURE_PROP_BALL && content->props[i].in == mark)
+          {
+            hand = sw_hand_round_ball ();
+            closed = TRUE;
+          }
+      if (closed && !moves_fingers (pose, (SwFigureSide) side))
+        sw_joints_set_hand (&pose->joints, (SwFigureSide) side, &hand);
+    }
+}
+
 /**
  * sw_base_get_info:
  * @base: a base pose
@@ -411,8 +444,12 @@ sw_pose_resolve (SwPose                *pose,
   lay_over (pose, &content->poses[0], base.joints.root_deg);
   close_hands (pose, content);
   if (n == 0)
-    return;
+    {
+      close_fingers (pose, content);
+      return;
+    }
 
   pose->new_leg[0] = pose->new_leg[1] = FALSE;
   lay_over (pose, &content->poses[n], base.joints.root_deg);
+  close_fingers (pose, content);
 }

@@ -273,7 +273,10 @@ add_held (SwMotifs                *items,
   SwFigureSide side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
   SwPlacement hand = body->pieces[SW_SIDED (SW_PIECE_HAND, side)];
   double palm = -sw_side_sign (side);
-  SwVector grip = sw_vector (0, palm * 0.006, -0.042);
+  SwVector grip = sw_vector (0, palm * (body->fine ? 0.019 : 0.006), body->fine ? -0.045 : -0.042);
+  const guint fingers = 1u << SW_PART_THUMB | 1u << SW_PART_INDEX | 1u << SW_PART_MIDDLE | 1u << SW_PART_RING
+                        | 1u << SW_PART_LITTLE;
+  const guint hand_and_fingers = fingers | 1u << SW_PART_HAND;
   SwMotif *item;
 
   if (prop->kind == SW_FIGURE_PROP_DUMBBELL)
@@ -287,31 +290,41 @@ add_held (SwMotifs                *items,
       eggs[3] = sw_egg (camera, hand, sw_add (grip, sw_vector (0.054, 0, 0)), sw_vector (0.015, 0.029, 0.029));
       item = sw_motifs_add_thing (items, nth, eggs, sizes, 3, tolerance);
       item->tone = 0.70;
-      item->under = 1u << SW_SIDED (SW_PART_HAND, side);
+      item->under = hand_and_fingers << side;
     }
   else if (prop->kind == SW_FIGURE_PROP_STICK)
     {
       static const int sizes[] = { 2 };
       SwVector a = sw_place (hand, grip);
-      SwVector b = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, 1 - side)], sw_vector (0, -palm * 0.006, -0.042));
+      SwVector b = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, 1 - side)], sw_vector (0, -grip.y, grip.z));
       SwVector along = sw_unit (sw_sub (b, a), sw_vector (0, 1, 0));
       SwEgg eggs[2];
 
+      /* Close, one hand holds it by its end like a hammer. */
+      if (body->fine && sw_length (sw_sub (b, a)) > 0.13)
+        {
+          along = hand.axes.x;
+          a = sw_add (a, sw_scale (along, 0.06));
+          b = sw_sub (a, sw_scale (along, 0.10));
+        }
       eggs[0] = sw_egg (camera, at_point (sw_sub (a, sw_scale (along, 0.10))), sw_vector (0, 0, 0),
                         sw_vector (0.009, 0.009, 0.009));
       eggs[1] = sw_egg (camera, at_point (sw_add (b, sw_scale (along, 0.10))), sw_vector (0, 0, 0),
                         sw_vector (0.009, 0.009, 0.009));
       item = sw_motifs_add_thing (items, nth, eggs, sizes, 1, tolerance);
       item->tone = 0.80;
-      item->under = 3u << SW_PART_HAND;
+      item->under = hand_and_fingers * 3;
     }
   else
     {
       static const int sizes[] = { 1 };
-      SwEgg egg = sw_egg (camera, hand, sw_vector (0, palm * 0.075, -0.055), sw_vector (0.06, 0.06, 0.06));
+      double radius = body->fine ? 0.024 : 0.06;
+      SwEgg egg = sw_egg (camera, hand, sw_vector (0, palm * (0.015 + radius), body->fine ? -0.060 : -0.055),
+                         sw_vector (radius, radius, radius));
 
       item = sw_motifs_add_thing (items, nth, &egg, sizes, 1, tolerance);
       item->tone = 0.90;
+      item->under = body->fine ? fingers << side : 0;
     }
 }
 

@@ -113,7 +113,7 @@ shape_foot (SwShape *shape,
   add (hull, foot, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
 }
 
-/* Every toe turns about its own root; bent down, it curls from there on, so that it stays on the floor. */
+/* Every toe turns about its own root; bent down, it claws, so that it stays on the floor. */
 static void
 shape_toe (SwShape      *shape,
            const SwBody *body,
@@ -126,8 +126,8 @@ shape_toe (SwShape      *shape,
   SwPiece foot = SW_SIDED (SW_PIECE_FOOT, side);
   SwVector toes = body->pieces[SW_SIDED (SW_PIECE_TOES, side)].axes.x;
   double up = atan2 (sw_dot (toes, body->pieces[foot].axes.z), sw_dot (toes, body->pieces[foot].axes.x));
-  double middle_up = up < 0 ? 0.35 * up : up;
-  double tip_up = up < 0 ? 2.2 * up : up;
+  double middle_up = up < 0 ? -0.4 * up : up;
+  double tip_up = up < 0 ? 2.4 * up : up;
   SwVector root = { SW_TOE_JOINT_X + from_x, y, SW_TOE_JOINT_Z };
   SwVector middle = sw_add (root, sw_scale (sw_vector (cos (middle_up), 0, sin (middle_up)), 0.5 * length));
   SwVector tip = sw_add (middle, sw_scale (sw_vector (cos (tip_up), 0, sin (tip_up)), 0.5 * length));

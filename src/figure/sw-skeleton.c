@@ -37,6 +37,25 @@ static const struct
 };
 
 /**
+ * sw_joints_set_hand:
+ * @side: whose
+ * @hand: how fingers and thumb are to be bent
+ */
+void
+sw_joints_set_hand (SwJoints     *joints,
+                    SwFigureSide  side,
+                    const SwHand *hand)
+{
+  sw_joints_set (joints, SW_ANGLE_FINGERS_KNUCKLE, side, hand->knuckle_deg);
+  sw_joints_set (joints, SW_ANGLE_FINGERS_CURL, side, hand->curl_deg);
+  sw_joints_set (joints, SW_ANGLE_FINGERS_TIPS, side, hand->tips_deg);
+  sw_joints_set (joints, SW_ANGLE_FINGERS_SPREAD, side, hand->spread_deg);
+  sw_joints_set (joints, SW_ANGLE_THUMB_OUT, side, hand->thumb_out_deg);
+  sw_joints_set (joints, SW_ANGLE_THUMB_ACROSS, side, hand->thumb_across_deg);
+  sw_joints_set (joints, SW_ANGLE_THUMB_BEND, side, hand->thumb_bend_deg);
+}
+
+/**
  * sw_root_matrix:
  * @root_deg: lean, roll, turn, twist
  *
@@ -260,7 +279,7 @@ sw_body_get_ball (const SwBody *body,
  * sw_body_get_digit:
  * @side: whose
  * @digit: a finger or the thumb
- * @bones: (out): where it lies in the frame of the hand, which may be a fist
+ * @bones: (out): where it lies in the frame of the hand
  */
 void
 sw_body_get_digit (const SwBody *body,
@@ -268,9 +287,7 @@ sw_body_get_digit (const SwBody *body,
                    SwDigit       digit,
                    SwDigitBones *bones)
 {
-  SwHand fist = sw_hand_fist ();
-
-  sw_hand_get_digit (body->fists[side] ? &fist : &body->hands[side], side, digit, bones);
+  sw_hand_get_digit (&body->hands[side], side, digit, bones);
 }
 
 static SwVector

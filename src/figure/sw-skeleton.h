@@ -115,6 +115,9 @@ sw_joints_set (SwJoints     *joints,
   joints->slots_deg[sw_angle_get_slot (angle, side)] = value_deg;
 }
 
+void sw_joints_set_hand (SwJoints     *joints,
+                         SwFigureSide  side,
+                         const SwHand *hand);
 SwMatrix sw_root_matrix (const double root_deg[SW_FIGURE_N_ROOT]);
 SwMatrix sw_shoulder_matrix (SwFigureSide side,
                              double       raise_deg,

@@ -479,7 +479,7 @@ mix_keys (const SwSolver *self,
       now->flat_shank[side] = a->flat_shank[side] && b->flat_shank[side];
       now->pitch_deg[side] = mix (a->pitch_deg[side], b->pitch_deg[side], t);
       now->toes_deg[side] = mix (a->toes_deg[side], b->toes_deg[side], t);
-      now->body.fists[side] = t < 0.5 ? a->body.fists[side] : b->body.fists[side];
+      now->body.fists[side] = a->body.fists[side] && b->body.fists[side];
     }
   set_down (self, now, FALSE);
 
@@ -497,64 +497,6 @@ mix_keys (const SwSolver *self,
         if (turn == pass && a->held[limb] && b->held[limb] && a->attach[limb] == b->attach[limb])
           reach_between (a, b, t, (SwLimb) limb, now);
       }
-}
-
-/* The two angles that lead a mark round: of shoulder or hip, of the wrist for fingers, of the thumb itself. */
-static void
-find_circle_angles (SwFigureMark  mark,
-                    SwAngle      *up,
-                    SwAngle      *side)
-{
-  *up = SW_ANGLE_HIP_BEND;
-  *side = SW_ANGLE_HIP_OUT;
-  if (mark <= SW_FIGURE_MARK_LEFT_HAND)
-    {
-      *up = SW_ANGLE_SHOULDER_RAISE;
-      *side = SW_ANGLE_SHOULDER_DIRECTION;
-    }
-  else if (mark == SW_FIGURE_MARK_RIGHT_FINGERS || mark == SW_FIGURE_MARK_LEFT_FINGERS)
-    {
-      *up = SW_ANGLE_WRIST_BEND;
-      *side = SW_ANGLE_WRIST_THUMBWARD;
-    }
-  else if (mark == SW_FIGURE_MARK_RIGHT_THUMB || mark == SW_FIGURE_MARK_LEFT_THUMB)
-    {
-      *up = SW_ANGLE_THUMB_OUT;
-      *side = SW_ANGLE_THUMB_ACROSS;
-    }
-}
-
-static void
-circle (const SwSolver *self,
-        double          phase,
-        SwSolved       *now)
-{
-  const SwFigureContent *content = self->content;
-  double sine = sin (2 * G_PI * phase);
-  double cosine = cos (2 * G_PI * phase);
-
-  *now = self->keys[self->n_keys - 1];
-  for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
-    {
-      int sided = (int) content->shown[i] - (int) SW_FIGURE_MARK_RIGHT_SHOULDER;
-      SwFigureSide side = sided % 2 == 1 ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
-      SwAngle up_angle;
-      SwAngle side_angle;
-      double raise;
-      double widen;
-
-      if (sided < 0)
-        continue;
-      find_circle_angles (content->shown[i], &up_angle, &side_angle);
-      raise = sw_joints_get (&now->joints, up_angle, side);
-      widen = up_angle == SW_ANGLE_SHOULDER_RAISE ? 1.0 / MAX (0.3, fabs (sin (SW_RAD (raise)))) : 1.0;
-      now->joints.slots_deg[sw_angle_get_slot (up_angle, side)] += content->radius_deg * cosine;
-      now->joints.slots_deg[sw_angle_get_slot (side_angle, side)] += content->radius_deg * sine * widen;
-      if (up_angle == SW_ANGLE_HIP_BEND)
-        sw_body_solve_leg (&now->body, &now->joints, side);
-      else
-        sw_body_solve_arm (&now->body, &now->joints, side);
-    }
 }
 
 /**
@@ -608,7 +550,7 @@ sw_solver_get (const SwSolver *self,
   double t = along - n;
 
   if (self->content->motion == SW_FIGURE_MOTION_CIRCLE && self->content->radius_deg > 0)
-    circle (self, phase, solved);
+    sw_solver_circle (self, phase, solved);
   else if (t < 1e-9)
     *solved = self->keys[n];
   else

@@ -56,6 +56,9 @@ void sw_solver_init (SwSolver              *self,
 void sw_solver_get (const SwSolver *self,
                     double          phase,
                     SwSolved       *solved);
+void sw_solver_circle (const SwSolver *self,
+                       double          phase,
+                       SwSolved       *now);
 gboolean sw_solver_moves (const SwSolver *self);
 
 G_END_DECLS

@@ -199,7 +199,7 @@ test_nonsense (void)
       content.n_works = any_of (SW_FIGURE_MAX_WORKS + 1);
       for (int k = 0; k < content.n_works; k++)
         content.works[k]
-            = (SwFigureWork){ (SwFigureArea)any_of (SW_FIGURE_AREA_NECK_SIDE + 1), any_of (2), any_of (2) };
+            = (SwFigureWork){ (SwFigureArea)any_of (SW_FIGURE_AREA_SOLE + 1), any_of (2), any_of (2) };
       content.view_turn_deg = g_test_rand_double_range (-180, 180);
       content.view_tilt_deg = g_test_rand_double_range (-30, 89);
       content.frame = (SwFigureFrame) any_of (SW_FIGURE_FRAME_FOOT + 1);
