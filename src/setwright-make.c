@@ -16,6 +16,7 @@
 #include "sw-numbers.h"
 #include "sw-programme-file.h"
 #include "sw-record-text.h"
+#include "sw-view.h"
 #include "sw-xml-values.h"
 
 #define EXIT_TROUBLE 2
@@ -127,6 +128,33 @@ run_figure (char   **paths,
   return figure != NULL && sw_figure_save (figure, output, width_mm, phase, error) ? 0 : EXIT_TROUBLE;
 }
 
+/* For authors: what the computation would choose, beside what the file says. */
+static int
+run_view (char   **paths,
+          GError **error)
+{
+  g_autoptr (SwExercise) exercise = sw_catalogue_load_exercise (paths[0], error);
+  SwFigureSpec *spec;
+  double turn[2];
+  double tilt[2];
+
+  if (exercise == NULL)
+    return EXIT_TROUBLE;
+  spec = sw_exercise_get_figure (exercise);
+  if (spec == NULL)
+    {
+      g_set_error (error, SW_XML_ERROR, SW_XML_ERROR_INVALID, _ ("%s: this exercise has no figure yet."), paths[0]);
+      return EXIT_TROUBLE;
+    }
+
+  sw_view_get_stored (spec, &turn[0], &tilt[0]);
+  sw_view_suggest (spec, &turn[1], &tilt[1]);
+  for (int i = 0; i < 2; i++)
+    g_print ("%s: turn=\"%g\" tilt=\"%g\" %.3f\n", i == 0 ? "stored" : "best", turn[i], tilt[i],
+             sw_view_score (spec, turn[i], tilt[i]));
+  return 0;
+}
+
 static int
 run_handout (char   **paths,
              GError **error)
@@ -183,6 +211,7 @@ static const struct
     run_handout },
   { "numbers", "PROGRAMME", FALSE, FALSE, run_numbers },
   { "record", "PROGRAMME -o OUT", FALSE, TRUE, run_record },
+  { "view", "EXERCISE", FALSE, FALSE, run_view },
 };
 
 static char *

@@ -231,3 +231,23 @@ sw_view_suggest (SwFigureSpec *spec,
           }
       }
 }
+
+/**
+ * sw_view_get_stored:
+ * @spec: a figure
+ * @turn_deg: (out): turn of the view it is drawn from
+ * @tilt_deg: (out): its tilt
+ *
+ * What the author wrote, else what the base brings.
+ */
+void
+sw_view_get_stored (SwFigureSpec *spec,
+                    double       *turn_deg,
+                    double       *tilt_deg)
+{
+  const SwFigureContent *content = sw_figure_spec_get_content (spec);
+  const SwBaseInfo *base = sw_base_get_info (content->poses[0].base);
+
+  *turn_deg = isnan (content->view_turn_deg) ? base->view_turn_deg : content->view_turn_deg;
+  *tilt_deg = isnan (content->view_tilt_deg) ? base->view_tilt_deg : content->view_tilt_deg;
+}

@@ -12,4 +12,8 @@ double sw_view_score (SwFigureSpec *spec,
                       double        turn_deg,
                       double        tilt_deg);
 
+void sw_view_get_stored (SwFigureSpec *spec,
+                         double       *turn_deg,
+                         double       *tilt_deg);
+
 G_END_DECLS

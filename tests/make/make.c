@@ -151,6 +151,26 @@ test_check (Fixture       *fixture,
   g_assert_cmpint (make (fixture, "check", "/nowhere", NULL), ==, 2);
 }
 
+/* The stored view first, then the computed one, which never scores less. */
+static void
+test_view (Fixture       *fixture,
+           gconstpointer  data G_GNUC_UNUSED)
+{
+  double stored;
+  double best;
+  const char *second;
+
+  g_assert_cmpint (make (fixture, "view", "straight-leg-raise", NULL), ==, 0);
+  g_assert_true (g_str_has_prefix (fixture->words, "stored: turn=\"-90\" tilt=\"0\" "));
+  second = strchr (fixture->words, '\n');
+  g_assert_true (g_str_has_prefix (second, "\nbest: turn="));
+  stored = g_ascii_strtod (strstr (fixture->words, "tilt=\"0\" ") + 9, NULL);
+  best = g_ascii_strtod (strrchr (second, ' ') + 1, NULL);
+  g_assert_cmpfloat (best, >=, stored - 0.01);
+  g_assert_cmpfloat (stored, >, 0.5);
+  g_assert_cmpint (make (fixture, "view", "no-such-exercise", NULL), ==, 2);
+}
+
 static void
 test_numbers (Fixture       *fixture,
               gconstpointer  data G_GNUC_UNUSED)
@@ -302,6 +322,7 @@ main (int    argc,
 
   ADD ("usage", test_usage);
   ADD ("check", test_check);
+  ADD ("view", test_view);
   ADD ("numbers", test_numbers);
   ADD ("handout", test_handout);
   ADD ("record", test_record);
