@@ -227,10 +227,10 @@ collect_soles (const SwSolved *solved,
         {
           SwVector at = sw_place (foot, sw_vector (corners[i][0], corners[i][1], -SW_ANKLE_HEIGHT));
 
-          if (at.z < 0.02)
+          if (at.z < 0.02 + solved->stand[side])
             spots[n++] = (Spot){ at.x, at.y };
         }
-      if (sw_body_get_ball (&solved->body, (SwFigureSide) side).z < 0.02)
+      if (sw_body_get_ball (&solved->body, (SwFigureSide) side).z < 0.02 + solved->stand[side])
         {
           SwVector tip = sw_place (solved->body.pieces[SW_SIDED (SW_PIECE_TOES, side)], sw_vector (0.036, 0, 0));
 
@@ -302,6 +302,23 @@ hands_hold (const SwSolved *solved)
   return solved->held[SW_LIMB_RIGHT_ARM] || solved->held[SW_LIMB_LEFT_ARM];
 }
 
+/* Whether a foot is on its way from one height to another, up a step: the body is carried over meanwhile. */
+static gboolean
+changes_ground (const SwFigure *self,
+                const SwSolved *now)
+{
+  for (int side = 0; side < 2; side++)
+    for (int key = 0; key + 1 < self->solver.n_keys; key++)
+      {
+        double a = self->solver.keys[key].stand[side];
+        double b = self->solver.keys[key + 1].stand[side];
+
+        if (now->stand[side] > MIN (a, b) + 1e-9 && now->stand[side] < MAX (a, b) - 1e-9)
+          return TRUE;
+      }
+  return FALSE;
+}
+
 static void
 check_balance (const SwFigure *self,
                const SwSolved *frames,
@@ -314,7 +331,7 @@ check_balance (const SwFigure *self,
     return;
 
   for (int i = 0; i < n_frames; i++)
-    if (!hands_hold (&frames[i]))
+    if (!hands_hold (&frames[i]) && !changes_ground (self, &frames[i]))
       worst = MAX (worst, sw_solved_get_balance (&frames[i]));
   if (worst > BALANCE_MARGIN)
     say (faults,

@@ -9,7 +9,6 @@
 #define MAT_THICK 0.018
 #define MAT_MARGIN 0.075
 #define PLINTH_HEIGHT 0.30
-#define STEP_HEIGHT 0.10
 #define WALL_THICK 0.030
 #define WALL_TOP 1.10
 #define BAND_AWAY 0.52
@@ -131,6 +130,37 @@ add_wall (SwBox          *boxes,
     add_box (boxes, n, -0.16, 0.16, at, at + sign * WALL_THICK, 0, top, 0.90);
 }
 
+/* A block lies under a hand or foot where the start has it, otherwise under a part of the body. */
+static void
+add_block (SwBox                  *boxes,
+           int                    *n,
+           const SwSolver         *solver,
+           const SwFigurePropSpec *prop)
+{
+  const SwBody *body = &solver->keys[0].body;
+  SwLimb limb = sw_scene_get_limb (prop->under);
+  SwVector at = sw_body_get_mark (body, prop->under);
+  double height = sw_scene_get_prop_height (prop);
+  double half_x = 0.067;
+  double half_y = 0.045;
+
+  if (prop->where == SW_FIGURE_WHERE_UNDER)
+    {
+      at = sw_mix (sw_body_get_ball (body, SW_FIGURE_RIGHT), sw_body_get_ball (body, SW_FIGURE_LEFT), 0.5);
+      at.x -= 0.025;
+      half_x = 0.10;
+      half_y = 0.13;
+    }
+  else if (limb >= SW_LIMB_RIGHT_LEG && limb < SW_N_LIMBS)
+    {
+      SwFigureSide side = (SwFigureSide) (limb % 2);
+
+      at = sw_mix (sw_body_get_ball (body, side), body->pieces[SW_SIDED (SW_PIECE_FOOT, side)].at, 0.4);
+      half_x = 0.085;
+    }
+  add_box (boxes, n, at.x - half_x, at.x + half_x, at.y - half_y, at.y + half_y, 0, height, 0.92);
+}
+
 static void
 add_mat (SwBox          *boxes,
          int            *n,
@@ -184,7 +214,8 @@ sw_ground_measure (SwGround       *ground,
         if (i >= G_N_ELEMENTS (marks))
           {
             at = sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, i - G_N_ELEMENTS (marks))], sw_vector (0, 0, -0.06));
-            if (at.z > 0.06 || solver->content->poses[0].base == SW_FIGURE_BASE_SIDE_LYING)
+            if (at.z > 0.06 + sw_scene_get_lift (solver->content, (SwLimb) (i - G_N_ELEMENTS (marks)))
+                || solver->content->poses[0].base == SW_FIGURE_BASE_SIDE_LYING)
               continue;
           }
         else
@@ -266,21 +297,21 @@ sw_furniture_get_boxes (const SwSolver *solver,
   if (solver->scene.wall_where != SW_FIGURE_WHERE_AUTO)
     add_wall (boxes, &n, solver);
 
+  if (solver->scene.step_where != SW_FIGURE_WHERE_AUTO)
+    {
+      SwVector low = solver->scene.step_low;
+      SwVector high = solver->scene.step_high;
+
+      add_box (boxes, &n, low.x, high.x, low.y, high.y, low.z, high.z, 0.92);
+    }
+
   for (int i = 0; i < content->n_props; i++)
     {
       const SwFigurePropSpec *prop = &content->props[i];
       SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
 
-      if (prop->kind == SW_FIGURE_PROP_STEP)
-        {
-          double height = isnan (prop->height) ? STEP_HEIGHT : prop->height;
-          double x = prop->where == SW_FIGURE_WHERE_UNDER ? hips.x - 0.08
-                                                          : hips.x + (isnan (prop->distance) ? 0.12 : prop->distance);
-
-          add_box (boxes, &n, x, x + 0.24, hips.y - 0.17, hips.y + 0.17,
-                   prop->where == SW_FIGURE_WHERE_UNDER ? -height : 0,
-                   prop->where == SW_FIGURE_WHERE_UNDER ? 0 : height, 0.92);
-        }
+      if (prop->kind == SW_FIGURE_PROP_BLOCK)
+        add_block (boxes, &n, solver, prop);
       /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */
       if ((prop->kind == SW_FIGURE_PROP_BAND || prop->kind == SW_FIGURE_PROP_LOOP) && prop->from == SW_FIGURE_MARK_NONE && prop->where != SW_FIGURE_WHERE_UNDER
           && solver->scene.wall_where == SW_FIGURE_WHERE_AUTO && !posted)

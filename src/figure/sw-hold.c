@@ -160,6 +160,10 @@ hold_hand (SwHold            *hold,
   SwFigureSide outer = solver->content->mirrored ? SW_FIGURE_RIGHT : SW_FIGURE_LEFT;
   SwVector along = sw_length (headward) > 0.7 ? headward : sw_across (trunk.x, up);
 
+  double height = pin->to == SW_FIGURE_PLACE_STEP
+                      ? scene->step_high.z
+                      : sw_scene_get_lift (solver->content, (SwLimb) ((int) SW_LIMB_RIGHT_ARM + (int) pin->side));
+
   hold->fingers_free = TRUE;
   switch (pin->to)
     {
@@ -231,12 +235,13 @@ hold_hand (SwHold            *hold,
                                                 body->pieces[SW_PIECE_PELVIS].at.y + pin->offset[1], pin->offset[2]),
                                      down, along);
       break;
+    case SW_FIGURE_PLACE_STEP:
     case SW_FIGURE_PLACE_FLOOR:
     default:
       /* Under the shoulder, or where the arm's angles lead. A little ahead, which spares the wrist. */
       if (!own_arm)
         hand = sw_add (shoulder, sw_scale (sw_unit (along, ahead), 0.085));
-      in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP), down, along);
+      in_world (hold, pin, fist, sw_vector (hand.x, hand.y, PALM_GAP + height), down, along);
       break;
     }
 }
@@ -334,8 +339,17 @@ keeps_floor (const SwSolver    *solver,
 {
   int limb = (int) SW_LIMB_RIGHT_LEG + (int) pin->side;
 
-  return !is_start && solver->keys[0].held[limb] && solver->poses[0].pins[limb].to == SW_FIGURE_PLACE_FLOOR
+  return !is_start && solver->keys[0].held[limb] && solver->poses[0].pins[limb].to == pin->to
          && memcmp (pin->offset, solver->poses[0].pins[limb].offset, sizeof pin->offset) == 0;
+}
+
+/* Where a foot that is put on the step has its ankle: as near to where it is as the step allows. */
+static SwVector
+on_step (const SwScene *scene,
+         SwVector       foot)
+{
+  return sw_vector (CLAMP (foot.x, scene->step_low.x + 0.045, MAX (scene->step_low.x + 0.045, scene->step_high.x - 0.105)),
+                    CLAMP (foot.y, scene->step_low.y + 0.035, scene->step_high.y - 0.035), 0);
 }
 
 static void
@@ -362,7 +376,7 @@ hold_foot (SwHold            *hold,
       hold->grip = (SwGrip){ other.axes, sw_place (other, over) };
     }
   else if (pin->to == SW_FIGURE_PLACE_START
-           || (pin->to == SW_FIGURE_PLACE_FLOOR && keeps_floor (solver, pin, is_start)))
+           || ((pin->to == SW_FIGURE_PLACE_FLOOR || pin->to == SW_FIGURE_PLACE_STEP) && keeps_floor (solver, pin, is_start)))
     {
       SwPlacement start = is_start ? foot : solver->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOOT, pin->side)];
       gboolean heel = pose->level[pin->side] && pose->pitch_deg[pin->side] < 0;
@@ -374,6 +388,8 @@ hold_foot (SwHold            *hold,
       if (pose->level[pin->side])
         hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->pitch_deg[pin->side]));
       hold->grip.at = sw_sub (kept, sw_apply (hold->grip.axes, pivot));
+      if (is_start)
+        hold->grip.at.z += now->stand[pin->side];
       hold->grip.at = sw_add (hold->grip.at, sw_vector (pin->offset[0], s * pin->offset[1], pin->offset[2]));
     }
   else
@@ -381,10 +397,13 @@ hold_foot (SwHold            *hold,
       SwVector at = pin->to == SW_FIGURE_PLACE_POINT
                         ? sw_vector (body->pieces[SW_PIECE_PELVIS].at.x, body->pieces[SW_PIECE_PELVIS].at.y, 0)
                         : sw_vector (foot.at.x, foot.at.y, 0);
+      double stand = pin->to == SW_FIGURE_PLACE_POINT ? 0 : now->stand[pin->side];
       double out = pin->to == SW_FIGURE_PLACE_POINT ? pin->offset[1] : s * pin->offset[1];
       double yaw = pin->to == SW_FIGURE_PLACE_POINT ? 0 : SW_DEG (atan2 (foot.axes.x.y, foot.axes.x.x));
 
-      hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, SW_ANKLE_HEIGHT + pin->offset[2]));
+      if (pin->to == SW_FIGURE_PLACE_STEP)
+        at = on_step (&solver->scene, foot.at);
+      hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, SW_ANKLE_HEIGHT + stand + pin->offset[2]));
       hold->grip.axes
           = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0));
     }

@@ -5,6 +5,7 @@
 #include "config.h"
 
 #include "sw-furniture.h"
+#include "sw-pad-draw.h"
 #include "sw-ribbon.h"
 
 #define LEVEL_TILT_DEG 3.0
@@ -411,6 +412,12 @@ sw_props_add_items (SwMotifs        *items,
         case SW_FIGURE_PROP_TOWEL:
           if (prop->under != SW_FIGURE_MARK_NONE)
             add_cushion (items, i, prop, camera, &now->body, tolerance);
+          break;
+        case SW_FIGURE_PROP_ROLLER:
+          sw_pad_add_roller (items, i, camera, solver, &now->body, tolerance);
+          break;
+        case SW_FIGURE_PROP_CUSHION:
+          sw_pad_add_cushion (items, i, camera, solver, tolerance);
           break;
         case SW_FIGURE_PROP_LOOP:
           sw_ribbon_add_loop (items, i, prop, camera, &now->body, sw_band_get_fixed_end (solver, i, &now->body));

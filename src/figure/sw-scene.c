@@ -10,6 +10,14 @@
 #define CHAIR_TOP 0.50
 #define SEAT_HEIGHT 0.265
 #define PALM_GAP 0.004
+#define STEP_HEIGHT 0.10
+#define STEP_DEPTH 0.24
+#define STEP_HALF_WIDTH 0.17
+#define BLOCK_HEIGHT 0.060
+#define ROLLER_HEIGHT 0.086
+#define CUSHION_HEIGHT 0.036
+/* A step's back edge this far behind the hips still has the heels on it. */
+#define HEELS_ON (-0.035)
 
 static gboolean
 holds_to (const SwPose  *pose,
@@ -41,6 +49,193 @@ reach_wall (const SwPose *pose,
     }
 
   return wall;
+}
+
+/**
+ * sw_scene_get_prop_height:
+ * @prop: a thing one can stand or lie on
+ *
+ * Returns: its height, parts of stature
+ */
+double
+sw_scene_get_prop_height (const SwFigurePropSpec *prop)
+{
+  if (!isnan (prop->height))
+    return prop->height;
+
+  switch (prop->kind)
+    {
+    case SW_FIGURE_PROP_STEP:
+      return STEP_HEIGHT;
+    case SW_FIGURE_PROP_BLOCK:
+      return BLOCK_HEIGHT;
+    case SW_FIGURE_PROP_ROLLER:
+      return ROLLER_HEIGHT;
+    case SW_FIGURE_PROP_CUSHION:
+      return CUSHION_HEIGHT;
+    default:
+      return 0.0;
+    }
+}
+
+/**
+ * sw_scene_get_limb:
+ * @mark: a place on the body
+ *
+ * Returns: the limb whose hand or foot that is, SW_N_LIMBS for any other place
+ */
+SwLimb
+sw_scene_get_limb (SwFigureMark mark)
+{
+  int side = ((int) mark - (int) SW_FIGURE_MARK_RIGHT_SHOULDER) % 2;
+
+  switch (mark)
+    {
+    case SW_FIGURE_MARK_RIGHT_HAND:
+    case SW_FIGURE_MARK_LEFT_HAND:
+      return (SwLimb) ((int) SW_LIMB_RIGHT_ARM + side);
+    case SW_FIGURE_MARK_RIGHT_FOOT:
+    case SW_FIGURE_MARK_LEFT_FOOT:
+    case SW_FIGURE_MARK_RIGHT_HEEL:
+    case SW_FIGURE_MARK_LEFT_HEEL:
+    case SW_FIGURE_MARK_RIGHT_TOES:
+    case SW_FIGURE_MARK_LEFT_TOES:
+      return (SwLimb) ((int) SW_LIMB_RIGHT_LEG + side);
+    default:
+      return SW_N_LIMBS;
+    }
+}
+
+/**
+ * sw_scene_get_lift:
+ * @content: a figure
+ * @limb: a hand or foot
+ *
+ * Returns: the height of what lies under that very limb, parts of stature; 0 for the bare floor
+ */
+double
+sw_scene_get_lift (const SwFigureContent *content,
+                   SwLimb                 limb)
+{
+  for (int i = 0; i < content->n_props; i++)
+    if (sw_scene_get_limb (content->props[i].under) == limb)
+      return sw_scene_get_prop_height (&content->props[i]);
+
+  return 0.0;
+}
+
+/**
+ * sw_scene_get_bed:
+ * @content: a figure
+ *
+ * Returns: the height of what the trunk lies on: a roller lengthways, or 0
+ */
+double
+sw_scene_get_bed (const SwFigureContent *content)
+{
+  gboolean on_back = content->poses[0].base == SW_FIGURE_BASE_ON_BACK || content->poses[0].base == SW_FIGURE_BASE_ON_BACK_KNEES_BENT;
+
+  for (int i = 0; i < content->n_props && on_back; i++)
+    if (content->props[i].kind == SW_FIGURE_PROP_ROLLER && content->props[i].where == SW_FIGURE_WHERE_UNDER)
+      return sw_scene_get_prop_height (&content->props[i]);
+
+  return 0.0;
+}
+
+static const SwFigurePropSpec *
+find_step (const SwFigureContent *content)
+{
+  for (int i = 0; i < content->n_props; i++)
+    if (content->props[i].kind == SW_FIGURE_PROP_STEP && content->props[i].under == SW_FIGURE_MARK_NONE)
+      return &content->props[i];
+
+  return NULL;
+}
+
+/**
+ * sw_scene_get_step_height:
+ * @content: a figure
+ *
+ * Returns: the height of its step
+ */
+double
+sw_scene_get_step_height (const SwFigureContent *content)
+{
+  const SwFigurePropSpec *step = find_step (content);
+
+  return step != NULL ? sw_scene_get_prop_height (step) : STEP_HEIGHT;
+}
+
+/**
+ * sw_scene_heels_hang:
+ * @content: a figure
+ *
+ * Returns: whether the feet stand on the edge of a step with the heels beyond it
+ */
+gboolean
+sw_scene_heels_hang (const SwFigureContent *content)
+{
+  const SwFigurePropSpec *step = find_step (content);
+
+  return step != NULL && step->where == SW_FIGURE_WHERE_UNDER && !isnan (step->distance) && step->distance > HEELS_ON;
+}
+
+/**
+ * sw_scene_get_stand:
+ * @content: a figure
+ * @pose: one of its poses
+ * @side: of the foot
+ *
+ * Returns: the height of what the foot stands on in that pose
+ */
+double
+sw_scene_get_stand (const SwFigureContent *content,
+                    const SwPose          *pose,
+                    SwFigureSide           side)
+{
+  SwLimb limb = (SwLimb) ((int) SW_LIMB_RIGHT_LEG + (int) side);
+  double lift = sw_scene_get_lift (content, limb);
+
+  if (pose->pinned[limb] && pose->pins[limb].to == SW_FIGURE_PLACE_STEP)
+    return sw_scene_get_step_height (content);
+  if (lift > 0 || content->poses[0].base != SW_FIGURE_BASE_STANDING
+      || (pose->pinned[limb] && pose->pins[limb].to == SW_FIGURE_PLACE_FLOOR))
+    return lift;
+
+  for (int i = 0; i < content->n_props; i++)
+    if (content->props[i].where == SW_FIGURE_WHERE_UNDER)
+      lift = MAX (lift, sw_scene_get_prop_height (&content->props[i]));
+
+  return lift;
+}
+
+static void
+measure_step (SwScene                *scene,
+              const SwFigurePropSpec *step,
+              const SwPose           *pose,
+              const SwBody           *start)
+{
+  SwVector hips = start->pieces[SW_PIECE_PELVIS].at;
+  SwFigureWhere where = step->where == SW_FIGURE_WHERE_AUTO ? SW_FIGURE_WHERE_FRONT : step->where;
+  double near = isnan (step->distance) ? 0.12 : step->distance;
+
+  scene->step_where = where;
+  scene->step_low = sw_vector (hips.x + near, hips.y - STEP_HALF_WIDTH, 0);
+  if (where == SW_FIGURE_WHERE_UNDER)
+    scene->step_low.x = hips.x + (isnan (step->distance) ? -0.08 : step->distance);
+  else if (where == SW_FIGURE_WHERE_BEHIND)
+    scene->step_low.x = hips.x - near - STEP_DEPTH;
+  else if (where == SW_FIGURE_WHERE_FRONT && isnan (step->distance) && holds_to (pose, SW_FIGURE_PLACE_STEP))
+    scene->step_low.x = start->pieces[SW_PIECE_UPPER_ARM].at.x - 0.05;
+  scene->step_high = sw_add (scene->step_low, sw_vector (STEP_DEPTH, 2 * STEP_HALF_WIDTH, sw_scene_get_prop_height (step)));
+  if (where == SW_FIGURE_WHERE_RIGHT || where == SW_FIGURE_WHERE_LEFT)
+    {
+      double sign = where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
+      double edge = hips.y + sign * (isnan (step->distance) ? 0.10 : step->distance);
+
+      scene->step_low = sw_vector (hips.x - 0.12, MIN (edge, edge + sign * STEP_DEPTH), 0);
+      scene->step_high = sw_vector (hips.x + 0.18, MAX (edge, edge + sign * STEP_DEPTH), sw_scene_get_prop_height (step));
+    }
 }
 
 /**
@@ -77,6 +272,8 @@ sw_scene_measure (SwScene               *scene,
     scene->wall_at = reach_wall (pose, start);
   scene->counter_at = hips.x + 0.17;
   scene->chair_at = hips.x + 0.25;
+  if (find_step (content) != NULL)
+    measure_step (scene, find_step (content), pose, start);
 
   for (int i = 0; i < content->n_props; i++)
     {

@@ -14,6 +14,8 @@ G_BEGIN_DECLS
  * @seat_at: x of the hips when they sit
  * @seat_height: of the seat's top
  * @chair_top: of the chair's back
+ * @step_low: the step's corner with the least coordinates; it stands on the floor
+ * @step_high: that with the greatest
  *
  * Where furniture stands. Measured from the start pose, fixed from then on.
  */
@@ -29,11 +31,24 @@ typedef struct
   double seat_at;
   double seat_height;
   double chair_top;
+  SwFigureWhere step_where;
+  SwVector step_low;
+  SwVector step_high;
 } SwScene;
 
 void sw_scene_measure (SwScene               *scene,
                        const SwFigureContent *content,
                        const SwPose          *pose,
                        const SwBody          *start);
+double sw_scene_get_prop_height (const SwFigurePropSpec *prop);
+SwLimb sw_scene_get_limb (SwFigureMark mark);
+double sw_scene_get_lift (const SwFigureContent *content,
+                          SwLimb                 limb);
+double sw_scene_get_stand (const SwFigureContent *content,
+                           const SwPose          *pose,
+                           SwFigureSide           side);
+double sw_scene_get_bed (const SwFigureContent *content);
+double sw_scene_get_step_height (const SwFigureContent *content);
+gboolean sw_scene_heels_hang (const SwFigureContent *content);
 
 G_END_DECLS

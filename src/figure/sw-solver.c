@@ -10,6 +10,8 @@
 
 /* A foot or knee this near the floor stands on it. */
 #define CONTACT 0.014
+/* Feet whose height differs by no more are level. */
+#define LEVEL_FEET 0.01
 #define REACH_PART 0.998
 #define WRIST_HEIGHT 0.020
 /* Neck and head bend no more than this to let the head rest. */
@@ -83,10 +85,11 @@ lay_shanks (SwSolved *solved)
 }
 
 static SwVector
-foot_pivot (const SwSolved *solved,
+foot_pivot (const SwSolver *self,
+            const SwSolved *solved,
             int             side)
 {
-  if (solved->level[side] && solved->pitch_deg[side] < 0)
+  if (!sw_scene_heels_hang (self->content) && solved->level[side] && solved->pitch_deg[side] < 0)
     return sw_place (solved->body.pieces[SW_SIDED (SW_PIECE_FOOT, side)], sw_vector (SW_HEEL_X, 0, -SW_ANKLE_HEIGHT));
 
   return sw_body_get_ball (&solved->body, (SwFigureSide) side);
@@ -118,17 +121,47 @@ anchor_drift (const SwSolver *self,
     {
       gboolean knees = anchor == SW_FIGURE_ANCHOR_KNEES;
       gboolean wanted = anchor == (side == 0 ? SW_FIGURE_ANCHOR_RIGHT_FOOT : SW_FIGURE_ANCHOR_LEFT_FOOT);
-      SwVector here = knees ? now->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (now, side);
-      SwVector there = knees ? start->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (start, side);
+      SwVector here = knees ? now->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (self, now, side);
+      SwVector there = knees ? start->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (self, start, side);
       double lowest = sw_part_get_lowest (&now->body, (SwPart) SW_SIDED (knees ? SW_PART_SHANK : SW_PART_FOOT, side));
 
-      if (!wanted && (lowest > CONTACT || (anchor != SW_FIGURE_ANCHOR_FEET && !knees)))
+      if (!wanted && (lowest - (knees ? 0 : now->stand[side]) > CONTACT || (anchor != SW_FIGURE_ANCHOR_FEET && !knees)))
         continue;
       sum = sw_add (sum, sw_sub (here, there));
       n++;
     }
 
   return n > 0 ? sw_scale (sum, 1.0 / n) : sw_vector (0, 0, 0);
+}
+
+static double
+foot_lowest (const SwSolver *self,
+             const SwSolved *now,
+             int             side)
+{
+  if (sw_scene_heels_hang (self->content))
+    return sw_body_get_ball (&now->body, (SwFigureSide) side).z;
+
+  return sw_part_get_lowest (&now->body, (SwPart) SW_SIDED (SW_PART_FOOT, side));
+}
+
+/* How far a body has to rise whose feet stand on something: the lower foot carries it; when they are level that on the
+ * lower ground; after the start the one that the figure anchors. */
+static double
+find_rise (const SwSolver *self,
+           const SwSolved *now,
+           gboolean        is_start)
+{
+  SwFigureAnchor anchor = get_anchor (self);
+  double lowest[2] = { foot_lowest (self, now, 0), foot_lowest (self, now, 1) };
+  int side = lowest[1] < lowest[0] ? 1 : 0;
+
+  if (fabs (lowest[0] - lowest[1]) < LEVEL_FEET && fabs (now->stand[0] - now->stand[1]) > 1e-9)
+    side = now->stand[1] < now->stand[0] ? 1 : 0;
+  if (!is_start && (anchor == SW_FIGURE_ANCHOR_RIGHT_FOOT || anchor == SW_FIGURE_ANCHOR_LEFT_FOOT))
+    side = anchor == SW_FIGURE_ANCHOR_LEFT_FOOT ? 1 : 0;
+
+  return now->stand[side] - lowest[side];
 }
 
 static void
@@ -144,8 +177,10 @@ ground (const SwSolver *self,
   if (self->content->poses[0].base == SW_FIGURE_BASE_HALF_KNEELING)
     supports &= ~(1u << SW_SIDED (SW_PART_SHANK, 1 - (int) self->content->poses[0].on)
                   | 1u << SW_SIDED (SW_PART_FOOT, 1 - (int) self->content->poses[0].on));
-  if (is_start || !sits)
-    by.z = -support_lowest (&now->body, supports);
+  if (!sits && (now->stand[0] > 0 || now->stand[1] > 0) && self->base->anchor == SW_FIGURE_ANCHOR_FEET)
+    by.z = find_rise (self, now, is_start);
+  else if (is_start || !sits)
+    by.z = sw_scene_get_bed (self->content) - support_lowest (&now->body, supports);
   sw_body_move (&now->body, by);
   if (!is_start)
     {
@@ -196,7 +231,7 @@ set_down (const SwSolver *self,
 static gboolean
 reaches_floor (SwFigurePlace to)
 {
-  return to == SW_FIGURE_PLACE_FLOOR || to == SW_FIGURE_PLACE_START;
+  return to == SW_FIGURE_PLACE_FLOOR || to == SW_FIGURE_PLACE_STEP || to == SW_FIGURE_PLACE_START;
 }
 
 /* How far the shoulders are from where straight arms on the floor would have them; + too far. */
@@ -218,6 +253,8 @@ reach_error (const SwSolver *self,
 
       if (!pose->pinned[side] || !reaches_floor (pose->pins[side].to))
         continue;
+      stand.z += pose->pins[side].to == SW_FIGURE_PLACE_STEP ? sw_scene_get_step_height (self->content)
+                                                             : sw_scene_get_lift (self->content, (SwLimb) side);
       if (!is_start && self->keys[0].held[side])
         stand = forearm ? self->keys[0].body.pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at
                         : self->keys[0].grips[side].at;
@@ -341,7 +378,8 @@ hold_limb (SwSolver *self,
   SwSolved *now = &self->keys[n];
   SwHold hold;
 
-  if (n == 0 && self->poses[0].pins[limb].to == SW_FIGURE_PLACE_START)
+  if (n == 0 && self->poses[0].pins[limb].to == SW_FIGURE_PLACE_START
+      && (limb < SW_LIMB_RIGHT_LEG || now->stand[limb % 2] <= 0))
     {
       keep (now, limb);
       return;
@@ -364,6 +402,7 @@ solve_key (SwSolver *self,
       now->level[side] = pose->level[side];
       now->pitch_deg[side] = pose->pitch_deg[side];
       now->toes_deg[side] = sw_joints_get (&pose->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side);
+      now->stand[side] = sw_scene_get_stand (self->content, pose, (SwFigureSide) side);
       now->flat_shank[side] = pose->flat_shank[side];
       now->body.fists[side] = pose->fists[side];
     }
@@ -479,6 +518,7 @@ mix_keys (const SwSolver *self,
       now->flat_shank[side] = a->flat_shank[side] && b->flat_shank[side];
       now->pitch_deg[side] = mix (a->pitch_deg[side], b->pitch_deg[side], t);
       now->toes_deg[side] = mix (a->toes_deg[side], b->toes_deg[side], t);
+      now->stand[side] = mix (a->stand[side], b->stand[side], t);
       now->body.fists[side] = a->body.fists[side] && b->body.fists[side];
     }
   set_down (self, now, FALSE);

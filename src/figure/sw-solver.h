@@ -18,6 +18,7 @@ G_BEGIN_DECLS
  * @level: by side, whether the sole's slope rules the ankle
  * @pitch_deg: by side, that slope
  * @toes_deg: by side, how far the toes are raised from a level sole
+ * @stand: by side, the height of what the foot stands on when it stands
  * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
  * A pose placed on the floor.
@@ -33,6 +34,7 @@ typedef struct
   gboolean level[2];
   double pitch_deg[2];
   double toes_deg[2];
+  double stand[2];
   gboolean flat_shank[2];
 } SwSolved;
 

@@ -59,6 +59,7 @@ typedef enum
   SW_FIGURE_PLACE_FLOOR,
   SW_FIGURE_PLACE_WALL,
   SW_FIGURE_PLACE_COUNTER,
+  SW_FIGURE_PLACE_STEP,
   SW_FIGURE_PLACE_CHAIR_BACK,
   SW_FIGURE_PLACE_SEAT,
   SW_FIGURE_PLACE_THIGH,
@@ -151,6 +152,9 @@ typedef enum
   SW_FIGURE_PROP_WALL,
   SW_FIGURE_PROP_COUNTER,
   SW_FIGURE_PROP_STEP,
+  SW_FIGURE_PROP_BLOCK,
+  SW_FIGURE_PROP_ROLLER,
+  SW_FIGURE_PROP_CUSHION,
   SW_FIGURE_PROP_PILLOW,
   SW_FIGURE_PROP_TOWEL,
   SW_FIGURE_PROP_BAND,
@@ -304,7 +308,7 @@ typedef struct
  * SwFigurePropSpec:
  * @kind: what it is
  * @where: for furniture and a band's fixed end: on which side of the body
- * @under: for pillow and towel: the part it lies under
+ * @under: for pillow, towel, cushion, roller and block: the part it lies under
  * @in: for what is held: the hand; for a loop: what it goes round; for a cuff: the hand or foot above which it lies
  * @from: for a band held at both ends, a loop or a strap: where its other end is
  * @height: parts of stature: top of a counter, step or plinth, fixed end of a band; NAN lets the program choose
