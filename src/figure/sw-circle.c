@@ -5,11 +5,13 @@
 
 #include "sw-solver.h"
 
-/* The two angles that lead a mark round: of shoulder or hip, of the wrist for fingers, of the thumb itself. */
+/* The two angles that lead a mark round: of shoulder or hip, of the ankle for toes in a close picture, of the wrist for
+ * fingers, of the thumb itself. */
 static void
-find_circle_angles (SwFigureMark  mark,
-                    SwAngle      *up,
-                    SwAngle      *side)
+find_circle_angles (const SwFigureContent *content,
+                    SwFigureMark           mark,
+                    SwAngle               *up,
+                    SwAngle               *side)
 {
   *up = SW_ANGLE_HIP_BEND;
   *side = SW_ANGLE_HIP_OUT;
@@ -17,6 +19,12 @@ find_circle_angles (SwFigureMark  mark,
     {
       *up = SW_ANGLE_SHOULDER_RAISE;
       *side = SW_ANGLE_SHOULDER_DIRECTION;
+    }
+  else if (content->frame == SW_FIGURE_FRAME_FOOT
+           && (mark == SW_FIGURE_MARK_RIGHT_TOES || mark == SW_FIGURE_MARK_LEFT_TOES))
+    {
+      *up = SW_ANGLE_ANKLE_UP;
+      *side = SW_ANGLE_ANKLE_IN;
     }
   else if (mark == SW_FIGURE_MARK_RIGHT_FINGERS || mark == SW_FIGURE_MARK_LEFT_FINGERS)
     {
@@ -57,12 +65,12 @@ sw_solver_circle (const SwSolver *self,
 
       if (sided < 0)
         continue;
-      find_circle_angles (content->shown[i], &up_angle, &side_angle);
+      find_circle_angles (content, content->shown[i], &up_angle, &side_angle);
       raise = sw_joints_get (&now->joints, up_angle, side);
       widen = up_angle == SW_ANGLE_SHOULDER_RAISE ? 1.0 / MAX (0.3, fabs (sin (SW_RAD (raise)))) : 1.0;
       now->joints.slots_deg[sw_angle_get_slot (up_angle, side)] += content->radius_deg * cosine;
       now->joints.slots_deg[sw_angle_get_slot (side_angle, side)] += content->radius_deg * sine * widen;
-      if (up_angle == SW_ANGLE_HIP_BEND)
+      if (up_angle == SW_ANGLE_HIP_BEND || up_angle == SW_ANGLE_ANKLE_UP)
         sw_body_solve_leg (&now->body, &now->joints, side);
       else
         sw_body_solve_arm (&now->body, &now->joints, side);

@@ -9,6 +9,10 @@
 #define BIT(part) (1u << (part))
 /* The other hand is in the picture when it comes nearer than this. */
 #define HANDS_MEET 0.13
+/* A flat hand drawn finger by finger is thinner than the plain one that found its place: what it lies on comes up. */
+#define SURFACE_UP 0.0075
+/* A foot nearer to the floor than this stands on it. */
+#define FOOT_DOWN 0.03
 /* Things farther from hand or foot than this are not drawn. */
 #define THING_NEAR 0.02
 
@@ -77,6 +81,7 @@ sw_close_init (SwFigure *self)
   self->drawn = frame == SW_FIGURE_FRAME_FOOT ? foot_parts (side) : hand_parts (side);
   if (frame == SW_FIGURE_FRAME_HAND && hands_meet (self))
     self->drawn = hand_parts (SW_FIGURE_RIGHT) | hand_parts (SW_FIGURE_LEFT);
+  self->solver.scene.counter_height += SURFACE_UP;
   for (int i = 0; i < self->solver.n_keys; i++)
     self->solver.keys[i].body.fine = TRUE;
   for (int i = 0; i < SW_N_FRAMES; i++)
@@ -134,9 +139,10 @@ gboolean
 sw_close_shows_furniture (const SwFigure *self)
 {
   const SwScene *scene = &self->solver.scene;
+  SwPart foot = SW_SIDED (SW_PART_FOOT, find_side (self));
 
   if (self->solver.content->frame == SW_FIGURE_FRAME_FOOT)
-    return TRUE;
+    return sw_part_get_lowest (&self->solver.keys[0].body, foot) < FOOT_DOWN;
 
   return scene->wall_where != SW_FIGURE_WHERE_AUTO || scene->counter_where != SW_FIGURE_WHERE_AUTO;
 }

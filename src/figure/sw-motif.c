@@ -270,6 +270,13 @@ sw_motifs_joined (const SwMotif *a,
 
   *joint = child->joint;
   *radius = sw_part_get_joint_radius ((SwPart) child->part);
+  /* Toes that point to the viewer lie before the foot and keep their outline. */
+  if (child->part >= (int) SW_PART_BIG_TOE)
+    {
+      double seen = hypot (child->end.x - child->joint.x, child->end.y - child->joint.y);
+
+      *radius *= CLAMP (1.3 * seen / hypot (seen, child->end.depth - child->joint.depth) - 0.2, 0.3, 1.0);
+    }
   return TRUE;
 }
 

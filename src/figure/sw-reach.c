@@ -129,7 +129,7 @@ sw_joints_read_arm (const SwBody *body,
 /**
  * sw_joints_read_leg:
  * @body: a body with pelvis and leg in place
- * @joints: (inout): gets the leg's angles from it
+ * @joints: (inout): gets the leg's angles from it; how far the sole is turned in is taken from there
  * @side: whose
  */
 void
@@ -143,7 +143,8 @@ sw_joints_read_leg (const SwBody *body,
   const SwPlacement *foot = &body->pieces[SW_SIDED (SW_PIECE_FOOT, side)];
   SwMatrix rel = sw_multiply (sw_transpose (body->pieces[SW_PIECE_PELVIS].axes), thigh->axes);
   SwMatrix knee = sw_multiply (sw_transpose (thigh->axes), shank->axes);
-  SwMatrix ankle = sw_multiply (sw_transpose (shank->axes), foot->axes);
+  SwMatrix turned = sw_ankle_matrix (side, 0, sw_joints_get (joints, SW_ANGLE_ANKLE_IN, side));
+  SwMatrix ankle = sw_multiply (sw_multiply (sw_transpose (shank->axes), foot->axes), sw_transpose (turned));
 
   sw_joints_set (joints, SW_ANGLE_HIP_BEND, side, -SW_DEG (atan2 (rel.z.x, rel.z.z)));
   sw_joints_set (joints, SW_ANGLE_HIP_OUT, side, s * SW_DEG (asin (CLAMP (-rel.z.y, -1, 1))));
@@ -334,6 +335,7 @@ sw_reach_leg (SwBody       *body,
   shank->axes.x = sw_cross (shank->axes.y, shank->axes.z);
   foot->at = ankle;
   foot->axes = grip.axes;
+  sw_joints_set (joints, SW_ANGLE_ANKLE_IN, side, 0);
   sw_joints_read_leg (body, joints, side);
   toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
   toes->axes = sw_multiply (foot->axes, sw_turn_y (-sw_joints_get (joints, SW_ANGLE_TOES_UP, side)));

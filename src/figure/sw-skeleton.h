@@ -123,6 +123,9 @@ SwMatrix sw_shoulder_matrix (SwFigureSide side,
                              double       raise_deg,
                              double       direction_deg,
                              double       turn_deg);
+SwMatrix sw_ankle_matrix (SwFigureSide side,
+                          double       up_deg,
+                          double       in_deg);
 void sw_body_solve (SwBody         *body,
                     const SwJoints *joints);
 void sw_body_solve_head (SwBody         *body,

@@ -62,6 +62,7 @@ level_feet (SwSolved *solved)
         continue;
       foot->axes = sw_multiply (sw_turn_z (SW_DEG (atan2 (shank->axes.x.y, shank->axes.x.x))), sw_turn_y (pitch));
       rel = sw_multiply (sw_transpose (shank->axes), foot->axes);
+      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_IN, (SwFigureSide) side, 0);
       sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_UP, (SwFigureSide) side, SW_DEG (atan2 (rel.x.z, rel.x.x)));
       sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, toes_up);
       toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));

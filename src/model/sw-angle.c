@@ -62,6 +62,8 @@ static const SwAngleInfo infos[SW_N_ANGLES] = {
   { "knee", "bend", "knee", 0, 140, "CFR", 0, 140, NULL },
   { "ankle", "up", "ankle", -50, 20, "AAOS", -75, 30,
     "a foot lies on its back when kneeling or face down, and a calf stretch is loaded by the body's weight" },
+  /* The foot below the ankle, about an oblique axis: + the sole turns to the other foot and the toes follow. */
+  { "ankle", "in", "foot", -15, 35, "AAOS", -15, 35, NULL },
   { "toes", "up", "toes", -30, 80, OWN, -30, 80, NULL },
 
   /* All four fingers alike: knuckles (+ towards the palm), curl of the middle joints, which the end joints follow by two

@@ -211,6 +211,28 @@ test_finger_places (void)
   }
 }
 
+/* A sole turned in takes the toes inward; about the oblique axis of the joint below the ankle. */
+static void
+test_sole_places (void)
+{
+  double c = cos (SW_RAD (42));
+  double s = sin (SW_RAD (42));
+
+  for (int side = 0; side < 2; side++)
+    {
+      double inward = -sw_side_sign ((SwFigureSide) side);
+      SwJoints joints = { 0 };
+      SwBody body = { .fists = { FALSE, FALSE } };
+      SwMatrix foot;
+
+      set (&joints, SW_ANGLE_ANKLE_IN, (SwFigureSide) side, 90);
+      sw_body_solve (&body, &joints);
+      foot = body.pieces[SW_PIECE_FOOT + side].axes;
+      assert_at (foot.x, c * c, inward * s, c * s);
+      assert_at (foot.z, s * c, -inward * c, s * s);
+    }
+}
+
 static void
 fill_randomly (SwJoints *joints)
 {
@@ -458,6 +480,7 @@ main (int    argc,
   g_test_add_func ("/skeleton/arm-places", test_arm_places);
   g_test_add_func ("/skeleton/leg-places", test_leg_places);
   g_test_add_func ("/skeleton/finger-places", test_finger_places);
+  g_test_add_func ("/skeleton/sole-places", test_sole_places);
   g_test_add_func ("/skeleton/rigid", test_rigid);
   g_test_add_func ("/skeleton/mirror", test_mirror);
   g_test_add_func ("/skeleton/read-back", test_read_back);
