@@ -54,12 +54,20 @@ def test_filters(g):
     g.expect("any", "Region: Neck", "count", "1")
     g.expect("row", "Chin slide back", "count", "1")
     g.expect("row", "Bridge", "count", "0")
+    g.press("any", "Review: any")
+    g.settle()
+    g.press("any", "Retired")
+    g.key("Escape")
+    g.settle()
+    g.expect("any", "Review: Retired", "count", "1")
+    g.expect("row", "Chin slide back", "count", "0")
     clear(g)
     g.expect("any", "Region: any", "count", "1")
 
 
 def test_cards(g):
     """A card warns of the client's precautions; Enter adds, one undo takes away again."""
+    search(g, "arm and leg reach")
     g.expect("row", "Arm and leg reach on hands and knees", "description", "Against: High blood pressure*")
     before = names(g.order("Session"))
     search(g, "bridge")
@@ -85,7 +93,7 @@ def test_details(g):
     clear(g)
     g.rightclick("row", "Ankle rocks in sitting")
     g.press("any", "Show harder exercises")
-    g.expect("any", "Harder than “Ankle rocks in sitting”: 2 exercises", "count", "1")
+    g.expect("any", "Harder than “Ankle rocks in sitting”: * exercises", "count", "1")
     g.key("Escape")
     clear(g)
 

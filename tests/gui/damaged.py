@@ -19,7 +19,7 @@ def test(work):
         g = work.start(path)
         g.wait("label", name + "*line*")
         g.focus("entry", "Search the catalogue")
-        g.type("calf")
+        g.type("heel raise in sitting")
         g.wait("row", "Heel raise in sitting")
         g.key("ctrl+q")
         ends(g)
