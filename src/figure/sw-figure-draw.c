@@ -142,6 +142,18 @@ room_for (const SwFigure *self,
   return room;
 }
 
+/* The room of one picture without its ring. */
+static Box
+without_ring (const SwLayout *layout,
+              Box             cell)
+{
+  if (layout->ring == SW_RING_BESIDE)
+    cell.width_pt -= layout->ring_pt;
+  else if (layout->ring == SW_RING_BELOW)
+    cell.height_pt -= layout->ring_pt;
+  return cell;
+}
+
 /* How far the panels move aside, all alike, so that their numbers find room in the upper left corner. Returns FALSE when
  * no move helps; then the numbers need a row of their own. */
 static gboolean
@@ -152,18 +164,19 @@ find_shift (const SwCell   *cells,
 {
   double inset = SW_MARK_NUMBER_PT / 2 + 1.0;
   double spare = G_MAXDOUBLE;
+  Box cell = without_ring (layout, (Box){ 0, 0, layout->cell_width_pt, layout->cell_height_pt });
 
   for (int i = 0; i < layout->n; i++)
     {
       const SwExtent *whole = &cells[i].panel->whole;
 
-      spare = MIN (spare, (layout->cell_width_pt - 2 * SW_LAYOUT_MARGIN_PT
+      spare = MIN (spare, (cell.width_pt - 2 * SW_LAYOUT_MARGIN_PT
                            - (whole->right - whole->left) * layout->scale_pt) / 2);
     }
 
   for (double shift = 0; shift <= MAX (0.0, spare); shift += 2)
     {
-      Box box = { shift, 0, layout->cell_width_pt, layout->cell_height_pt };
+      Box box = { shift, 0, cell.width_pt, cell.height_pt };
       double crowd = 0;
 
       for (int i = 0; i < layout->n; i++)
@@ -232,19 +245,19 @@ draw_cell (const SwFigure *whole,
   draw_marks (whole, cell.panel, &paper, box, marks);
 }
 
-/* The second view in its ring, lower right in the box. */
+/* The second view in its ring, lower right in the picture's room. */
 static void
-draw_inset (SwFigure *self,
-            cairo_t  *cr,
-            double    width_pt,
-            double    height_pt,
-            double    across_pt)
+draw_ring (SwFigure      *self,
+           cairo_t       *cr,
+           const SwPanel *panel,
+           Box            box,
+           double         across_pt)
 {
   const SwFigureInset *what = &self->solver.content->inset;
   SwFigure *view = self->inset;
-  double radius = across_pt / 2 - 0.6;
-  double x = width_pt - across_pt / 2;
-  double y = height_pt - across_pt / 2;
+  double radius = across_pt / 2 - 1.6;
+  double x = box.left_pt + box.width_pt - across_pt / 2;
+  double y = box.top_pt + box.height_pt - across_pt / 2;
   SwVector from = sw_body_get_mark (&view->frames[0].body, what->around);
   SwVector to = sw_body_get_mark (&view->frames[SW_N_FRAMES - 1].body, what->around);
   SwSpot middle = sw_see (&view->camera, sw_mix (from, to, 0.5));
@@ -259,7 +272,7 @@ draw_inset (SwFigure *self,
   sw_paper_tone (&paper, 1);
   cairo_fill_preserve (cr);
   cairo_clip (cr);
-  sw_panel_draw (&view->overlay, view, &paper, &room);
+  sw_panel_draw (panel, view, &paper, &room);
   cairo_restore (cr);
   cairo_new_sub_path (cr);
   cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
@@ -315,14 +328,15 @@ sw_figure_draw (SwFigure *self,
       Box box = { i % layout.columns * (layout.cell_width_pt + SW_LAYOUT_GAP_PT),
                   i / layout.columns * (layout.cell_height_pt + SW_LAYOUT_GAP_PT), layout.cell_width_pt,
                   layout.cell_height_pt };
-      Box inner = { box.left_pt + shift, box.top_pt + top, box.width_pt, box.height_pt - top };
+      Box room = without_ring (&layout, box);
+      Box inner = { room.left_pt + shift, room.top_pt + top, room.width_pt, room.height_pt - top };
       gboolean last = i == layout.n - 1;
       Marks marks = { layout.n > 1 ? i + 1 : 0, self->solver.content->hold && last, last };
 
-      draw_cell (self, cr, cells[i], box, inner, layout.scale_pt, marks);
+      draw_cell (self, cr, cells[i], room, inner, layout.scale_pt, marks);
+      if (layout.ring != SW_RING_NONE && self->n_parts == 0)
+        draw_ring (self, cr, layout.n == 1 ? &self->inset->overlay : &self->inset->panels[i], box, layout.ring_pt);
     }
-  if (layout.inset_pt > 0)
-    draw_inset (self, cr, width_pt, height_pt, layout.inset_pt);
   cairo_restore (cr);
 }
 

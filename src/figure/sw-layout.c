@@ -20,10 +20,10 @@
 #define NATURAL_FINE_PT 640.0
 /* Panels beside each other may be this much smaller than under each other, which makes the picture less high. */
 #define BESIDE_WORTH 0.7
-/* What the second view takes of the box: of its width beside, of its height below. */
-#define INSET_BESIDE 0.40
-#define INSET_BELOW 0.42
-#define INSET_BESIDE_WORTH 0.75
+/* What the second view takes of a picture's room: of its width beside, of its height below. */
+#define RING_BESIDE 0.40
+#define RING_BELOW 0.42
+#define RING_BESIDE_WORTH 0.75
 
 static gboolean
 is_close (const SwFigure *figure)
@@ -68,8 +68,21 @@ get_size (SwFigure *figure,
     }
 }
 
+/* The diameter of the second view's ring in a picture's room. */
+static double
+find_across (SwRing ring,
+             double width_pt,
+             double height_pt)
+{
+  if (ring == SW_RING_BESIDE)
+    return MIN (RING_BESIDE * width_pt, height_pt);
+
+  return ring == SW_RING_BELOW ? MIN (RING_BELOW * height_pt, width_pt) : 0.0;
+}
+
 static double
 fit (SwFigure *figure,
+     SwRing    ring,
      double    width_pt,
      double    height_pt,
      int       columns,
@@ -77,9 +90,14 @@ fit (SwFigure *figure,
 {
   double w = (width_pt - 2 * SW_LAYOUT_MARGIN_PT - (columns - 1) * SW_LAYOUT_GAP_PT) / columns;
   double h = (height_pt - 2 * SW_LAYOUT_MARGIN_PT - (rows - 1) * SW_LAYOUT_GAP_PT) / rows;
+  double across = find_across (ring, w, h);
   double width;
   double height;
 
+  if (ring == SW_RING_BESIDE)
+    w -= across;
+  else if (ring == SW_RING_BELOW)
+    h -= across;
   get_size (figure, columns * rows > 1, &width, &height);
   return CLAMP (MIN (w / width, h / height), 1.0, most_scale (figure));
 }
@@ -96,6 +114,7 @@ count_panels (SwFigure *figure)
 static void
 choose_columns (SwLayout *self,
                 SwFigure *figure,
+                SwRing    ring,
                 double    width_pt,
                 double    height_pt)
 {
@@ -109,7 +128,7 @@ choose_columns (SwLayout *self,
   for (int columns = most; columns >= least; columns--)
     {
       int rows = (n + columns - 1) / columns;
-      double scale = fit (figure, width_pt, height_pt, columns, rows);
+      double scale = fit (figure, ring, width_pt, height_pt, columns, rows);
 
       /* Three in two columns leave a hole that a grid of more hides better. */
       if ((n == 3 && columns == 2) || scale <= self->scale_pt)
@@ -123,17 +142,18 @@ choose_columns (SwLayout *self,
 static void
 choose_grid (SwLayout *self,
              SwFigure *figure,
+             SwRing    ring,
              double    width_pt,
              double    height_pt)
 {
   SwFigureLayout layout = figure->solver.content->layout;
-  SwLayout one = { .n = 1, .columns = 1, .rows = 1, .scale_pt = fit (figure, width_pt, height_pt, 1, 1) };
+  SwLayout one = { .n = 1, .columns = 1, .rows = 1, .scale_pt = fit (figure, ring, width_pt, height_pt, 1, 1) };
   gboolean panels = layout > SW_FIGURE_LAYOUT_SINGLE || figure->needs_panels || figure->n_parts > 0;
 
   *self = one;
   if (count_panels (figure) > 1 && layout != SW_FIGURE_LAYOUT_SINGLE)
     {
-      choose_columns (self, figure, width_pt, height_pt);
+      choose_columns (self, figure, ring, width_pt, height_pt);
       if (!panels && !(figure->wants_panels && self->scale_pt > PANELS_WORTH * one.scale_pt))
         *self = one;
     }
@@ -141,6 +161,8 @@ choose_grid (SwLayout *self,
   self->height_pt = height_pt;
   self->cell_width_pt = (width_pt - (self->columns - 1) * SW_LAYOUT_GAP_PT) / self->columns;
   self->cell_height_pt = (height_pt - (self->rows - 1) * SW_LAYOUT_GAP_PT) / self->rows;
+  self->ring = ring;
+  self->ring_pt = find_across (ring, self->cell_width_pt, self->cell_height_pt);
 }
 
 /**
@@ -156,22 +178,18 @@ sw_layout_choose (SwLayout *self,
                   double    width_pt,
                   double    height_pt)
 {
-  double beside = MIN (INSET_BESIDE * width_pt, height_pt);
-  double below = MIN (INSET_BELOW * height_pt, width_pt);
-  SwLayout under;
+  SwLayout below;
 
   if (figure->inset == NULL)
     {
-      choose_grid (self, figure, width_pt, height_pt);
+      choose_grid (self, figure, SW_RING_NONE, width_pt, height_pt);
       return;
     }
 
-  choose_grid (self, figure, width_pt - beside, height_pt);
-  self->inset_pt = beside - 2;
-  choose_grid (&under, figure, width_pt, height_pt - below);
-  under.inset_pt = below - 2;
-  if (self->scale_pt < INSET_BESIDE_WORTH * under.scale_pt)
-    *self = under;
+  choose_grid (self, figure, SW_RING_BESIDE, width_pt, height_pt);
+  choose_grid (&below, figure, SW_RING_BELOW, width_pt, height_pt);
+  if (self->scale_pt < RING_BESIDE_WORTH * below.scale_pt)
+    *self = below;
 }
 
 /**
@@ -187,7 +205,7 @@ sw_layout_make_room (SwLayout *self,
                      SwFigure *figure,
                      double    lower_pt)
 {
-  self->scale_pt = MIN (self->scale_pt, fit (figure, self->width_pt, self->height_pt - lower_pt * self->rows,
+  self->scale_pt = MIN (self->scale_pt, fit (figure, self->ring, self->width_pt, self->height_pt - lower_pt * self->rows,
                                              self->columns, self->rows));
 }
 
@@ -225,47 +243,62 @@ sw_layout_fit_one (SwFigure *figure,
                    double    width_pt,
                    double    height_pt)
 {
-  return fit (figure, width_pt, height_pt, 1, 1);
+  return fit (figure, SW_RING_NONE, width_pt, height_pt, 1, 1);
+}
+
+/* The height that one picture of that width wants, and the scale it then has. */
+static double
+measure_cell (SwFigure *figure,
+              SwRing    ring,
+              gboolean  panels,
+              double    width_pt,
+              double   *scale_pt)
+{
+  double across = ring == SW_RING_BESIDE ? RING_BESIDE * width_pt : 0.0;
+  double w;
+  double h;
+
+  get_size (figure, panels, &w, &h);
+  *scale_pt = MIN (natural_scale (figure), (width_pt - across) / w);
+  h *= *scale_pt;
+  if (ring == SW_RING_BELOW)
+    return MIN (h / (1 - RING_BELOW), h + width_pt);
+
+  return MAX (h, across);
 }
 
 /* The height that the pictures want in that width, and the scale they then have. */
 static double
 measure_grid (SwFigure *figure,
+              SwRing    ring,
               double    width_pt,
               double   *scale_pt)
 {
   SwFigureLayout layout = figure->solver.content->layout;
-  double natural = natural_scale (figure);
+  double width = width_pt - 2 * SW_LAYOUT_MARGIN_PT;
   int n = count_panels (figure);
-  int rows;
+  double height;
   double one;
-  double w;
-  double h;
 
-  get_size (figure, FALSE, &w, &h);
-  one = MIN (natural, (width_pt - 2 * SW_LAYOUT_MARGIN_PT) / w);
-  *scale_pt = one;
   if (n == 1 || layout == SW_FIGURE_LAYOUT_SINGLE
       || !(figure->needs_panels || figure->wants_panels || figure->n_parts > 0 || layout > SW_FIGURE_LAYOUT_SINGLE))
-    return one * h;
+    return measure_cell (figure, ring, FALSE, width, scale_pt);
 
-  get_size (figure, TRUE, &w, &h);
-  one = MIN (natural, (width_pt - 2 * SW_LAYOUT_MARGIN_PT) / w);
+  height = n * measure_cell (figure, ring, TRUE, width, &one) + (n - 1) * SW_LAYOUT_GAP_PT;
   *scale_pt = one;
-  rows = n;
   for (int columns = n; columns > 1 && layout != SW_FIGURE_LAYOUT_STACKED; columns--)
     {
-      double scale
-          = MIN (natural, (width_pt - 2 * SW_LAYOUT_MARGIN_PT - (columns - 1) * SW_LAYOUT_GAP_PT) / (columns * w));
+      int rows = (n + columns - 1) / columns;
+      double scale;
+      double cell = measure_cell (figure, ring, TRUE, (width - (columns - 1) * SW_LAYOUT_GAP_PT) / columns, &scale);
 
       if ((n == 3 && columns == 2) || (layout == SW_FIGURE_LAYOUT_AUTO && scale < BESIDE_WORTH * one))
         continue;
       *scale_pt = scale;
-      rows = (n + columns - 1) / columns;
-      break;
+      return rows * cell + (rows - 1) * SW_LAYOUT_GAP_PT;
     }
 
-  return rows * *scale_pt * h + (rows - 1) * SW_LAYOUT_GAP_PT;
+  return height;
 }
 
 /**
@@ -287,16 +320,14 @@ sw_figure_measure (SwFigure *self,
   /* A wide box may be filled up to the height at which it begins to magnify. */
   zoom = MAX (1.0, width_pt / (1.4 * LARGE_BOX_PT));
   width_pt /= zoom;
-  height = measure_grid (self, width_pt, &scale);
+  height = measure_grid (self, self->inset != NULL ? SW_RING_BELOW : SW_RING_NONE, width_pt, &scale);
   if (self->inset != NULL)
     {
       double beside_scale;
-      double beside = measure_grid (self, (1 - INSET_BESIDE) * width_pt, &beside_scale);
+      double beside = measure_grid (self, SW_RING_BESIDE, width_pt, &beside_scale);
 
-      if (beside_scale >= INSET_BESIDE_WORTH * scale)
-        height = MAX (beside, INSET_BESIDE * width_pt);
-      else
-        height /= 1 - INSET_BELOW;
+      if (beside_scale >= RING_BESIDE_WORTH * scale)
+        height = beside;
     }
   *height_pt = zoom * MAX (24.0, MIN (height + 2 * SW_LAYOUT_MARGIN_PT, 1.6 * width_pt));
 }

@@ -9,16 +9,30 @@ G_BEGIN_DECLS
 #define SW_LAYOUT_GAP_PT 5.0
 
 /**
+ * SwRing:
+ * @SW_RING_NONE: there is no second view
+ * @SW_RING_BESIDE: it stands lower right beside each picture
+ * @SW_RING_BELOW: it stands lower right under each picture
+ */
+typedef enum
+{
+  SW_RING_NONE,
+  SW_RING_BESIDE,
+  SW_RING_BELOW,
+} SwRing;
+
+/**
  * SwLayout:
  * @n: how many pictures
  * @columns: of the grid they stand in
  * @rows: of the grid
  * @width_pt: of the grid, which begins in the box's upper left corner
  * @height_pt: of the grid
- * @cell_width_pt: of one picture
- * @cell_height_pt: of one picture
+ * @cell_width_pt: of one picture and its ring
+ * @cell_height_pt: of one picture and its ring
  * @scale_pt: points for one stature
- * @inset_pt: diameter of the second view's ring, 0 for none; it stands in the box's lower right corner
+ * @ring: where the second view stands
+ * @ring_pt: its diameter
  *
  * How a figure's pictures are arranged in a box.
  */
@@ -32,7 +46,8 @@ typedef struct
   double cell_width_pt;
   double cell_height_pt;
   double scale_pt;
-  double inset_pt;
+  SwRing ring;
+  double ring_pt;
 } SwLayout;
 
 void sw_layout_choose (SwLayout *self,
