@@ -48,9 +48,14 @@ hands_meet (const SwFigure *self)
   return FALSE;
 }
 
-/* The side of what is shown; of a figure that shows nothing, the working side. */
-static SwFigureSide
-find_side (const SwFigure *self)
+/**
+ * sw_close_get_side:
+ * @self: a close figure
+ *
+ * Returns: the side of what is shown; of a figure that shows nothing, the working side
+ */
+SwFigureSide
+sw_close_get_side (const SwFigure *self)
 {
   SwFigureMark shown = self->solver.content->shown[0];
   int sided = (int) shown - (int) SW_FIGURE_MARK_RIGHT_SHOULDER;
@@ -71,7 +76,7 @@ void
 sw_close_init (SwFigure *self)
 {
   SwFigureFrame frame = self->solver.content->frame;
-  SwFigureSide side = find_side (self);
+  SwFigureSide side = sw_close_get_side (self);
 
   self->fine = frame == SW_FIGURE_FRAME_HAND || frame == SW_FIGURE_FRAME_FOOT;
   self->drawn = BIT (SW_N_PARTS) - 1;
@@ -104,7 +109,7 @@ sw_close_get_mark (const SwFigure *self,
   gboolean foot = self->solver.content->frame == SW_FIGURE_FRAME_FOOT;
   SwFigureMark mark = foot ? SW_FIGURE_MARK_RIGHT_TOES : marks[MIN (nth, (int) G_N_ELEMENTS (marks) - 1)];
 
-  return find_side (self) == SW_FIGURE_LEFT ? sw_figure_mark_get_mirrored (mark) : mark;
+  return sw_close_get_side (self) == SW_FIGURE_LEFT ? sw_figure_mark_get_mirrored (mark) : mark;
 }
 
 /**
@@ -139,7 +144,7 @@ gboolean
 sw_close_shows_furniture (const SwFigure *self)
 {
   const SwScene *scene = &self->solver.scene;
-  SwPart foot = SW_SIDED (SW_PART_FOOT, find_side (self));
+  SwPart foot = SW_SIDED (SW_PART_FOOT, sw_close_get_side (self));
 
   if (self->solver.content->frame == SW_FIGURE_FRAME_FOOT)
     return sw_part_get_lowest (&self->solver.keys[0].body, foot) < FOOT_DOWN;

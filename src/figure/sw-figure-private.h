@@ -82,6 +82,7 @@ int sw_figure_get_cells (SwFigure *self,
                          SwCell    cells[SW_MAX_PANELS]);
 
 void sw_close_init (SwFigure *self);
+SwFigureSide sw_close_get_side (const SwFigure *self);
 SwFigureMark sw_close_get_mark (const SwFigure *self,
                                 int             nth);
 void sw_close_drop_things (SwMotifs *items);

@@ -56,6 +56,29 @@ append_sentence (GString    *text,
   g_string_append (text, g_utf8_next_char (sentence));
 }
 
+/* From where a close picture sees its hand or foot. */
+static const char *
+close_view_words (const SwFigure *self,
+                  SwPhrases      *phrases)
+{
+  static const char *const hand_keys[] = { "figure.view-thumb", "figure.view-little-finger", "figure.view-palm",
+                                           "figure.view-hand-back" };
+  static const char *const foot_keys[] = { "figure.view-front", "figure.view-back", "figure.view-inner",
+                                           "figure.view-outer", "figure.view-above" };
+  gboolean hand = self->solver.content->frame == SW_FIGURE_FRAME_HAND;
+  SwFigureSide side = sw_close_get_side (self);
+  SwMatrix axes = self->solver.keys[0].body.pieces[SW_SIDED (hand ? SW_PIECE_HAND : SW_PIECE_FOOT, side)].axes;
+  double along = sw_dot (self->camera.toward, axes.x);
+  double inward = -sw_side_sign (side) * sw_dot (self->camera.toward, axes.y);
+  double shares[] = { along, -along, inward, -inward, sw_dot (self->camera.toward, axes.z) };
+  int best = 0;
+
+  for (int i = 1; i < (hand ? 4 : 5); i++)
+    if (shares[i] > shares[best])
+      best = i;
+  return sw_phrases_get (phrases, hand ? hand_keys[best] : foot_keys[best]);
+}
+
 static const char *
 view_words (const SwFigure *self,
             SwPhrases      *phrases)
@@ -65,6 +88,8 @@ view_words (const SwFigure *self,
   double front = sw_dot (c, trunk.x);
   double side = fabs (sw_dot (c, trunk.y));
 
+  if (self->fine)
+    return close_view_words (self, phrases);
   if (c.z > 0.7)
     return sw_phrases_get (phrases, "figure.view-above");
   if (side > 0.9)
@@ -84,7 +109,9 @@ dup_start (const SwFigure *self,
            gboolean        with_things)
 {
   const SwFigureContent *content = self->solver.content;
-  const char *base = find_nick (phrases, "figure-base", SW_TYPE_FIGURE_BASE, (int) content->poses[0].base);
+  gboolean hand = content->frame == SW_FIGURE_FRAME_HAND;
+  const char *base = self->fine ? sw_phrases_get (phrases, hand ? "figure.close-hand" : "figure.close-foot")
+                                : find_nick (phrases, "figure-base", SW_TYPE_FIGURE_BASE, (int) content->poses[0].base);
   GString *start = g_string_new (base);
   const char *things[MOST_THINGS + 1] = { NULL };
   g_autofree char *list = NULL;
@@ -92,7 +119,7 @@ dup_start (const SwFigure *self,
   guint said = 0;
   int n = 0;
 
-  g_string_replace (start, "{side}", side_word (phrases, content->poses[0].on), 0);
+  g_string_replace (start, "{side}", side_word (phrases, self->fine ? sw_close_get_side (self) : content->poses[0].on), 0);
   for (int i = 0; with_things && i < content->n_props && n < MOST_THINGS; i++)
     {
       SwFigureProp kind = content->props[i].kind;

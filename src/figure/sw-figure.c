@@ -412,6 +412,13 @@ new_inset (const SwFigure *self)
   content.view_turn_deg = content.inset.turn_deg;
   content.view_tilt_deg = content.inset.tilt_deg;
   content.frame = SW_FIGURE_FRAME_WHOLE;
+  if (content.inset.around >= SW_FIGURE_MARK_RIGHT_FINGERS)
+    {
+      /* The whole body's hand has no single fingers. */
+      content.frame = SW_FIGURE_FRAME_HAND;
+      content.shown[0] = content.inset.around;
+      content.shown[1] = SW_FIGURE_MARK_NONE;
+    }
   content.layout = SW_FIGURE_LAYOUT_SINGLE;
   return new_part (self, &content);
 }

@@ -179,7 +179,7 @@ test_nonsense (void)
         }
       content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STEPS + 1);
       content.sides = (SwFigureSides) any_of (SW_FIGURE_SIDES_ALTERNATE + 1);
-      content.inset = (SwFigureInset){ (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_TOES + 1),
+      content.inset = (SwFigureInset){ (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                        g_test_rand_double_range (-180, 180), g_test_rand_double_range (-30, 89),
                                        g_test_rand_double_range (0.05, 1) };
       for (int k = 0; k < SW_FIGURE_MAX_SHOWN; k++)

@@ -25,12 +25,18 @@ test_words (void)
 {
   const char *leg = "<pose base='on-back'/><pose><hip side='right' bend='46'/></pose><motion kind='there-and-back'/>";
   g_autofree char *right = text_of (leg, FALSE);
+  const char *hand = "<pose base='standing'><shoulder side='right' raise='30' direction='90'/>"
+                     "<elbow side='right' bend='150'/></pose>"
+                     "<pose><fingers side='right' knuckle='80' curl='90'/></pose><view turn='90' frame='hand'/>";
+  g_autofree char *fist = text_of (hand, TRUE);
   g_autofree char *left = text_of (leg, TRUE);
   g_autofree char *both = text_of (
       "<pose base='standing'/><pose><knee side='both' bend='40'/><hip side='both' bend='40'/></pose>", FALSE);
   g_autofree char *hold = text_of (
       "<pose base='side-lying'/><motion kind='still' hold='yes'/><prop kind='pillow' under='head'/>", FALSE);
 
+  g_assert_cmpstr (fist, ==, "View into the palm. Left hand, close. Left fingers curl from 0 to 90 degrees. Left knuckles "
+                             "bend from 0 to 80 degrees. Then back.");
   g_assert_cmpstr (right, ==, "Side view. Lying on the back. Right hip bends from -3 to 46 degrees. Then back.");
   g_assert_cmpstr (left, ==, "Side view. Lying on the back. Left hip bends from -3 to 46 degrees. Then back.");
   g_assert_nonnull (strstr (both, "Knees bend from 0 to 40 degrees."));
