@@ -81,8 +81,9 @@ draw_nail (const SwPaper  *paper,
       /* Squarer than an ellipse, as nails are. */
       double bulge = 1 / pow (pow (fabs (c), 3) + pow (fabs (s), 3), 1.0 / 3);
 
-      line_to (paper, camera, frame, sw_add (middle, sw_add (sw_scale (along, c * bulge), sw_scale (across, s * bulge))),
-               i == 0);
+      SwVector from_middle = sw_add (sw_scale (along, c * bulge), sw_scale (across, s * bulge));
+
+      line_to (paper, camera, frame, sw_add (middle, from_middle), i == 0);
     }
   cairo_close_path (paper->cr);
   sw_paper_tone (paper, TONE_NAIL);
@@ -173,8 +174,11 @@ draw_toes (const SwPaper  *paper,
       double r = tip->half.x;
 
       if (faces (item, tip->piece, camera, up))
-        draw_nail (paper, camera, frame, sw_add (tip->centre, sw_add (sw_scale (along, 0.25 * r), sw_scale (up, 0.8 * r))),
-                   sw_scale (along, 0.55 * r), sw_vector (0, 0.5 * r, 0));
+        {
+          SwVector middle_of_nail = sw_add (tip->centre, sw_add (sw_scale (along, 0.25 * r), sw_scale (up, 0.8 * r)));
+
+          draw_nail (paper, camera, frame, middle_of_nail, sw_scale (along, 0.55 * r), sw_vector (0, 0.5 * r, 0));
+        }
     }
 }
 

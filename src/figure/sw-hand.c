@@ -101,7 +101,8 @@ bend_thumb (const SwHand   *hand,
 SwHand
 sw_hand_fist (void)
 {
-  return (SwHand){ .knuckle_deg = 80, .curl_deg = 95, .thumb_out_deg = 25, .thumb_across_deg = 72, .thumb_bend_deg = 60 };
+  return (SwHand){ .knuckle_deg = 80, .curl_deg = 95,
+                   .thumb_out_deg = 25, .thumb_across_deg = 72, .thumb_bend_deg = 60 };
 }
 
 /**
@@ -112,7 +113,8 @@ sw_hand_fist (void)
 SwHand
 sw_hand_round_ball (void)
 {
-  return (SwHand){ .knuckle_deg = 42, .curl_deg = 48, .thumb_out_deg = 10, .thumb_across_deg = 72, .thumb_bend_deg = 25 };
+  return (SwHand){ .knuckle_deg = 42, .curl_deg = 48,
+                   .thumb_out_deg = 10, .thumb_across_deg = 72, .thumb_bend_deg = 25 };
 }
 
 /**

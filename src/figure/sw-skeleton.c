@@ -200,8 +200,7 @@ sw_ankle_matrix (SwFigureSide side,
                  double       up_deg,
                  double       in_deg)
 {
-  /* The joint under the ankle: 42 degrees up from the sole, Inman, as quoted in kinesiology texts; its 16 degrees inward
-   * are left out. */
+  /* The joint under the ankle, 42 degrees up from the sole (Inman, from memory); its 16 degrees inward are left out. */
   SwVector axis = sw_vector (cos (SW_RAD (42)), 0, sin (SW_RAD (42)));
 
   return sw_multiply (sw_turn_y (-up_deg), sw_turn_axis (axis, -sw_side_sign (side) * in_deg));
