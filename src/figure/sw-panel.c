@@ -278,7 +278,7 @@ draw_arrows (const SwPanel  *panel,
 
           sw_arrow_place (&arrow, path, n_path, content->about != SW_FIGURE_MARK_NONE ? &about : NULL, &panel->items,
                           panel->moving, paper->scale_pt, room);
-          arrow.back = content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && !content->hold;
+          arrow.back = content->motion == SW_FIGURE_MOTION_THERE_AND_BACK;
         }
       sw_arrow_draw (paper, &arrow);
     }

@@ -9,28 +9,52 @@
 /* From this direction on, the far limb hides behind the near one: within 40 degrees of the side. */
 #define SIDEWAYS 0.77
 #define HEAD_PT 1.5
+/* Limbs that move by less than this, or by less than that share of the one that moves most, only go along. */
+#define MOVED 0.012
+#define WORTH 0.45
 #define APART_PT 3.7
 
 static const guint rights = 1u << SW_LIMB_RIGHT_ARM | 1u << SW_LIMB_RIGHT_LEG;
 static const guint lefts = 1u << SW_LIMB_LEFT_ARM | 1u << SW_LIMB_LEFT_LEG;
 
-static guint
-find_limbs (guint moving)
+/* How far the parts of a limb go at most between the poses, parts of stature. */
+static double
+limb_travel (const SwFigure *figure,
+             SwLimb          limb)
 {
+  static const SwFigureMark ends[SW_N_LIMBS][3]
+      = { { SW_FIGURE_MARK_RIGHT_HAND, SW_FIGURE_MARK_RIGHT_ELBOW, SW_FIGURE_MARK_RIGHT_FINGERS },
+          { SW_FIGURE_MARK_LEFT_HAND, SW_FIGURE_MARK_LEFT_ELBOW, SW_FIGURE_MARK_LEFT_FINGERS },
+          { SW_FIGURE_MARK_RIGHT_TOES, SW_FIGURE_MARK_RIGHT_KNEE, SW_FIGURE_MARK_RIGHT_HEEL },
+          { SW_FIGURE_MARK_LEFT_TOES, SW_FIGURE_MARK_LEFT_KNEE, SW_FIGURE_MARK_LEFT_HEEL } };
+  const SwSolver *solver = &figure->solver;
+  double most = 0;
+
+  for (int key = 1; key < solver->n_keys; key++)
+    for (int i = 0; i < 3; i++)
+      most = MAX (most, sw_length (sw_sub (sw_body_get_mark (&solver->keys[key].body, ends[limb][i]),
+                                           sw_body_get_mark (&solver->keys[0].body, ends[limb][i]))));
+
+  return most;
+}
+
+/* The limbs that the motion is about: a hand that only goes along with a knee is none of them. */
+static guint
+find_limbs (const SwFigure *figure)
+{
+  double travel[SW_N_LIMBS];
+  double most = MOVED;
   guint limbs = 0;
 
-  for (int side = 0; side < 2; side++)
+  for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
     {
-      guint arm = 1u << SW_SIDED (SW_PART_UPPER_ARM, side) | 1u << SW_SIDED (SW_PART_FOREARM, side)
-                  | 1u << SW_SIDED (SW_PART_HAND, side);
-      guint leg = 1u << SW_SIDED (SW_PART_THIGH, side) | 1u << SW_SIDED (SW_PART_SHANK, side)
-                  | 1u << SW_SIDED (SW_PART_FOOT, side);
-
-      if ((moving & arm) != 0)
-        limbs |= 1u << (SW_LIMB_RIGHT_ARM + side);
-      if ((moving & leg) != 0)
-        limbs |= 1u << (SW_LIMB_RIGHT_LEG + side);
+      travel[limb] = limb_travel (figure, (SwLimb) limb);
+      most = MAX (most, travel[limb]);
     }
+  for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
+    if (travel[limb] >= WORTH * most)
+      limbs |= 1u << limb;
+
   return limbs;
 }
 
@@ -53,7 +77,7 @@ sw_sides_mark_get (SwSidesMark    *self,
                    const SwFigure *figure)
 {
   const SwFigureContent *content = figure->solver.content;
-  guint limbs = find_limbs (figure->overlay.moving);
+  guint limbs = find_limbs (figure);
   gboolean pairs = limbs == cross (limbs);
   gboolean trunk = (figure->overlay.moving >> SW_PART_TRUNK & 1) != 0;
   gboolean sideways = fabs (figure->camera.toward.y) > SIDEWAYS;
