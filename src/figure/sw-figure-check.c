@@ -327,7 +327,8 @@ check_balance (const SwFigure *self,
 {
   double worst = BALANCE_MARGIN;
 
-  if (self->solver.content->poses[0].base != SW_FIGURE_BASE_STANDING)
+  if (self->solver.content->poses[0].base != SW_FIGURE_BASE_STANDING
+      || sw_scene_has_ball_behind (self->solver.content))
     return;
 
   for (int i = 0; i < n_frames; i++)

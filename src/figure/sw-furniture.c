@@ -69,7 +69,7 @@ add_chairs (SwBox          *boxes,
   /* Legs of a chair behind a hand or a foot would only be asked about. */
   if (solver->keys[0].body.fine)
     return;
-  if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING)
+  if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING && scene->seat == SW_FIGURE_PROP_CHAIR)
     add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
   if (scene->chair_where == SW_FIGURE_WHERE_FRONT)
     add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235,

@@ -160,6 +160,7 @@ hold_hand (SwHold            *hold,
   SwFigureSide outer = solver->content->mirrored ? SW_FIGURE_RIGHT : SW_FIGURE_LEFT;
   SwVector along = sw_length (headward) > 0.7 ? headward : sw_across (trunk.x, up);
 
+  double ball = scene->seat == SW_FIGURE_PROP_BALL ? 0.055 : 0;
   double height = pin->to == SW_FIGURE_PLACE_STEP
                       ? scene->step_high.z
                       : sw_scene_get_lift (solver->content, (SwLimb) ((int) SW_LIMB_RIGHT_ARM + (int) pin->side));
@@ -188,7 +189,7 @@ hold_hand (SwHold            *hold,
           down, sw_vector (1, 0, -0.2));
       break;
     case SW_FIGURE_PLACE_SEAT:
-      in_world (hold, pin, fist, sw_vector (scene->seat_at + 0.02, s * 0.128, scene->seat_height + PALM_GAP), down,
+      in_world (hold, pin, fist, sw_vector (scene->seat_at + 0.02, s * 0.128, scene->seat_height + PALM_GAP - ball), down,
                 ahead);
       break;
     case SW_FIGURE_PLACE_THIGH:

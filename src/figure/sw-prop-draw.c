@@ -4,6 +4,7 @@
  * as hair, never have the tone of what works, and have an outline of their own. */
 #include "config.h"
 
+#include "sw-ball-draw.h"
 #include "sw-furniture.h"
 #include "sw-pad-draw.h"
 #include "sw-ribbon.h"
@@ -400,6 +401,17 @@ sw_props_add_items (SwMotifs        *items,
   for (int i = 0; i < solver->content->n_props; i++)
     {
       const SwFigurePropSpec *prop = &solver->content->props[i];
+
+      if (prop->between != SW_FIGURE_BETWEEN_NONE)
+        {
+          sw_ball_add_between (items, i, prop, camera, &now->body, tolerance);
+          continue;
+        }
+      if (prop->kind == SW_FIGURE_PROP_BALL && sw_ball_is_big (prop))
+        {
+          sw_ball_add_big (items, i, camera, solver, &now->body, tolerance);
+          continue;
+        }
 
       switch (prop->kind)
         {

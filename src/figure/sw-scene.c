@@ -16,6 +16,8 @@
 #define BLOCK_HEIGHT 0.060
 #define ROLLER_HEIGHT 0.086
 #define CUSHION_HEIGHT 0.036
+#define SMALL_BALL_HEIGHT 0.040
+#define BIG_BALL_HEIGHT 0.32
 /* A step's back edge this far behind the hips still has the heels on it. */
 #define HEELS_ON (-0.035)
 
@@ -73,6 +75,8 @@ sw_scene_get_prop_height (const SwFigurePropSpec *prop)
       return ROLLER_HEIGHT;
     case SW_FIGURE_PROP_CUSHION:
       return CUSHION_HEIGHT;
+    case SW_FIGURE_PROP_BALL:
+      return prop->where == SW_FIGURE_WHERE_UNDER ? BIG_BALL_HEIGHT : SMALL_BALL_HEIGHT;
     default:
       return 0.0;
     }
@@ -195,18 +199,49 @@ sw_scene_get_stand (const SwFigureContent *content,
 {
   SwLimb limb = (SwLimb) ((int) SW_LIMB_RIGHT_LEG + (int) side);
   double lift = sw_scene_get_lift (content, limb);
+  gboolean lies = content->poses[0].base == SW_FIGURE_BASE_ON_BACK
+                  || content->poses[0].base == SW_FIGURE_BASE_ON_BACK_KNEES_BENT;
+  gboolean on_floor = pose->pinned[limb] && pose->pins[limb].to == SW_FIGURE_PLACE_FLOOR;
 
   if (pose->pinned[limb] && pose->pins[limb].to == SW_FIGURE_PLACE_STEP)
     return sw_scene_get_step_height (content);
-  if (lift > 0 || content->poses[0].base != SW_FIGURE_BASE_STANDING
-      || (pose->pinned[limb] && pose->pins[limb].to == SW_FIGURE_PLACE_FLOOR))
+  if (lift > 0)
     return lift;
 
   for (int i = 0; i < content->n_props; i++)
-    if (content->props[i].where == SW_FIGURE_WHERE_UNDER)
+    if (content->props[i].where == SW_FIGURE_WHERE_UNDER
+        && (on_floor ? content->props[i].kind == SW_FIGURE_PROP_BALL && lies
+                     : content->poses[0].base == SW_FIGURE_BASE_STANDING))
       lift = MAX (lift, sw_scene_get_prop_height (&content->props[i]));
 
   return lift;
+}
+
+/* Whether the author says how far away the wall is. */
+static gboolean
+has_distant_wall (const SwFigureContent *content)
+{
+  for (int i = 0; i < content->n_props; i++)
+    if (content->props[i].kind == SW_FIGURE_PROP_WALL && !isnan (content->props[i].distance))
+      return TRUE;
+
+  return FALSE;
+}
+
+/**
+ * sw_scene_has_ball_behind:
+ * @content: a figure
+ *
+ * Returns: whether the back leans on a ball on the wall
+ */
+gboolean
+sw_scene_has_ball_behind (const SwFigureContent *content)
+{
+  for (int i = 0; i < content->n_props; i++)
+    if (content->props[i].kind == SW_FIGURE_PROP_BALL && content->props[i].where == SW_FIGURE_WHERE_BEHIND)
+      return TRUE;
+
+  return FALSE;
 }
 
 static void
@@ -267,6 +302,12 @@ sw_scene_measure (SwScene               *scene,
   if (holds_to (pose, SW_FIGURE_PLACE_WALL))
     scene->wall_where = SW_FIGURE_WHERE_FRONT;
 
+  scene->seat = SW_FIGURE_PROP_CHAIR;
+  for (int i = 0; i < content->n_props && sits; i++)
+    if (content->props[i].where == SW_FIGURE_WHERE_UNDER
+        && (content->props[i].kind == SW_FIGURE_PROP_BALL || content->props[i].kind == SW_FIGURE_PROP_PLINTH))
+      scene->seat = content->props[i].kind;
+
   scene->wall_at = hips.x + 0.35;
   if (scene->wall_where == SW_FIGURE_WHERE_FRONT)
     scene->wall_at = reach_wall (pose, start);
@@ -283,7 +324,17 @@ sw_scene_measure (SwScene               *scene,
       gboolean sideways = where == SW_FIGURE_WHERE_RIGHT || where == SW_FIGURE_WHERE_LEFT;
       double middle = sideways ? hips.y : hips.x;
 
-      if (prop->kind == SW_FIGURE_PROP_WALL)
+      if (prop->kind == SW_FIGURE_PROP_BALL && where == SW_FIGURE_WHERE_BEHIND)
+        {
+          scene->wall_where = where;
+          if (!has_distant_wall (content))
+            scene->wall_at = sw_body_get_mark (start, SW_FIGURE_MARK_LOW_BACK).x + 0.012
+                             - (isnan (prop->height) ? BIG_BALL_HEIGHT : prop->height);
+        }
+      else if (prop->kind == SW_FIGURE_PROP_WALL && where == SW_FIGURE_WHERE_BEHIND && sw_scene_has_ball_behind (content)
+               && isnan (prop->distance))
+        continue;
+      else if (prop->kind == SW_FIGURE_PROP_WALL)
         {
           scene->wall_where = where;
           if (!isnan (prop->distance))

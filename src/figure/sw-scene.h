@@ -11,6 +11,7 @@ G_BEGIN_DECLS
  * @counter_at: likewise of the counter's near edge
  * @counter_height: of its top
  * @chair_at: of the chair's back, when it stands in front or beside
+ * @seat: what they sit on when they sit
  * @seat_at: x of the hips when they sit
  * @seat_height: of the seat's top
  * @chair_top: of the chair's back
@@ -28,6 +29,7 @@ typedef struct
   double counter_at;
   double counter_height;
   double chair_at;
+  SwFigureProp seat;
   double seat_at;
   double seat_height;
   double chair_top;
@@ -49,6 +51,7 @@ double sw_scene_get_stand (const SwFigureContent *content,
                            SwFigureSide           side);
 double sw_scene_get_bed (const SwFigureContent *content);
 double sw_scene_get_step_height (const SwFigureContent *content);
+gboolean sw_scene_has_ball_behind (const SwFigureContent *content);
 gboolean sw_scene_heels_hang (const SwFigureContent *content);
 
 G_END_DECLS

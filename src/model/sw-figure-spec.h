@@ -215,6 +215,14 @@ typedef enum
   SW_FIGURE_FRAME_FOOT,
 } SwFigureFrame;
 
+typedef enum
+{
+  SW_FIGURE_BETWEEN_NONE,
+  SW_FIGURE_BETWEEN_KNEES,
+  SW_FIGURE_BETWEEN_FEET,
+  SW_FIGURE_BETWEEN_HANDS,
+} SwFigureBetween;
+
 /**
  * SwFigureLayout:
  * @SW_FIGURE_LAYOUT_AUTO: chosen by the drawing from what moves and the room there is
@@ -311,6 +319,7 @@ typedef struct
  * @under: for pillow, towel, cushion, roller and block: the part it lies under
  * @in: for what is held: the hand; for a loop: what it goes round; for a cuff: the hand or foot above which it lies
  * @from: for a band held at both ends, a loop or a strap: where its other end is
+ * @between: for pillow, towel, cushion and ball: both parts that hold it
  * @height: parts of stature: top of a counter, step or plinth, fixed end of a band; NAN lets the program choose
  * @distance: parts of stature between the body's middle and the near face; NAN lets the program choose
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote
@@ -322,6 +331,7 @@ typedef struct
   SwFigureMark under;
   SwFigureMark in;
   SwFigureMark from;
+  SwFigureBetween between;
   double height;
   double distance;
   char **extras;

@@ -282,6 +282,7 @@ write_prop (SwXmlWriter            *writer,
   write_unless_zero (writer, "under", SW_TYPE_FIGURE_MARK, (int) prop->under);
   write_unless_zero (writer, "in", SW_TYPE_FIGURE_MARK, (int) prop->in);
   write_unless_zero (writer, "from", SW_TYPE_FIGURE_MARK, (int) prop->from);
+  write_unless_zero (writer, "between", SW_TYPE_FIGURE_BETWEEN, (int) prop->between);
   if (!isnan (prop->height))
     sw_xml_writer_attribute_double (writer, "height", prop->height);
   if (!isnan (prop->distance))

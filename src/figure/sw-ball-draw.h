@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "sw-motif.h"
+#include "sw-solver.h"
+
+G_BEGIN_DECLS
+
+gboolean sw_ball_is_big (const SwFigurePropSpec *prop);
+void sw_ball_add_big (SwMotifs       *motifs,
+                      int             nth,
+                      const SwCamera *camera,
+                      const SwSolver *solver,
+                      const SwBody   *body,
+                      double          tolerance);
+void sw_ball_add_between (SwMotifs               *motifs,
+                          int                     nth,
+                          const SwFigurePropSpec *prop,
+                          const SwCamera         *camera,
+                          const SwBody           *body,
+                          double                  tolerance);
+
+G_END_DECLS
