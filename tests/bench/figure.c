@@ -14,7 +14,7 @@
 
 #define WIDTH_PT 142.0
 #define HEIGHT_PT 125.0
-#define N_ROUNDS 10
+#define N_ROUNDS 2
 
 typedef enum
 {
