@@ -11,6 +11,11 @@
 #define PLINTH_HEIGHT 0.30
 #define WALL_THICK 0.030
 #define WALL_TOP 1.10
+#define TABLE_DEPTH 0.30
+#define TABLE_HALF 0.25
+#define BED_DEPTH 0.46
+#define BED_HALF 0.34
+#define UPRIGHT_HEIGHT 1.08
 #define BAND_AWAY 0.52
 #define BAND_HEIGHT 0.60
 
@@ -106,6 +111,71 @@ add_counter (SwBox         *boxes,
       add_box (boxes, n, -0.26, 0.26, edge + sign * 0.022, edge + sign * 0.18, 0, top - 0.026, 0.94);
       add_box (boxes, n, -0.28, 0.28, edge, edge + sign * 0.185, top - 0.026, top, 0.88);
     }
+}
+
+/* A table shows its legs. */
+static void
+add_table (SwBox         *boxes,
+           int           *n,
+           const SwScene *scene)
+{
+  gboolean ahead = scene->table_where == SW_FIGURE_WHERE_FRONT || scene->table_where == SW_FIGURE_WHERE_BEHIND;
+  double sign = scene->table_where == SW_FIGURE_WHERE_FRONT || scene->table_where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
+  double near = scene->table_at;
+  double far = near + sign * TABLE_DEPTH;
+  double top = scene->table_height;
+
+  for (int i = 0; i < 4; i++)
+    {
+      double a = i < 2 ? near + sign * 0.016 : far - sign * 0.038;
+      double b = i % 2 == 0 ? -TABLE_HALF + 0.016 : TABLE_HALF - 0.038;
+
+      if (ahead)
+        add_box (boxes, n, a, a + sign * 0.022, b, b + 0.022, 0, top - 0.024, 0.84);
+      else
+        add_box (boxes, n, b, b + 0.022, a, a + sign * 0.022, 0, top - 0.024, 0.84);
+    }
+  if (ahead)
+    add_box (boxes, n, near, far, -TABLE_HALF, TABLE_HALF, top - 0.024, top, 0.90);
+  else
+    add_box (boxes, n, -TABLE_HALF, TABLE_HALF, near, far, top - 0.024, top, 0.90);
+}
+
+/* The edge of a bed that somebody sits on. */
+static void
+add_bed (SwBox         *boxes,
+         int           *n,
+         const SwScene *scene,
+         double         y)
+{
+  double front = scene->seat_at + 0.10;
+  double back = front - BED_DEPTH;
+
+  for (int i = 0; i < 4; i++)
+    {
+      double x = i < 2 ? front - 0.045 : back + 0.015;
+      double side = i % 2 == 0 ? y - BED_HALF + 0.015 : y + BED_HALF - 0.045;
+
+      add_box (boxes, n, x, x + 0.03, side, side + 0.03, 0, scene->seat_height - 0.085, 0.84);
+    }
+  add_box (boxes, n, back, front, y - BED_HALF, y + BED_HALF, scene->seat_height - 0.085, scene->seat_height - 0.055,
+           0.84);
+  add_box (boxes, n, back + 0.006, front - 0.004, y - BED_HALF + 0.006, y + BED_HALF - 0.006,
+           scene->seat_height - 0.055, scene->seat_height, 0.97);
+}
+
+/* The upright of a cable pulley. */
+static void
+add_upright (SwBox    *boxes,
+             int      *n,
+             SwVector  pulley,
+             SwVector  hips)
+{
+  SwVector away = sw_unit (sw_vector (pulley.x - hips.x, pulley.y - hips.y, 0), sw_vector (1, 0, 0));
+  SwVector at = sw_add (pulley, sw_scale (away, 0.045));
+
+  add_box (boxes, n, at.x - 0.07, at.x + 0.07, at.y - 0.07, at.y + 0.07, 0, 0.020, 0.84);
+  add_box (boxes, n, at.x - 0.020, at.x + 0.020, at.y - 0.020, at.y + 0.020, 0.020, UPRIGHT_HEIGHT, 0.86);
 }
 
 /* A wall ends above the highest hand. */
@@ -294,6 +364,10 @@ sw_furniture_get_boxes (const SwSolver *solver,
   add_chairs (boxes, &n, solver);
   if (solver->scene.counter_where != SW_FIGURE_WHERE_AUTO)
     add_counter (boxes, &n, &solver->scene);
+  if (solver->scene.table_where != SW_FIGURE_WHERE_AUTO)
+    add_table (boxes, &n, &solver->scene);
+  if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING && solver->scene.seat == SW_FIGURE_PROP_PLINTH)
+    add_bed (boxes, &n, &solver->scene, solver->keys[0].body.pieces[SW_PIECE_PELVIS].at.y);
   if (solver->scene.wall_where != SW_FIGURE_WHERE_AUTO)
     add_wall (boxes, &n, solver);
 
@@ -310,6 +384,11 @@ sw_furniture_get_boxes (const SwSolver *solver,
       const SwFigurePropSpec *prop = &content->props[i];
       SwVector hips = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at;
 
+      if (prop->kind == SW_FIGURE_PROP_CABLE && !posted)
+        {
+          add_upright (boxes, &n, sw_band_get_fixed_end (solver, i, &solver->keys[0].body), hips);
+          posted = TRUE;
+        }
       if (prop->kind == SW_FIGURE_PROP_BLOCK)
         add_block (boxes, &n, solver, prop);
       /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */

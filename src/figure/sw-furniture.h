@@ -18,7 +18,7 @@ typedef struct
   double tone;
 } SwBox;
 
-#define SW_MAX_BOXES 24
+#define SW_MAX_BOXES 40
 
 int sw_furniture_get_boxes (const SwSolver *solver,
                             const SwGround *ground,

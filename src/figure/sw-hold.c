@@ -69,6 +69,7 @@ easy_elbow (SwFigurePlace to,
     case SW_FIGURE_PLACE_WALL:
       return blend (trunk, side, -0.2, 0.45, 0, -1);
     case SW_FIGURE_PLACE_COUNTER:
+    case SW_FIGURE_PLACE_TABLE:
     case SW_FIGURE_PLACE_CHAIR_BACK:
     case SW_FIGURE_PLACE_SEAT:
       return blend (trunk, side, -1, 0.35, 0, -0.5);
@@ -180,6 +181,12 @@ hold_hand (SwHold            *hold,
       in_world (hold, pin, fist,
                 on_furniture (scene->counter_where, scene->counter_at, 0.035, scene->counter_height + PALM_GAP,
                               shoulder, s * 0.11),
+                down, ahead);
+      break;
+    case SW_FIGURE_PLACE_TABLE:
+      in_world (hold, pin, fist,
+                on_furniture (scene->table_where, scene->table_at, 0.09, scene->table_height + PALM_GAP, shoulder,
+                              s * 0.09),
                 down, ahead);
       break;
     case SW_FIGURE_PLACE_CHAIR_BACK:
@@ -332,6 +339,31 @@ hold_forearm (SwHold            *hold,
   hold->toward = sw_sub (elbow, shoulder);
 }
 
+/* The forearm flat on the table, the elbow as far ahead as the upper arm reaches down to it. */
+static void
+hold_forearm_on_table (SwHold            *hold,
+                       const SwScene     *scene,
+                       const SwFigurePin *pin,
+                       const SwBody      *body)
+{
+  SwVector shoulder = body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, pin->side)].at;
+  double s = sw_side_sign (pin->side);
+  double y = shoulder.y + s * (pin->offset[1] + 0.02);
+  double z = scene->table_height + SW_ELBOW_HEIGHT;
+  double reach
+      = SW_UPPER_ARM * SW_UPPER_ARM - (z - shoulder.z) * (z - shoulder.z) - (y - shoulder.y) * (y - shoulder.y);
+  SwVector elbow = sw_vector (shoulder.x + sqrt (MAX (reach, 0.0)), y, z);
+  SwVector along = sw_unit (sw_vector (1, -s * 0.35, 0), ahead);
+  double drop = SW_ELBOW_HEIGHT - WRIST_ON_FLOOR;
+  SwVector wrist = sw_add (elbow, sw_scale (along, sqrt (SW_FOREARM * SW_FOREARM - drop * drop)));
+
+  wrist.z = scene->table_height + WRIST_ON_FLOOR;
+  hold->attach = -1;
+  hold->grip = sw_grip_for_palm (pin->side, FALSE, wrist, down, along);
+  hold->grip.at = wrist;
+  hold->toward = sw_sub (elbow, shoulder);
+}
+
 /* Whether a foot stands on the floor in the start already, and stays there. */
 static gboolean
 keeps_floor (const SwSolver    *solver,
@@ -446,6 +478,8 @@ sw_hold_find (SwHold         *hold,
     {
       if (pin->to == SW_FIGURE_PLACE_FLOOR || pin->to == SW_FIGURE_PLACE_START)
         hold_forearm_on_floor (hold, solver, pin, body, is_start);
+      else if (pin->to == SW_FIGURE_PLACE_TABLE)
+        hold_forearm_on_table (hold, &solver->scene, pin, body);
       else
         hold_forearm (hold, solver, pin, body);
       return;

@@ -434,6 +434,10 @@ sw_props_add_items (SwMotifs        *items,
         case SW_FIGURE_PROP_LOOP:
           sw_ribbon_add_loop (items, i, prop, camera, &now->body, sw_band_get_fixed_end (solver, i, &now->body));
           break;
+        case SW_FIGURE_PROP_CABLE:
+          sw_ribbon_add_cable (items, i, prop, camera, &now->body,
+                               sw_band_get_fixed_end (solver, i, &now->body), tolerance);
+          break;
         case SW_FIGURE_PROP_CUFF:
           sw_ribbon_add_cuff (items, i, prop, camera, &now->body, tolerance);
           break;

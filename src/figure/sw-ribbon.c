@@ -14,6 +14,8 @@
 #define STRAP_INK 0.20
 #define EDGE_PT 0.65
 #define GAP_PT 0.8
+#define CORD_PT 1.0
+#define CORD_INK 0.15
 #define N_RING 7
 
 /**
@@ -337,6 +339,56 @@ sw_ribbon_add_strap (SwMotifs              *motifs,
       add_strand (motifs, nth, camera, body, hand, foot, edge);
 }
 
+/**
+ * sw_ribbon_add_cable:
+ * @motifs: (inout): grows by pulley, line and handle
+ * @nth: number of the prop
+ * @prop: a cable in a hand
+ * @camera: the view
+ * @body: the body that holds it
+ * @fixed_end: where the pulley is
+ * @tolerance: of outlines, parts of stature
+ */
+void
+sw_ribbon_add_cable (SwMotifs               *motifs,
+                     int                     nth,
+                     const SwFigurePropSpec *prop,
+                     const SwCamera         *camera,
+                     const SwBody           *body,
+                     SwVector                fixed_end,
+                     double                  tolerance)
+{
+  static const int wheel_sizes[] = { 1 };
+  static const int bar_sizes[] = { 2 };
+  SwFigureSide side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? SW_FIGURE_LEFT : SW_FIGURE_RIGHT;
+  SwPlacement hand = body->pieces[SW_SIDED (SW_PIECE_HAND, side)];
+  SwVector grip = sw_vector (0, -sw_side_sign (side) * 0.006, -0.042);
+  SwVector bar[2] = { sw_place (hand, sw_add (grip, sw_vector (-0.048, 0, 0))),
+                      sw_place (hand, sw_add (grip, sw_vector (0.048, 0, 0))) };
+  SwVector middle = sw_place (hand, grip);
+  SwVector ring = sw_add (middle, sw_scale (sw_unit (sw_sub (fixed_end, middle), sw_vector (1, 0, 0)), 0.075));
+  const SwVector stirrup[3] = { bar[0], ring, bar[1] };
+  const SwVector line[2] = { ring, fixed_end };
+  SwPlacement at = { sw_identity (), fixed_end };
+  SwEgg wheel = sw_egg (camera, at, sw_vector (0, 0, 0), sw_vector (0.022, 0.022, 0.022));
+  guint fist = 1u << SW_SIDED (SW_PART_HAND, side);
+  SwMotif *motif;
+  SwEgg eggs[2];
+
+  motif = sw_motifs_add_thing (motifs, nth, &wheel, wheel_sizes, 1, tolerance);
+  motif->tone = 0.97;
+  motif = sw_motifs_add_line (motifs, nth, camera, line, 2, 0);
+  motif->under = fist;
+  motif = sw_motifs_add_line (motifs, nth, camera, stirrup, 3, 0);
+  motif->under = fist;
+  for (int i = 0; i < 2; i++)
+    eggs[i] = sw_egg (camera, (SwPlacement){ sw_identity (), bar[i] }, sw_vector (0, 0, 0),
+                      sw_vector (0.010, 0.010, 0.010));
+  motif = sw_motifs_add_thing (motifs, nth, eggs, bar_sizes, 1, tolerance);
+  motif->tone = 0.70;
+  motif->under = fist;
+}
+
 static void
 trace (const SwPaper *paper,
        const SwMotif *motif)
@@ -360,7 +412,9 @@ sw_ribbon_draw (const SwPaper *paper,
   {
     double width;
     double tone;
-  } strokes[] = { { width + 2 * GAP_PT, 1.0 }, { width, motif->line_ink }, { width - 2 * EDGE_PT, motif->tone } };
+  } strokes[] = { { MAX (width, CORD_PT) + 2 * GAP_PT, 1.0 },
+                  { MAX (width, CORD_PT), width > 0 ? motif->line_ink : CORD_INK },
+                  { width - 2 * EDGE_PT, motif->tone } };
 
   cairo_save (paper->cr);
   cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_BUTT);

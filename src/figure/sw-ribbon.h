@@ -23,6 +23,13 @@ void sw_ribbon_add_strap (SwMotifs              *motifs,
                           const SwFigureContent *content,
                           const SwCamera        *camera,
                           const SwBody          *body);
+void sw_ribbon_add_cable (SwMotifs                *motifs,
+                          int                      nth,
+                          const SwFigurePropSpec  *prop,
+                          const SwCamera          *camera,
+                          const SwBody            *body,
+                          SwVector                 fixed_end,
+                          double                   tolerance);
 void sw_ribbon_draw (const SwPaper *paper,
                      const SwMotif *motif);
 

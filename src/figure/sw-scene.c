@@ -8,6 +8,9 @@
 
 #define COUNTER_HEIGHT 0.53
 #define CHAIR_TOP 0.50
+#define TABLE_HEIGHT 0.43
+/* How far below the shoulder a table is on which forearms rest at ease. */
+#define TABLE_BELOW_SHOULDER 0.192
 #define SEAT_HEIGHT 0.265
 #define PALM_GAP 0.004
 #define STEP_HEIGHT 0.10
@@ -313,6 +316,9 @@ sw_scene_measure (SwScene               *scene,
     scene->wall_at = reach_wall (pose, start);
   scene->counter_at = hips.x + 0.17;
   scene->chair_at = hips.x + 0.25;
+  scene->table_where = holds_to (pose, SW_FIGURE_PLACE_TABLE) ? SW_FIGURE_WHERE_FRONT : SW_FIGURE_WHERE_AUTO;
+  scene->table_at = hips.x + 0.115;
+  scene->table_height = sits ? start->pieces[SW_PIECE_UPPER_ARM].at.z - TABLE_BELOW_SHOULDER : TABLE_HEIGHT;
   if (find_step (content) != NULL)
     measure_step (scene, find_step (content), pose, start);
 
@@ -348,6 +354,13 @@ sw_scene_measure (SwScene               *scene,
           if (!isnan (prop->height))
             scene->counter_height = prop->height;
           scene->counter_at = middle + sign * (!isnan (prop->distance) ? prop->distance : sideways ? 0.15 : 0.17);
+        }
+      else if (prop->kind == SW_FIGURE_PROP_TABLE)
+        {
+          scene->table_where = where;
+          if (!isnan (prop->height))
+            scene->table_height = prop->height;
+          scene->table_at = middle + sign * (!isnan (prop->distance) ? prop->distance : sideways ? 0.15 : 0.115);
         }
       else if (prop->kind == SW_FIGURE_PROP_CHAIR && prop->where != SW_FIGURE_WHERE_UNDER
                && !(sits && prop->where == SW_FIGURE_WHERE_AUTO))

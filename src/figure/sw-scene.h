@@ -10,6 +10,8 @@ G_BEGIN_DECLS
  * @wall_at: signed place of the wall's face along x (front, behind) or y (left, right)
  * @counter_at: likewise of the counter's near edge
  * @counter_height: of its top
+ * @table_at: likewise of the table's near edge
+ * @table_height: of its top
  * @chair_at: of the chair's back, when it stands in front or beside
  * @seat: what they sit on when they sit
  * @seat_at: x of the hips when they sit
@@ -24,10 +26,13 @@ typedef struct
 {
   SwFigureWhere wall_where;
   SwFigureWhere counter_where;
+  SwFigureWhere table_where;
   SwFigureWhere chair_where;
   double wall_at;
   double counter_at;
   double counter_height;
+  double table_at;
+  double table_height;
   double chair_at;
   SwFigureProp seat;
   double seat_at;

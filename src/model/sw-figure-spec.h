@@ -59,6 +59,7 @@ typedef enum
   SW_FIGURE_PLACE_FLOOR,
   SW_FIGURE_PLACE_WALL,
   SW_FIGURE_PLACE_COUNTER,
+  SW_FIGURE_PLACE_TABLE,
   SW_FIGURE_PLACE_STEP,
   SW_FIGURE_PLACE_CHAIR_BACK,
   SW_FIGURE_PLACE_SEAT,
@@ -151,6 +152,8 @@ typedef enum
   SW_FIGURE_PROP_CHAIR,
   SW_FIGURE_PROP_WALL,
   SW_FIGURE_PROP_COUNTER,
+  SW_FIGURE_PROP_TABLE,
+  SW_FIGURE_PROP_CABLE,
   SW_FIGURE_PROP_STEP,
   SW_FIGURE_PROP_BLOCK,
   SW_FIGURE_PROP_ROLLER,
@@ -320,7 +323,7 @@ typedef struct
  * @in: for what is held: the hand; for a loop: what it goes round; for a cuff: the hand or foot above which it lies
  * @from: for a band held at both ends, a loop or a strap: where its other end is
  * @between: for pillow, towel, cushion and ball: both parts that hold it
- * @height: parts of stature: top of a counter, step or plinth, fixed end of a band; NAN lets the program choose
+ * @height: parts of stature: top of a counter, table, step or plinth, fixed end of a band or cable; NAN lets the program choose
  * @distance: parts of stature between the body's middle and the near face; NAN lets the program choose
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote
  */
