@@ -49,6 +49,7 @@ struct _SwSearch
   GArray *words;         /* of SwWord, sorted */
   GArray *postings;      /* of Posting, sorted by word */
   GArray *first;         /* of guint32: where a word's postings begin; one more at the end */
+  GArray *name_words;    /* of guint16: by exercise, how many words its name has */
 };
 
 /* Gathers words while the index is made. */
@@ -94,6 +95,18 @@ gather (Gathering  *self,
       posting = (Posting) { number_of (self, &word), exercise, rank };
       g_array_append_val (self->postings, posting);
     }
+}
+
+static guint16
+count_words (const char *text)
+{
+  guint16 n = 0;
+  SwWord word;
+
+  while (text != NULL && n < G_MAXUINT16 && sw_word_take (&text, &word))
+    n++;
+
+  return n;
 }
 
 static void
@@ -276,8 +289,14 @@ sw_search_new (SwCatalogue *catalogue,
   gathering.words = g_ptr_array_new_with_free_func (g_free);
   gathering.numbers = g_hash_table_new (sw_word_hash, sw_word_equal);
   gathering.postings = g_array_new (FALSE, FALSE, sizeof (Posting));
+  self->name_words = g_array_sized_new (FALSE, FALSE, sizeof (guint16), self->exercises->len);
   for (guint i = 0; i < self->exercises->len; i++)
-    gather_exercise (&gathering, i, self->exercises->pdata[i], language);
+    {
+      guint16 n = count_words (sw_exercise_get_text (self->exercises->pdata[i], language)->name);
+
+      g_array_append_val (self->name_words, n);
+      gather_exercise (&gathering, i, self->exercises->pdata[i], language);
+    }
 
   arrange (self, &gathering);
   g_hash_table_unref (gathering.numbers);
@@ -300,6 +319,7 @@ sw_search_free (SwSearch *self)
   g_array_unref (self->words);
   g_array_unref (self->postings);
   g_array_unref (self->first);
+  g_array_unref (self->name_words);
   g_free (self);
 }
 
@@ -537,6 +557,10 @@ sw_search_find (SwSearch             *self,
   else if (!rate (self, typed, n_typed, unfinished, FALSE, totals)
            && !rate (self, typed, n_typed, unfinished, TRUE, totals))
     return g_ptr_array_new_with_free_func (g_object_unref);
+
+  /* Among alike ones comes first what has nothing in its name but what was asked for. */
+  for (guint i = 0; n_typed > 0 && i < self->exercises->len; i++)
+    totals[i] += totals[i] > 0 && g_array_index (self->name_words, guint16, i) == n_typed;
 
   return pick (self, totals, filter);
 }

@@ -197,6 +197,30 @@ test_random (void)
     }
 }
 
+/* What is called by the very word comes before what has it among others, whatever the alphabet says. */
+static void
+test_whole_name (void)
+{
+  static const Row named[] = {
+    { "ball-bridge", "Ball bridge", NULL, "Lift.", SW_REGION_HIP, SW_POSITION_ON_BACK, 0, 0, FALSE,
+      SW_REVIEW_STATE_DRAFT },
+    { "bridge", "Bridge", NULL, "Lift.", SW_REGION_HIP, SW_POSITION_ON_BACK, 0, 0, FALSE, SW_REVIEW_STATE_DRAFT },
+  };
+  g_autoptr (SwCatalogue) catalogue = sw_catalogue_new ();
+  g_autoptr (GPtrArray) exercises = g_ptr_array_new_with_free_func (g_object_unref);
+  g_autoptr (SwSearch) bridges = NULL;
+  g_autoptr (GPtrArray) found = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (named); i++)
+    g_ptr_array_add (exercises, make_exercise (&named[i]));
+  sw_catalogue_add (catalogue, exercises);
+  bridges = sw_search_new (catalogue, "en");
+  found = sw_search_find (bridges, "bridge", NULL);
+
+  g_assert_cmpuint (found->len, ==, 2);
+  g_assert_cmpstr (sw_exercise_get_id (found->pdata[0]), ==, "bridge");
+}
+
 static void
 test_empty_catalogue (void)
 {
@@ -230,6 +254,7 @@ main (int   argc,
   g_test_add_func ("/reckon/search/beginning", test_beginning);
   g_test_add_func ("/reckon/search/rank", test_rank);
   g_test_add_func ("/reckon/search/typing-errors", test_typing_errors);
+  g_test_add_func ("/reckon/search/whole-name", test_whole_name);
   g_test_add_func ("/reckon/search/all", test_all);
   g_test_add_func ("/reckon/search/filter", test_filter);
   g_test_add_func ("/reckon/search/random", test_random);
