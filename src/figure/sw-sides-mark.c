@@ -83,8 +83,9 @@ sw_sides_mark_get (SwSidesMark    *self,
   gboolean sideways = fabs (figure->camera.toward.y) > SIDEWAYS;
 
   *self = (SwSidesMark){ 0 };
-  if (limbs == 0 && content->sides != SW_FIGURE_SIDES_AUTO)
-    limbs = rights;
+  /* A head or a trunk that turns has no limbs to show. */
+  if (limbs == 0)
+    return;
   switch (content->sides)
     {
     case SW_FIGURE_SIDES_ALTERNATE:
@@ -103,7 +104,7 @@ sw_sides_mark_get (SwSidesMark    *self,
     case SW_FIGURE_SIDES_AUTO:
     default:
       if (content->motion != SW_FIGURE_MOTION_STEPS && figure->overlay.moving != 0 && !trunk
-          && limbs != 0 && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
+          && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
         *self = (SwSidesMark){ 1, { limbs, 0 } };
       break;
     }

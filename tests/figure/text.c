@@ -57,7 +57,7 @@ test_short (void)
       g_auto (GStrv) words = g_strsplit (text, " ", -1);
 
       g_test_message ("%s", text);
-      g_assert_cmpuint (g_strv_length (words), <=, strstr (text, "3:") != NULL ? 60 : 45);
+      g_assert_cmpuint (g_strv_length (words), <=, strstr (text, "3:") != NULL ? 70 : 45);
       g_assert_cmpuint (g_strv_length (words), >=, 3);
       g_assert_null (strpbrk (text, "%{}"));
     }

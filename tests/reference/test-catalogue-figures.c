@@ -181,7 +181,7 @@ check_solved (const char   *id,
 
   text = sw_figure_dup_text (figure, phrases);
   words = g_strsplit (text, " ", -1);
-  if (g_strv_length (words) < 3 || g_strv_length (words) > 65)
+  if (g_strv_length (words) < 3 || g_strv_length (words) > 70)
     complain ("%s: %u words instead of the picture: %s", id, g_strv_length (words), text);
 }
 
