@@ -279,13 +279,13 @@ choose_panels (SwFigure *self)
                                  .from_phase = i == 0 ? 0 : (double) (i - 1) / (solver->n_keys - 1),
                                  .to_phase = i == 0 ? (circle ? 1 : 0) : (double) i / (solver->n_keys - 1) };
 
+  find_frame (self, moving);
   sw_panel_add_items (&self->overlay, self);
   for (int i = 0; i < self->n_panels; i++)
     sw_panel_add_items (&self->panels[i], self);
   self->needs_panels = solver->n_keys > 2 || solver->content->motion == SW_FIGURE_MOTION_STEPS
                        || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
   self->wants_panels = solver->n_keys == 2 && trunk > TRUNK_MOVED;
-  find_frame (self, moving);
   measure_whole (self);
 }
 

@@ -85,7 +85,7 @@ add_chairs (SwBox          *boxes,
     {
       double y = scene->chair_at + (scene->chair_where == SW_FIGURE_WHERE_LEFT ? 0.123 : -0.123);
 
-      add_chair (boxes, n, hips.x - 0.06, hips.x + 0.18, y, scene->chair_top - 0.235, scene->chair_top);
+      add_chair (boxes, n, hips.x - 0.175, hips.x + 0.065, y, scene->chair_top - 0.235, scene->chair_top);
     }
 }
 

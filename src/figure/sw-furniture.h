@@ -5,19 +5,6 @@
 
 G_BEGIN_DECLS
 
-/**
- * SwBox:
- * @low: its least corner
- * @high: its greatest corner
- * @tone: of the side that faces up; the others are darker
- */
-typedef struct
-{
-  SwVector low;
-  SwVector high;
-  double tone;
-} SwBox;
-
 #define SW_MAX_BOXES 40
 
 int sw_furniture_get_boxes (const SwSolver *solver,

@@ -73,6 +73,7 @@ append (SwMotifs *self)
   item->style = SW_INK_NEAR;
   item->n_outlines = item->n_eggs = item->n_line = item->n_seams = 0;
   item->line_width = 0.0;
+  item->camera = NULL;
   item->line_ink = SW_TONE_PROP_INK;
   item->extent = sw_extent_empty ();
   return item;
@@ -204,6 +205,33 @@ sw_motifs_add_line (SwMotifs       *self,
 }
 
 /**
+ * sw_motifs_add_box:
+ * @box: a piece of furniture in front of some of the body
+ * @camera: the view; must outlive @self
+ * @tolerance: of outlines, parts of stature
+ *
+ * Returns: (transfer none): the new item, valid until the next one is added
+ */
+SwMotif *
+sw_motifs_add_box (SwMotifs       *self,
+                   const SwBox    *box,
+                   const SwCamera *camera,
+                   double          tolerance)
+{
+  static const int sizes[] = { 8 };
+  const SwVector point = { 1e-4, 1e-4, 1e-4 };
+  SwMotif *item;
+  SwEgg eggs[8];
+
+  for (int k = 0; k < 8; k++)
+    eggs[k] = sw_egg (camera, (SwPlacement){ sw_identity (), sw_box_get_corner (box, k) }, sw_vector (0, 0, 0), point);
+  item = sw_motifs_add_thing (self, -1, eggs, sizes, 1, tolerance);
+  item->camera = camera;
+  item->box = *box;
+  return item;
+}
+
+/**
  * sw_motif_add_seam:
  * @camera: the view
  * @from: one end, in the world
@@ -317,6 +345,11 @@ fixed_order (const SwMotif *a,
         return (a->under >> part_b & 1) != 0 ? -1 : 1;
       if (part_b < 0 && part_a >= 0 && ((b->under | b->over) >> part_a & 1) != 0)
         return (b->under >> part_a & 1) != 0 ? 1 : -1;
+      /* Furniture in its own order, and before what is held. */
+      if (a->camera != NULL && b->camera != NULL)
+        return sw_box_hides_box (&a->box, &b->box, a->camera) ? 1 : -1;
+      if (part_a < 0 && part_b < 0 && (a->camera != NULL || b->camera != NULL))
+        return a->camera != NULL ? -1 : 1;
       return 0;
     }
   if (a->body == b->body)
@@ -487,7 +520,7 @@ sw_motifs_get_share_seen (const SwMotifs *self,
           {
             const SwMotif *other = &self->items[self->order[later]];
 
-            covered = other->style != SW_INK_START && sw_motif_holds (other, x, y);
+            covered = other->style != SW_INK_START && other->camera == NULL && sw_motif_holds (other, x, y);
           }
         all++;
         if (!covered)

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "sw-outline.h"
+#include "sw-box.h"
 
 G_BEGIN_DECLS
 
@@ -38,6 +38,8 @@ typedef enum
  * @line_ink: tone of a band's edges
  * @seams: short lines upon a thing that tell what it is
  * @n_seams: how many
+ * @camera: (nullable): for furniture: the view, and then @box is what it is
+ * @box: a piece of furniture in front of some of the body
  * @joint: where it hangs on its parent
  * @end: its far end
  *
@@ -65,6 +67,8 @@ typedef struct
   double line_ink;
   SwSpot seams[SW_MOTIF_MAX_SEAMS][2];
   int n_seams;
+  const SwCamera *camera;
+  SwBox box;
   SwSpot joint;
   SwSpot end;
 } SwMotif;
@@ -102,6 +106,10 @@ SwMotif *sw_motifs_add_line (SwMotifs       *self,
                              const SwVector *line,
                              int             n_line,
                              double          width);
+SwMotif *sw_motifs_add_box (SwMotifs       *self,
+                            const SwBox    *box,
+                            const SwCamera *camera,
+                            double          tolerance);
 void sw_motif_add_seam (SwMotif        *self,
                         const SwCamera *camera,
                         SwVector        from,

@@ -241,6 +241,9 @@ sw_panel_add_items (SwPanel        *panel,
         style = SW_INK_NEAR;
       sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
     }
+  if (!figure->fine)
+    sw_props_add_furniture (&panel->items, camera, &figure->solver, &figure->ground, &panel->solid->body,
+                            figure->above, figure->below, SW_TOLERANCE);
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
   if (figure->fine)
     sw_close_drop_things (&panel->items);

@@ -18,66 +18,6 @@ is_level (const SwCamera *camera)
   return fabs (camera->toward.z) < sin (SW_RAD (LEVEL_TILT_DEG));
 }
 
-static SwVector
-corner (const SwBox *box,
-        int          n)
-{
-  return sw_vector ((n & 1) != 0 ? box->high.x : box->low.x, (n & 2) != 0 ? box->high.y : box->low.y,
-                    (n & 4) != 0 ? box->high.z : box->low.z);
-}
-
-static void
-draw_face (const SwPaper  *paper,
-           const SwCamera *camera,
-           const SwBox    *box,
-           const int       corners[4],
-           double          tone)
-{
-  for (int i = 0; i < 4; i++)
-    {
-      SwSpot at = sw_see (camera, corner (box, corners[i]));
-
-      if (i == 0)
-        sw_paper_move (paper, at.x, at.y);
-      else
-        sw_paper_line (paper, at.x, at.y);
-    }
-  cairo_close_path (paper->cr);
-  sw_paper_tone (paper, tone);
-  cairo_fill_preserve (paper->cr);
-  sw_paper_tone (paper, SW_TONE_PROP_INK);
-  cairo_set_line_width (paper->cr, SW_PROP_INK_PT);
-  cairo_stroke (paper->cr);
-}
-
-static void
-draw_box (const SwPaper  *paper,
-          const SwCamera *camera,
-          const SwBox    *box)
-{
-  static const struct
-  {
-    SwVector normal;
-    int corners[4];
-    double darker;
-  } faces[] = {
-    { { 1, 0, 0 }, { 1, 3, 7, 5 }, 0.06 }, { { -1, 0, 0 }, { 0, 4, 6, 2 }, 0.06 },
-    { { 0, 1, 0 }, { 2, 6, 7, 3 }, 0.03 }, { { 0, -1, 0 }, { 0, 1, 5, 4 }, 0.03 },
-    { { 0, 0, 1 }, { 4, 5, 7, 6 }, 0.0 },
-  };
-
-  for (gsize i = 0; i < G_N_ELEMENTS (faces); i++)
-    if (sw_dot (faces[i].normal, camera->toward) > 1e-3)
-      draw_face (paper, camera, box, faces[i].corners, box->tone - faces[i].darker);
-}
-
-static double
-box_depth (const SwBox    *box,
-           const SwCamera *camera)
-{
-  return sw_dot (sw_add (box->low, box->high), camera->toward) / 2;
-}
-
 /* Scraps of furniture at the edge of a close frame would only be asked about. */
 static gboolean
 is_in_frame (const SwBox    *box,
@@ -90,7 +30,7 @@ is_in_frame (const SwBox    *box,
 
   for (int k = 0; k < 8; k++)
     {
-      double y = sw_see (camera, corner (box, k)).y;
+      double y = sw_see (camera, sw_box_get_corner (box, k)).y;
 
       low = MIN (low, y);
       high = MAX (high, y);
@@ -160,10 +100,10 @@ floor_extent (const SwCamera *camera,
   SwBox floor_box = { ground->low, ground->high, 0 };
 
   for (int k = 0; k < 8; k++)
-    sw_extent_add (&extent, sw_see (camera, corner (&floor_box, k)).x, 0);
+    sw_extent_add (&extent, sw_see (camera, sw_box_get_corner (&floor_box, k)).x, 0);
   for (int i = 0; i < n; i++)
     for (int k = 0; k < 8; k++)
-      sw_extent_add (&extent, sw_see (camera, corner (&boxes[i], k)).x, 0);
+      sw_extent_add (&extent, sw_see (camera, sw_box_get_corner (&boxes[i], k)).x, 0);
   extent.left -= 0.03;
   extent.right += 0.03;
   return extent;
@@ -179,7 +119,7 @@ floor_extent (const SwCamera *camera,
  * @above: what is lower on paper is out of the frame
  * @below: what is higher is, too
  *
- * Draws ground and furniture.
+ * Draws the ground and what of the furniture is behind the whole body.
  */
 void
 sw_props_draw_behind (const SwPaper  *paper,
@@ -210,11 +150,12 @@ sw_props_draw_behind (const SwPaper  *paper,
       int farthest = -1;
 
       for (int k = 0; k < n; k++)
-        if (!drawn[k] && (farthest < 0 || box_depth (&boxes[k], camera) < box_depth (&boxes[farthest], camera)))
+        if (!drawn[k] && (farthest < 0 || sw_box_get_depth (&boxes[k], camera) < sw_box_get_depth (&boxes[farthest], camera)))
           farthest = k;
       drawn[farthest] = TRUE;
-      if (is_in_frame (&boxes[farthest], camera, above, below))
-        draw_box (paper, camera, &boxes[farthest]);
+      if (is_in_frame (&boxes[farthest], camera, above, below)
+          && sw_box_get_hidden (&boxes[farthest], body, camera) == 0)
+        sw_box_draw (&boxes[farthest], paper, camera, FALSE);
     }
 }
 
@@ -243,7 +184,7 @@ sw_props_add_extent (SwExtent       *extent,
   for (int i = 0; i < n; i++)
     for (int k = 0; k < 8; k++)
       {
-        SwSpot at = sw_see (camera, corner (&boxes[i], k));
+        SwSpot at = sw_see (camera, sw_box_get_corner (&boxes[i], k));
 
         if (is_in_frame (&boxes[i], camera, above, below))
           sw_extent_add (furniture, at.x, at.y);
@@ -384,6 +325,44 @@ add_cushion (SwMotifs                *items,
 }
 
 /**
+ * sw_props_add_furniture:
+ * @items: (inout): grows by the furniture that hides parts of the body
+ * @camera: the view; must outlive @items
+ * @solver: the solved figure
+ * @ground: how far the ground reaches
+ * @body: the body
+ * @above: what is lower on paper is out of the frame
+ * @below: what is higher is, too
+ * @tolerance: of outlines, parts of stature
+ */
+void
+sw_props_add_furniture (SwMotifs       *items,
+                        const SwCamera *camera,
+                        const SwSolver *solver,
+                        const SwGround *ground,
+                        const SwBody   *body,
+                        double          above,
+                        double          below,
+                        double          tolerance)
+{
+  SwBox boxes[SW_MAX_BOXES];
+  int n = sw_furniture_get_boxes (solver, ground, boxes);
+
+  for (int i = 0; i < n; i++)
+    {
+      guint hidden = sw_box_get_hidden (&boxes[i], body, camera);
+
+      if (hidden != 0 && is_in_frame (&boxes[i], camera, above, below))
+        {
+          SwMotif *motif = sw_motifs_add_box (items, &boxes[i], camera, tolerance);
+
+          motif->over = hidden;
+          motif->under = ~hidden;
+        }
+    }
+}
+
+/**
  * sw_props_add_items:
  * @items: (inout): grows by what is held or lain on
  * @camera: the view
@@ -461,6 +440,11 @@ sw_prop_draw_item (const SwPaper *paper,
 {
   cairo_t *cr = paper->cr;
 
+  if (item->camera != NULL)
+    {
+      sw_box_draw (&item->box, paper, item->camera, TRUE);
+      return;
+    }
   if (item->n_line > 0)
     {
       sw_ribbon_draw (paper, item);
