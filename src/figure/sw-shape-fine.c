@@ -11,40 +11,13 @@
 #define N_SMALL_TOES 4
 
 static void
-add (SwHull  *hull,
-     SwPiece  piece,
-     SwVector centre,
-     SwVector half)
-{
-  hull->blobs[hull->n_blobs++] = (SwBlob){ piece, centre, half };
-}
-
-static void
-add_ball (SwHull  *hull,
-          SwPiece  piece,
-          SwVector centre,
-          double   radius)
-{
-  add (hull, piece, centre, sw_vector (radius, radius, radius));
-}
-
-static SwHull *
-next_hull (SwShape *shape)
-{
-  SwHull *hull = &shape->hulls[shape->n_hulls++];
-
-  hull->n_blobs = 0;
-  return hull;
-}
-
-static void
 shape_palm (SwShape      *shape,
             SwPiece       hand,
             const SwBody *body,
             SwFigureSide  side)
 {
   double palm = -sw_side_sign (side);
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
   SwDigitBones index;
   SwDigitBones little;
   SwDigitBones thumb;
@@ -53,22 +26,22 @@ shape_palm (SwShape      *shape,
   sw_body_get_digit (body, side, SW_DIGIT_LITTLE, &little);
   sw_body_get_digit (body, side, SW_DIGIT_THUMB, &thumb);
 
-  add (hull, hand, sw_vector (0, 0, 0), sw_vector (0.0165, 0.0145, 0.0150));
-  add (hull, hand, sw_vector (-0.0135, palm * 0.003, -0.022), sw_vector (0.0120, 0.0115, 0.0140));
-  add_ball (hull, hand, index.joints[0], 0.0090);
-  add_ball (hull, hand, little.joints[0], 0.0085);
+  sw_hull_add (hull, hand, sw_vector (0, 0, 0), sw_vector (0.0165, 0.0145, 0.0150));
+  sw_hull_add (hull, hand, sw_vector (-0.0135, palm * 0.003, -0.022), sw_vector (0.0120, 0.0115, 0.0140));
+  sw_hull_add_ball (hull, hand, index.joints[0], 0.0090);
+  sw_hull_add_ball (hull, hand, little.joints[0], 0.0085);
 
-  hull = next_hull (shape);
-  add_ball (hull, hand, index.joints[0], 0.0085);
-  add_ball (hull, hand, little.joints[0], 0.0080);
-  add_ball (hull, hand, sw_mix (index.joints[0], index.joints[1], WEB), 0.0062);
-  add_ball (hull, hand, sw_mix (little.joints[0], little.joints[1], WEB), 0.0056);
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add_ball (hull, hand, index.joints[0], 0.0085);
+  sw_hull_add_ball (hull, hand, little.joints[0], 0.0080);
+  sw_hull_add_ball (hull, hand, sw_mix (index.joints[0], index.joints[1], WEB), 0.0062);
+  sw_hull_add_ball (hull, hand, sw_mix (little.joints[0], little.joints[1], WEB), 0.0056);
 
   /* The ball of the thumb and the web beside it. */
-  hull = next_hull (shape);
-  add_ball (hull, hand, thumb.joints[0], 0.0120);
-  add_ball (hull, hand, sw_mix (thumb.joints[0], thumb.joints[1], 0.55), 0.0105);
-  add (hull, hand, sw_vector (0.004, palm * 0.004, -0.026), sw_vector (0.0110, 0.0100, 0.0110));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add_ball (hull, hand, thumb.joints[0], 0.0120);
+  sw_hull_add_ball (hull, hand, sw_mix (thumb.joints[0], thumb.joints[1], 0.55), 0.0105);
+  sw_hull_add (hull, hand, sw_vector (0.004, palm * 0.004, -0.026), sw_vector (0.0110, 0.0100, 0.0110));
 }
 
 static void
@@ -84,7 +57,7 @@ shape_digit (SwShape      *shape,
   for (int n = 0; n < SW_DIGIT_BONES; n++)
     {
       SwVector end = bones.joints[n + 1];
-      SwHull *hull = next_hull (shape);
+      SwHull *hull = sw_shape_next_hull (shape);
 
       if (n + 1 == SW_DIGIT_BONES)
         {
@@ -92,8 +65,8 @@ shape_digit (SwShape      *shape,
 
           end = sw_add (end, sw_scale (back, bones.radii[n + 1]));
         }
-      add_ball (hull, hand, bones.joints[n], bones.radii[n]);
-      add_ball (hull, hand, end, bones.radii[n + 1]);
+      sw_hull_add_ball (hull, hand, bones.joints[n], bones.radii[n]);
+      sw_hull_add_ball (hull, hand, end, bones.radii[n + 1]);
     }
 }
 
@@ -101,16 +74,16 @@ static void
 shape_foot (SwShape *shape,
             SwPiece  foot)
 {
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
   SwVector middle = { 0.017, 0, -0.0115 };
 
-  add_ball (hull, foot, sw_vector (0, 0, 0), 0.0215);
-  add_ball (hull, foot, sw_vector (SW_HEEL_X, 0, -0.016), 0.023);
-  add (hull, foot, middle, sw_vector (0.0280, 0.0220, 0.0165));
-  hull = next_hull (shape);
-  add_ball (hull, foot, sw_vector (0.010, 0, -0.001), 0.0180);
-  add (hull, foot, middle, sw_vector (0.0280, 0.0220, 0.0165));
-  add (hull, foot, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
+  sw_hull_add_ball (hull, foot, sw_vector (0, 0, 0), 0.0215);
+  sw_hull_add_ball (hull, foot, sw_vector (SW_HEEL_X, 0, -0.016), 0.023);
+  sw_hull_add (hull, foot, middle, sw_vector (0.0280, 0.0220, 0.0165));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add_ball (hull, foot, sw_vector (0.010, 0, -0.001), 0.0180);
+  sw_hull_add (hull, foot, middle, sw_vector (0.0280, 0.0220, 0.0165));
+  sw_hull_add (hull, foot, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
 }
 
 /* Every toe turns about its own root; bent down, it claws, so that it stays on the floor. */
@@ -131,11 +104,11 @@ shape_toe (SwShape      *shape,
   SwVector root = { SW_TOE_JOINT_X + from_x, y, SW_TOE_JOINT_Z };
   SwVector middle = sw_add (root, sw_scale (sw_vector (cos (middle_up), 0, sin (middle_up)), 0.5 * length));
   SwVector tip = sw_add (middle, sw_scale (sw_vector (cos (tip_up), 0, sin (tip_up)), 0.5 * length));
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
-  add_ball (hull, foot, root, 1.12 * radius);
-  add_ball (hull, foot, sw_add (middle, sw_vector (0, 0, -0.0005)), radius);
-  add_ball (hull, foot, sw_add (tip, sw_vector (0, 0, -0.0020)), 0.94 * radius);
+  sw_hull_add_ball (hull, foot, root, 1.12 * radius);
+  sw_hull_add_ball (hull, foot, sw_add (middle, sw_vector (0, 0, -0.0005)), radius);
+  sw_hull_add_ball (hull, foot, sw_add (tip, sw_vector (0, 0, -0.0020)), 0.94 * radius);
 }
 
 /**
@@ -163,18 +136,18 @@ sw_shape_get_fine (const SwBody *body,
   switch ((int) part - (int) side)
     {
     case SW_PART_FOREARM:
-      hull = next_hull (shape);
-      add (hull, piece, sw_vector (0, 0, -SW_FOREARM_CUT), sw_vector (0.0215, 0.0215, 0));
-      add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.0150);
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add (hull, piece, sw_vector (0, 0, -SW_FOREARM_CUT), sw_vector (0.0215, 0.0215, 0));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.0150);
       return TRUE;
     case SW_PART_HAND:
       shape_palm (shape, piece, body, side);
       return TRUE;
     case SW_PART_SHANK:
-      hull = next_hull (shape);
-      add (hull, piece, sw_vector (-0.004, 0, -SW_SHANK_CUT), sw_vector (0.0300, 0.0275, 0));
-      add_ball (hull, piece, sw_vector (0, 0, -0.212), 0.0205);
-      add_ball (hull, piece, sw_vector (0, 0, -SW_SHANK), 0.0215);
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add (hull, piece, sw_vector (-0.004, 0, -SW_SHANK_CUT), sw_vector (0.0300, 0.0275, 0));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -0.212), 0.0205);
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_SHANK), 0.0215);
       return TRUE;
     case SW_PART_FOOT:
       shape_foot (shape, piece);

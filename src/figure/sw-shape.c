@@ -13,33 +13,6 @@
 #define FINGERS_CLOSE_DEG 150.0
 
 static void
-add (SwHull  *hull,
-     SwPiece  piece,
-     SwVector centre,
-     SwVector half)
-{
-  hull->blobs[hull->n_blobs++] = (SwBlob){ piece, centre, half };
-}
-
-static void
-add_ball (SwHull  *hull,
-          SwPiece  piece,
-          SwVector centre,
-          double   radius)
-{
-  add (hull, piece, centre, sw_vector (radius, radius, radius));
-}
-
-static SwHull *
-next_hull (SwShape *shape)
-{
-  SwHull *hull = &shape->hulls[shape->n_hulls++];
-
-  hull->n_blobs = 0;
-  return hull;
-}
-
-static void
 add_shoulder_balls (SwHull       *hull,
                     const SwBody *body)
 {
@@ -47,7 +20,8 @@ add_shoulder_balls (SwHull       *hull,
     {
       SwVector at = sw_unplace (body->pieces[SW_PIECE_RIBCAGE], body->pieces[SW_SIDED (SW_PIECE_UPPER_ARM, side)].at);
 
-      add (hull, SW_PIECE_RIBCAGE, sw_add (at, sw_vector (0, 0, -0.002)), sw_vector (0.034, 0.030, SHOULDER_BALL));
+      sw_hull_add (hull, SW_PIECE_RIBCAGE, sw_add (at, sw_vector (0, 0, -0.002)),
+                   sw_vector (0.034, 0.030, SHOULDER_BALL));
     }
 }
 
@@ -59,38 +33,38 @@ shape_trunk (SwShape      *shape,
   SwVector waist = { 0.054, 0.074, 0.045 };
   SwVector chest_at = { 0.008, 0, 0.065 };
   SwVector chest = { 0.066, 0.086, 0.070 };
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
-  add (hull, SW_PIECE_PELVIS, sw_vector (-0.012, 0, 0.022), sw_vector (0.066, 0.096, 0.062));
-  add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
-  hull = next_hull (shape);
-  add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
-  add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
-  hull = next_hull (shape);
-  add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
-  add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.006, 0, 0.118), sw_vector (0.045, 0.060, 0.030));
+  sw_hull_add (hull, SW_PIECE_PELVIS, sw_vector (-0.012, 0, 0.022), sw_vector (0.066, 0.096, 0.062));
+  sw_hull_add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
+  sw_hull_add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
+  sw_hull_add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.006, 0, 0.118), sw_vector (0.045, 0.060, 0.030));
   add_shoulder_balls (hull, body);
 }
 
 static void
 shape_neck (SwShape *shape)
 {
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
-  add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.008, 0, 0.150), sw_vector (0.031, 0.034, 0.012));
-  add (hull, SW_PIECE_HEAD, sw_vector (-0.004, 0, 0.012), sw_vector (0.030, 0.030, 0.020));
+  sw_hull_add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.008, 0, 0.150), sw_vector (0.031, 0.034, 0.012));
+  sw_hull_add (hull, SW_PIECE_HEAD, sw_vector (-0.004, 0, 0.012), sw_vector (0.030, 0.030, 0.020));
 }
 
 static void
 shape_head (SwShape *shape)
 {
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
-  add (hull, SW_PIECE_HEAD, sw_vector (0.006, 0, 0.056), sw_vector (0.062, 0.052, 0.060));
-  add (hull, SW_PIECE_HEAD, sw_vector (0.032, 0, 0.006), sw_vector (0.026, 0.026, 0.022));
-  hull = next_hull (shape);
-  add_ball (hull, SW_PIECE_HEAD, sw_vector (0.050, 0, 0.052), 0.011);
-  add_ball (hull, SW_PIECE_HEAD, sw_vector (0.079, 0, 0.034), 0.007);
+  sw_hull_add (hull, SW_PIECE_HEAD, sw_vector (0.006, 0, 0.056), sw_vector (0.062, 0.052, 0.060));
+  sw_hull_add (hull, SW_PIECE_HEAD, sw_vector (0.032, 0, 0.006), sw_vector (0.026, 0.026, 0.022));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add_ball (hull, SW_PIECE_HEAD, sw_vector (0.050, 0, 0.052), 0.011);
+  sw_hull_add_ball (hull, SW_PIECE_HEAD, sw_vector (0.079, 0, 0.034), 0.007);
 }
 
 static double
@@ -117,14 +91,14 @@ shape_bent_fingers (SwShape      *shape,
   SwHull *hull;
 
   sw_body_get_digit (body, side, SW_DIGIT_MIDDLE, &bones);
-  hull = next_hull (shape);
-  add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
-  add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
-  hull = next_hull (shape);
-  add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
-  add (hull, hand, sw_vector (-0.002, bones.joints[2].y, bones.joints[2].z), sw_vector (0.024, 0.012, 0.012));
-  add (hull, hand, sw_mix (bones.joints[2], sw_vector (-0.010, bones.joints[3].y, bones.joints[3].z), 0.4),
-       sw_vector (0.022, 0.011, 0.011));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
+  sw_hull_add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add (hull, hand, sw_vector (-0.001, bones.joints[1].y, bones.joints[1].z), sw_vector (0.027, 0.013, 0.013));
+  sw_hull_add (hull, hand, sw_vector (-0.002, bones.joints[2].y, bones.joints[2].z), sw_vector (0.024, 0.012, 0.012));
+  sw_hull_add (hull, hand, sw_mix (bones.joints[2], sw_vector (-0.010, bones.joints[3].y, bones.joints[3].z), 0.4),
+               sw_vector (0.022, 0.011, 0.011));
 }
 
 static void
@@ -134,26 +108,26 @@ shape_hand (SwShape      *shape,
             SwFigureSide  side)
 {
   double palm = -sw_side_sign (side);
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
-  add_ball (hull, hand, sw_vector (0, 0, 0), 0.018);
+  sw_hull_add_ball (hull, hand, sw_vector (0, 0, 0), 0.018);
   if (is_closed (body, side))
     {
-      add (hull, hand, sw_vector (0, palm * 0.006, -0.042), sw_vector (0.032, 0.027, 0.030));
-      hull = next_hull (shape);
-      add_ball (hull, hand, sw_vector (0.020, palm * 0.010, -0.024), 0.012);
-      add_ball (hull, hand, sw_vector (0.024, palm * 0.030, -0.048), 0.010);
+      sw_hull_add (hull, hand, sw_vector (0, palm * 0.006, -0.042), sw_vector (0.032, 0.027, 0.030));
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add_ball (hull, hand, sw_vector (0.020, palm * 0.010, -0.024), 0.012);
+      sw_hull_add_ball (hull, hand, sw_vector (0.024, palm * 0.030, -0.048), 0.010);
       return;
     }
 
-  add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
+  sw_hull_add (hull, hand, sw_vector (0, 0, -0.052), sw_vector (0.030, 0.015, 0.014));
   if (fabs (fingers_bent_deg (&body->hands[side])) > FINGERS_BEND_DEG)
     shape_bent_fingers (shape, hand, body, side);
   else
-    add (hull, hand, sw_vector (-0.002, palm * 0.006, -0.096), sw_vector (0.021, 0.012, 0.012));
-  hull = next_hull (shape);
-  add_ball (hull, hand, sw_vector (0.016, 0, -0.022), 0.011);
-  add_ball (hull, hand, sw_vector (0.047, palm * 0.008, -0.058), 0.0095);
+    sw_hull_add (hull, hand, sw_vector (-0.002, palm * 0.006, -0.096), sw_vector (0.021, 0.012, 0.012));
+  hull = sw_shape_next_hull (shape);
+  sw_hull_add_ball (hull, hand, sw_vector (0.016, 0, -0.022), 0.011);
+  sw_hull_add_ball (hull, hand, sw_vector (0.047, palm * 0.008, -0.058), 0.0095);
 }
 
 static void
@@ -162,30 +136,30 @@ shape_leg (SwShape      *shape,
            SwFigureSide  side)
 {
   SwPiece piece = SW_SIDED (sw_part_get_piece (kind), side);
-  SwHull *hull = next_hull (shape);
+  SwHull *hull = sw_shape_next_hull (shape);
 
   switch (kind)
     {
     case SW_PART_THIGH:
-      add (hull, piece, sw_vector (-0.006, 0, 0), sw_vector (0.056, 0.048, 0.050));
-      add (hull, piece, sw_vector (0.002, 0, -0.090), sw_vector (0.050, 0.046, 0.060));
-      add_ball (hull, piece, sw_vector (0, 0, -SW_THIGH), 0.035);
+      sw_hull_add (hull, piece, sw_vector (-0.006, 0, 0), sw_vector (0.056, 0.048, 0.050));
+      sw_hull_add (hull, piece, sw_vector (0.002, 0, -0.090), sw_vector (0.050, 0.046, 0.060));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_THIGH), 0.035);
       break;
     case SW_PART_SHANK:
-      add_ball (hull, piece, sw_vector (0, 0, 0), 0.034);
-      add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
-      hull = next_hull (shape);
-      add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
-      add_ball (hull, piece, sw_vector (0, 0, -SW_SHANK), 0.022);
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, 0), 0.034);
+      sw_hull_add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add (hull, piece, sw_vector (-0.008, 0, -0.075), sw_vector (0.036, 0.033, 0.045));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_SHANK), 0.022);
       break;
     case SW_PART_FOOT:
     default:
-      add_ball (hull, piece, sw_vector (0, 0, 0), 0.023);
-      add_ball (hull, piece, sw_vector (SW_HEEL_X, 0, -0.016), 0.023);
-      add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
-      hull = next_hull (shape);
-      add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
-      add (hull, SW_SIDED (SW_PIECE_TOES, side), sw_vector (0.028, 0, -0.003), sw_vector (0.013, 0.024, 0.011));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, 0), 0.023);
+      sw_hull_add_ball (hull, piece, sw_vector (SW_HEEL_X, 0, -0.016), 0.023);
+      sw_hull_add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add (hull, piece, sw_vector (0.062, 0, -0.024), sw_vector (0.018, 0.028, 0.015));
+      sw_hull_add (hull, SW_SIDED (SW_PIECE_TOES, side), sw_vector (0.028, 0, -0.003), sw_vector (0.013, 0.024, 0.011));
       break;
     }
 }
@@ -216,17 +190,17 @@ sw_shape_get (const SwBody *body,
     shape_head (shape);
   else if (part < SW_PART_FOREARM)
     {
-      hull = next_hull (shape);
-      add_ball (hull, piece, sw_vector (0, 0, 0), 0.030);
-      add (hull, piece, sw_vector (0, 0, -0.080), sw_vector (0.031, 0.030, 0.050));
-      add_ball (hull, piece, sw_vector (0, 0, -SW_UPPER_ARM), 0.025);
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, 0), 0.030);
+      sw_hull_add (hull, piece, sw_vector (0, 0, -0.080), sw_vector (0.031, 0.030, 0.050));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_UPPER_ARM), 0.025);
     }
   else if (part < SW_PART_HAND)
     {
-      hull = next_hull (shape);
-      add_ball (hull, piece, sw_vector (0, 0, 0), 0.025);
-      add (hull, piece, sw_vector (0, 0, -0.040), sw_vector (0.026, 0.026, 0.030));
-      add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.017);
+      hull = sw_shape_next_hull (shape);
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, 0), 0.025);
+      sw_hull_add (hull, piece, sw_vector (0, 0, -0.040), sw_vector (0.026, 0.026, 0.030));
+      sw_hull_add_ball (hull, piece, sw_vector (0, 0, -SW_FOREARM), 0.017);
     }
   else if (part < SW_PART_THIGH)
     shape_hand (shape, piece, body, (SwFigureSide) side);

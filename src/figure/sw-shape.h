@@ -58,6 +58,33 @@ typedef struct
   int n_hulls;
 } SwShape;
 
+static inline void
+sw_hull_add (SwHull  *hull,
+             SwPiece  piece,
+             SwVector centre,
+             SwVector half)
+{
+  hull->blobs[hull->n_blobs++] = (SwBlob){ piece, centre, half };
+}
+
+static inline void
+sw_hull_add_ball (SwHull  *hull,
+                  SwPiece  piece,
+                  SwVector centre,
+                  double   radius)
+{
+  sw_hull_add (hull, piece, centre, sw_vector (radius, radius, radius));
+}
+
+static inline SwHull *
+sw_shape_next_hull (SwShape *shape)
+{
+  SwHull *hull = &shape->hulls[shape->n_hulls++];
+
+  hull->n_blobs = 0;
+  return hull;
+}
+
 /* In close pictures the forearm and the shank end here, in parts of stature below elbow and knee. */
 #define SW_FOREARM_CUT 0.078
 #define SW_SHANK_CUT 0.128
