@@ -165,10 +165,12 @@ draw_start (cairo_t *cr)
   cairo_set_dash (cr, NULL, 0, 0.0);
 }
 
+/* The arrow of the pictures; @from_radians is where on its arc the shaft begins. */
 static void
-draw_arrow (cairo_t *cr)
+draw_arrow (cairo_t *cr,
+            double   from_radians)
 {
-  cairo_arc (cr, 0.72, 0.92, 0.64, 1.02 * G_PI, 1.42 * G_PI);
+  cairo_arc (cr, 0.72, 0.92, 0.64, from_radians, 1.42 * G_PI);
   stroke (cr, 0.07);
   cairo_move_to (cr, 0.88, 0.24);
   cairo_line_to (cr, 0.52, 0.17);
@@ -177,7 +179,7 @@ draw_arrow (cairo_t *cr)
   cairo_fill (cr);
 }
 
-/* The arrow's thin head at the other end. */
+/* The same with a thin head at its other end. */
 static void
 draw_arrow_back (cairo_t *cr)
 {
@@ -186,13 +188,7 @@ draw_arrow_back (cairo_t *cr)
   cairo_move_to (cr, 0.2, 0.6);
   cairo_line_to (cr, 0.34, 0.42);
   stroke (cr, 0.05);
-  cairo_arc (cr, 0.72, 0.92, 0.64, 1.12 * G_PI, 1.42 * G_PI);
-  stroke (cr, 0.07);
-  cairo_move_to (cr, 0.88, 0.24);
-  cairo_line_to (cr, 0.52, 0.17);
-  cairo_line_to (cr, 0.62, 0.46);
-  cairo_close_path (cr);
-  cairo_fill (cr);
+  draw_arrow (cr, 1.12 * G_PI);
 }
 
 /* A little person whose leg on one side works. */
@@ -310,7 +306,7 @@ sw_symbol_draw (SwSymbol  symbol,
       draw_start (cr);
       break;
     case SW_SYMBOL_KEY_ARROW:
-      draw_arrow (cr);
+      draw_arrow (cr, 1.02 * G_PI);
       break;
     case SW_SYMBOL_KEY_WORKS:
       draw_works (cr);
