@@ -258,7 +258,7 @@ refresh_head (SwDoseForm *self)
   demands = g_strdup_printf (_("Asks of the body: %s"), cautions);
 
   sw_figure_view_set_exercise (self->figure, exercise, sw_item_get_dose (self->item)->side == SW_SIDE_LEFT);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->figure), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  sw_figure_view_describe (self->figure, name);
   gtk_label_set_label (self->name, name);
   gtk_label_set_label (self->about, about);
   gtk_label_set_label (self->demands, demands);

@@ -268,10 +268,9 @@ sw_exercise_details_show (SwExerciseDetails *self,
   if (!another)
     return;
 
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->figure), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  sw_exercise_card_text_of (exercise)->name, -1);
   sw_figure_view_set_playing (self->figure, FALSE);
   sw_figure_view_set_exercise (self->figure, exercise, FALSE);
+  sw_figure_view_describe (self->figure, sw_exercise_card_text_of (exercise)->name);
   gtk_adjustment_set_value (gtk_scrolled_window_get_vadjustment (self->scroller), 0.0);
   if (gtk_widget_get_mapped (GTK_WIDGET (self)))
     start_motion (self);

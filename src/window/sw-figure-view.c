@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include "sw-figure-view.h"
+#include "sw-phrases.h"
 
 /* There in 1.2 s, a short stop, back in 1.2 s, a short stop: slow enough to follow across the desk. */
 #define MOVE_S 1.2
@@ -288,6 +289,48 @@ sw_figure_view_set_exercise (SwFigureView *self,
   self->mirrored = mirrored;
   self->started_us = 0;
   gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+/* What the handout would say about figures in the window's language. */
+static SwPhrases *
+window_phrases (void)
+{
+  static SwPhrases *phrases;
+  const char *const *names = g_get_language_names ();
+
+  for (guint i = 0; phrases == NULL && names[i] != NULL; i++)
+    {
+      g_autofree char *tag = g_strdelimit (g_strdup (names[i]), "_", '-');
+
+      phrases = sw_phrases_new (tag, NULL);
+    }
+  if (phrases == NULL)
+    phrases = sw_phrases_new ("en", NULL);
+
+  return phrases;
+}
+
+/**
+ * sw_figure_view_describe:
+ * @name: what the picture is called
+ *
+ * Tells a screen reader the name, and in words what the figure shows.
+ */
+void
+sw_figure_view_describe (SwFigureView *self,
+                         const char   *name)
+{
+  SwFigure *figure = NULL;
+  SwPhrases *phrases = window_phrases ();
+  g_autofree char *words = NULL;
+
+  g_return_if_fail (SW_IS_FIGURE_VIEW (self));
+
+  if (self->pictures != NULL && self->exercise != NULL)
+    figure = sw_pictures_get_figure (self->pictures, self->exercise, self->mirrored);
+  words = figure != NULL && phrases != NULL ? sw_figure_dup_text (figure, phrases) : g_strdup ("");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name,
+                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
 }
 
 /**

@@ -25,6 +25,8 @@ void sw_figure_view_set_pictures (SwFigureView *self,
 void sw_figure_view_set_exercise (SwFigureView *self,
                                   SwExercise   *exercise,
                                   gboolean      mirrored);
+void sw_figure_view_describe (SwFigureView *self,
+                              const char   *name);
 void sw_figure_view_set_playing (SwFigureView *self,
                                  gboolean      playing);
 gboolean sw_figure_view_get_playing (SwFigureView *self);

@@ -88,6 +88,7 @@ def test_details(g):
     g.key("Down", "F4")
     g.wait("any", "Details of the exercise")
     g.wait("label", "1. Tighten your bottom.")
+    g.expect("image", "Bridge", "description", "Side view. Lying on the back*")
     g.key("F4")
     g.wait_gone("any", "Details of the exercise")
     clear(g)
