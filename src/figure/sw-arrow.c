@@ -13,8 +13,10 @@
 #define HEAD_LONG_PT 6.5
 #define HEAD_WIDE_PT 5.5
 #define BACK_LONG_PT 3.2
-#define BACK_FROM_PT 27.0
-#define SHORTEST_PT 16.0
+#define SHORTEST_PT 18.0
+/* On a shorter arrow than this both heads are smaller, down to that share, so that the shaft between them shows. */
+#define BOTH_HEADS_PT 27.0
+#define SMALLEST_HEAD 0.8
 #define SHORT_PT 32.0
 /* Larger than so many points to the stature, arrows move aside by less of it. */
 #define LARGE_SCALE_PT 240.0
@@ -334,37 +336,95 @@ add_shaft (cairo_t       *cr,
 }
 
 static void
-add_head (cairo_t *cr,
-          double   x,
-          double   y,
-          double   ux,
-          double   uy)
+add_head (cairo_t             *cr,
+          const SwArrowShape *shape)
 {
+  double x = shape->tip[0];
+  double y = shape->tip[1];
+  double long_x = shape->way[0] * shape->head * HEAD_LONG_PT;
+  double long_y = shape->way[1] * shape->head * HEAD_LONG_PT;
+  double wide_x = -shape->way[1] * shape->head * HEAD_WIDE_PT / 2;
+  double wide_y = shape->way[0] * shape->head * HEAD_WIDE_PT / 2;
+
   cairo_new_path (cr);
   cairo_move_to (cr, x, y);
-  cairo_line_to (cr, x - ux * HEAD_LONG_PT - uy * HEAD_WIDE_PT / 2, y - uy * HEAD_LONG_PT + ux * HEAD_WIDE_PT / 2);
-  cairo_line_to (cr, x - ux * HEAD_LONG_PT + uy * HEAD_WIDE_PT / 2, y - uy * HEAD_LONG_PT - ux * HEAD_WIDE_PT / 2);
+  cairo_line_to (cr, x - long_x + wide_x, y - long_y + wide_y);
+  cairo_line_to (cr, x - long_x - wide_x, y - long_y - wide_y);
   cairo_close_path (cr);
 }
 
 /* A thin open head at the start: and back again. */
 static void
-draw_back_head (cairo_t *cr,
-                double   x,
-                double   y,
-                double   ux,
-                double   uy)
+draw_back_head (cairo_t             *cr,
+                const SwArrowShape *shape)
 {
   for (int pass = 0; pass < 2; pass++)
     {
-      cairo_move_to (cr, x + ux * BACK_LONG_PT - uy * BACK_LONG_PT * 0.8,
-                     y + uy * BACK_LONG_PT + ux * BACK_LONG_PT * 0.8);
-      cairo_line_to (cr, x, y);
-      cairo_line_to (cr, x + ux * BACK_LONG_PT + uy * BACK_LONG_PT * 0.8,
-                     y + uy * BACK_LONG_PT - ux * BACK_LONG_PT * 0.8);
+      cairo_new_path (cr);
+      for (int i = 0; i < 3; i++)
+        cairo_line_to (cr, shape->back_head[i][0], shape->back_head[i][1]);
       cairo_set_line_width (cr, pass == 0 ? 0.9 + 2 * EDGE_PT : 0.9);
       cairo_set_source_rgb (cr, pass == 0, pass == 0, pass == 0);
       cairo_stroke (cr);
+    }
+}
+
+/* The direction of the line's first or last stretch of about a head's length. */
+static void
+find_way (double (*pt)[2],
+          int      n,
+          int      from,
+          int      step,
+          double   way[2])
+{
+  int to = from + step;
+  double length;
+
+  while (to + step >= 0 && to + step < n
+         && hypot (pt[to][0] - pt[from][0], pt[to][1] - pt[from][1]) < HEAD_LONG_PT)
+    to += step;
+  length = MAX (1e-6, hypot (pt[to][0] - pt[from][0], pt[to][1] - pt[from][1]));
+  way[0] = (pt[to][0] - pt[from][0]) / length;
+  way[1] = (pt[to][1] - pt[from][1]) / length;
+}
+
+/**
+ * sw_arrow_get_shape:
+ * @arrow: an arrow with at least two points
+ * @paper: where it is drawn
+ * @shape: (out): its lines on paper, points
+ */
+void
+sw_arrow_get_shape (const SwArrow *arrow,
+                    const SwPaper *paper,
+                    SwArrowShape  *shape)
+{
+  double length_pt = path_length (arrow) * paper->scale_pt;
+  double back_way[2];
+  double tip_way[2];
+
+  *shape = (SwArrowShape){ .n_shaft = arrow->n_points, .back = arrow->back, .head = 1.0 };
+  if (arrow->back)
+    shape->head = CLAMP (length_pt / BOTH_HEADS_PT, SMALLEST_HEAD, 1.0);
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      shape->shaft[i][0] = sw_paper_x (paper, arrow->points[i].x);
+      shape->shaft[i][1] = sw_paper_y (paper, arrow->points[i].y);
+    }
+  memcpy (shape->tip, shape->shaft[arrow->n_points - 1], sizeof shape->tip);
+  find_way (shape->shaft, arrow->n_points, arrow->n_points - 1, -1, tip_way);
+  shape->way[0] = -tip_way[0];
+  shape->way[1] = -tip_way[1];
+  shape->n_shaft = shorten (shape->shaft, arrow->n_points, shape->head * HEAD_LONG_PT * 0.6);
+
+  find_way (shape->shaft, shape->n_shaft, 0, 1, back_way);
+  for (int i = 0; i < 3; i++)
+    {
+      double along = i == 1 ? 0.0 : BACK_LONG_PT;
+      double aside = (i - 1) * 0.8 * BACK_LONG_PT;
+
+      shape->back_head[i][0] = shape->shaft[0][0] + back_way[0] * along - back_way[1] * aside;
+      shape->back_head[i][1] = shape->shaft[0][1] + back_way[1] * along + back_way[0] * aside;
     }
 }
 
@@ -378,59 +438,31 @@ sw_arrow_draw (const SwPaper *paper,
                const SwArrow *arrow)
 {
   cairo_t *cr = paper->cr;
-  double pt[SW_ARROW_MAX][2];
-  double tip[2];
-  double ux;
-  double uy;
-  double length;
-  int n = arrow->n_points;
-  int from;
+  SwArrowShape shape;
 
-  if (n < 2)
+  if (arrow->n_points < 2)
     return;
 
-  for (int i = 0; i < n; i++)
-    {
-      pt[i][0] = sw_paper_x (paper, arrow->points[i].x);
-      pt[i][1] = sw_paper_y (paper, arrow->points[i].y);
-    }
-  memcpy (tip, pt[n - 1], sizeof tip);
-  n = shorten (pt, n, HEAD_LONG_PT * 0.6);
-  /* The head follows the last stretch of about its own length. */
-  from = n - 1;
-  while (from > 0 && hypot (tip[0] - pt[from][0], tip[1] - pt[from][1]) < HEAD_LONG_PT)
-    from--;
-  length = MAX (1e-6, hypot (tip[0] - pt[from][0], tip[1] - pt[from][1]));
-  ux = (tip[0] - pt[from][0]) / length;
-  uy = (tip[1] - pt[from][1]) / length;
-
+  sw_arrow_get_shape (arrow, paper, &shape);
   cairo_save (cr);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  add_shaft (cr, pt, n);
+  add_shaft (cr, shape.shaft, shape.n_shaft);
   cairo_set_line_width (cr, SHAFT_PT + 2 * EDGE_PT);
   cairo_set_source_rgb (cr, 1, 1, 1);
   cairo_stroke (cr);
-  add_head (cr, tip[0], tip[1], ux, uy);
+  add_head (cr, &shape);
   cairo_set_line_width (cr, 2 * EDGE_PT);
   cairo_stroke (cr);
 
   cairo_set_source_rgb (cr, 0, 0, 0);
-  add_shaft (cr, pt, n);
+  add_shaft (cr, shape.shaft, shape.n_shaft);
   cairo_set_line_width (cr, SHAFT_PT);
   cairo_stroke (cr);
-  add_head (cr, tip[0], tip[1], ux, uy);
+  add_head (cr, &shape);
   cairo_fill (cr);
 
-  if (arrow->back && path_length (arrow) * paper->scale_pt > BACK_FROM_PT)
-    {
-      int to = 1;
-      double step;
-
-      while (to + 1 < n && hypot (pt[to][0] - pt[0][0], pt[to][1] - pt[0][1]) < HEAD_LONG_PT)
-        to++;
-      step = MAX (1e-6, hypot (pt[to][0] - pt[0][0], pt[to][1] - pt[0][1]));
-      draw_back_head (cr, pt[0][0], pt[0][1], (pt[to][0] - pt[0][0]) / step, (pt[to][1] - pt[0][1]) / step);
-    }
+  if (shape.back)
+    draw_back_head (cr, &shape);
   cairo_restore (cr);
 }

@@ -27,6 +27,29 @@ typedef struct
   gboolean loop;
 } SwArrow;
 
+/**
+ * SwArrowShape:
+ * @shaft: the line, points on paper
+ * @n_shaft: how many places that has
+ * @tip: where the head ends
+ * @way: where the head points
+ * @head: its size, 1 being the usual
+ * @back: whether the open head is drawn
+ * @back_head: the open head at the shaft's start: an end, the point, the other end
+ *
+ * An arrow as it is drawn.
+ */
+typedef struct
+{
+  double shaft[SW_ARROW_MAX][2];
+  int n_shaft;
+  double tip[2];
+  double way[2];
+  double head;
+  gboolean back;
+  double back_head[3][2];
+} SwArrowShape;
+
 void sw_arrow_place (SwArrow        *arrow,
                      const SwSpot   *path,
                      int             n_path,
@@ -38,6 +61,9 @@ void sw_arrow_place (SwArrow        *arrow,
 void sw_arrow_place_loop (SwArrow      *arrow,
                           const SwSpot *path,
                           int           n_path);
+void sw_arrow_get_shape (const SwArrow *arrow,
+                         const SwPaper *paper,
+                         SwArrowShape  *shape);
 void sw_arrow_draw (const SwPaper *paper,
                     const SwArrow *arrow);
 

@@ -8,6 +8,7 @@
 
 #include "sw-figure-check.h"
 #include "sw-figure-private.h"
+#include "sw-press.h"
 
 #define FLOOR_DEPTH 0.008
 #define SOFT_DEPTH 0.030
@@ -341,6 +342,29 @@ check_balance (const SwFigure *self,
          100 * worst);
 }
 
+static int
+count_presses (const SwFigure *self)
+{
+  const SwExtent room = { -G_MAXDOUBLE, -G_MAXDOUBLE, G_MAXDOUBLE, G_MAXDOUBLE };
+  SwPress presses[SW_FIGURE_MAX_SHOWN];
+
+  return sw_press_place (&self->panels[self->n_panels - 1], self, 100, &room, presses);
+}
+
+/* A press towards the viewer has no arrow; the second view may show it. */
+static void
+check_press (const SwFigure *self,
+             GPtrArray      *faults)
+{
+  const SwFigureContent *content = self->solver.content;
+  int wanted = (content->shown[0] != SW_FIGURE_MARK_NONE) + (content->shown[1] != SW_FIGURE_MARK_NONE);
+
+  if (content->motion == SW_FIGURE_MOTION_PRESS && count_presses (self) < wanted
+      && (self->inset == NULL || count_presses (self->inset) < wanted))
+    say (faults,
+         _ ("The view looks along a press, so that its arrow cannot be drawn. Turn the view to see it from its side."));
+}
+
 /* Steps are pictures in a row: what lies between them is nobody's pose. */
 static void
 check_poses (const SwFigure *self,
@@ -360,6 +384,7 @@ check_poses (const SwFigure *self,
   check_floor (self, frames, n, faults);
   check_pins (frames, n, faults);
   check_balance (self, frames, n, faults);
+  check_press (self, faults);
 }
 
 /**

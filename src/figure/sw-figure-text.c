@@ -272,6 +272,30 @@ append_shown (const SwFigure *self,
     }
 }
 
+/* What presses where, and that it stays where it is unless it came there first. */
+static void
+append_press (const SwFigure *self,
+              SwPhrases      *phrases,
+              GString        *text)
+{
+  const SwFigureContent *content = self->solver.content;
+
+  for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
+    {
+      SwFigureWay way = content->toward[i] != SW_FIGURE_WAY_NONE ? content->toward[i] : content->toward[0];
+      g_autofree char *sentence = NULL;
+
+      if (content->shown[i] == SW_FIGURE_MARK_NONE || way == SW_FIGURE_WAY_NONE)
+        continue;
+      sentence = sw_phrases_format (phrases, "figure.presses", "what",
+                                    find_nick (phrases, "figure-press", SW_TYPE_FIGURE_MARK, (int) content->shown[i]),
+                                    "way", find_nick (phrases, "figure-way", SW_TYPE_FIGURE_WAY, (int) way), NULL);
+      append_sentence (text, sentence);
+    }
+  if (self->solver.n_keys == 1)
+    append_sentence (text, sw_phrases_get (phrases, "figure.no-move"));
+}
+
 static void
 append_motion (const SwFigure *self,
                SwPhrases      *phrases,
@@ -362,7 +386,10 @@ sw_figure_dup_text (SwFigure  *self,
   append_sentence (text, view_words (self, phrases));
   start = dup_start (self, phrases, TRUE);
   append_sentence (text, start);
-  append_motion (self, phrases, text);
+  if (content->motion != SW_FIGURE_MOTION_PRESS || self->solver.n_keys > 1)
+    append_motion (self, phrases, text);
+  if (content->motion == SW_FIGURE_MOTION_PRESS)
+    append_press (self, phrases, text);
   if (content->hold)
     append_sentence (text, sw_phrases_get (phrases, "figure.hold"));
   else if (content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && self->solver.n_keys > 1)

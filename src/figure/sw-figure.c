@@ -7,6 +7,7 @@
 
 #include "sw-figure-private.h"
 #include "sw-furniture.h"
+#include "sw-press.h"
 
 /* Trunks that move by more make an overlay a muddle. */
 #define TRUNK_MOVED 0.025
@@ -153,6 +154,9 @@ add_panel_extent (const SwFigure *self,
       sw_extent_add (extent, item->left, MAX (item->bottom, self->above));
       sw_extent_add (extent, item->right, MIN (item->top, self->below));
     }
+  sw_press_add_extent (panel, self, extent);
+  if (self->solver.content->motion == SW_FIGURE_MOTION_PRESS)
+    return;
   for (int i = 0; i < n_shown && panel->to_phase > panel->from_phase; i++)
     {
       SwSpot path[SW_N_FRAMES];

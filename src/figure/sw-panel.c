@@ -5,6 +5,7 @@
 
 #include "sw-body-draw.h"
 #include "sw-figure-private.h"
+#include "sw-press.h"
 
 /* What moved by less is not dashed. */
 #define MOVED 0.012
@@ -252,6 +253,19 @@ sw_panel_add_items (SwPanel        *panel,
 }
 
 static void
+draw_presses (const SwPanel  *panel,
+              const SwFigure *figure,
+              const SwPaper  *paper,
+              const SwExtent *room)
+{
+  SwPress presses[SW_FIGURE_MAX_SHOWN];
+  int n = sw_press_place (panel, figure, paper->scale_pt, room, presses);
+
+  for (int i = 0; i < n; i++)
+    sw_press_draw (paper, &presses[i]);
+}
+
+static void
 draw_arrows (const SwPanel  *panel,
              const SwFigure *figure,
              const SwPaper  *paper,
@@ -322,5 +336,8 @@ sw_panel_draw (const SwPanel  *panel,
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);
     }
-  draw_arrows (panel, figure, paper, room);
+  if (content->motion == SW_FIGURE_MOTION_PRESS)
+    draw_presses (panel, figure, paper, room);
+  else
+    draw_arrows (panel, figure, paper, room);
 }

@@ -38,13 +38,32 @@ limb_travel (const SwFigure *figure,
   return most;
 }
 
+/* The limb that a mark belongs to, as a bit; none of a mark of the trunk or head. */
+static guint
+limb_of (SwFigureMark mark)
+{
+  gboolean left = sw_figure_mark_get_mirrored (mark) < mark;
+
+  if (sw_figure_mark_get_mirrored (mark) == mark)
+    return 0;
+  if ((mark >= SW_FIGURE_MARK_RIGHT_SHOULDER && mark <= SW_FIGURE_MARK_LEFT_HAND)
+      || mark >= SW_FIGURE_MARK_RIGHT_FINGERS)
+    return 1u << (left ? SW_LIMB_LEFT_ARM : SW_LIMB_RIGHT_ARM);
+
+  return 1u << (left ? SW_LIMB_LEFT_LEG : SW_LIMB_RIGHT_LEG);
+}
+
 /* The limbs that the motion is about: a hand that only goes along with a knee is none of them. */
 static guint
 find_limbs (const SwFigure *figure)
 {
   double travel[SW_N_LIMBS];
+  const SwFigureContent *content = figure->solver.content;
   double most = MOVED;
   guint limbs = 0;
+
+  if (content->motion == SW_FIGURE_MOTION_PRESS)
+    return limb_of (content->shown[0]) | limb_of (content->shown[1]);
 
   for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
     {
@@ -81,6 +100,8 @@ sw_sides_mark_get (SwSidesMark    *self,
   gboolean pairs = limbs == cross (limbs);
   gboolean trunk = (figure->overlay.moving >> SW_PART_TRUNK & 1) != 0;
   gboolean sideways = fabs (figure->camera.toward.y) > SIDEWAYS;
+  gboolean still = content->motion == SW_FIGURE_MOTION_STEPS
+                   || (content->motion != SW_FIGURE_MOTION_PRESS && figure->overlay.moving == 0);
 
   *self = (SwSidesMark){ 0 };
   /* A head or a trunk that turns has no limbs to show. */
@@ -103,7 +124,7 @@ sw_sides_mark_get (SwSidesMark    *self,
       break;
     case SW_FIGURE_SIDES_AUTO:
     default:
-      if (content->motion != SW_FIGURE_MOTION_STEPS && figure->overlay.moving != 0 && !trunk
+      if (!still && !trunk
           && ((pairs && sideways) || (limbs & cross (limbs)) == 0))
         *self = (SwSidesMark){ 1, { limbs, 0 } };
       break;

@@ -379,18 +379,34 @@ compose_pain_guide (SwComposer *self)
   sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);
 }
 
-/* The marks that the pictures use, each with its meaning. */
-static void
-compose_key (SwComposer *self)
+static gboolean
+any_presses (GPtrArray *exercises)
 {
-  static const struct
+  for (guint i = 0; i < exercises->len; i++)
+    {
+      SwFigureSpec *spec = sw_exercise_get_figure (exercises->pdata[i]);
+
+      if (spec != NULL && sw_figure_spec_get_content (spec)->motion == SW_FIGURE_MOTION_PRESS)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* The marks that the pictures use, each with its meaning; rare ones only when a picture has them. */
+static void
+compose_key (SwComposer *self,
+             GPtrArray  *exercises)
+{
+  const struct
   {
     SwSymbol symbol;
     const char *key;
+    gboolean leave_out;
   } marks[] = {
     { SW_SYMBOL_KEY_ORDER, "key.order" }, { SW_SYMBOL_KEY_START, "key.start" }, { SW_SYMBOL_KEY_ARROW, "key.arrow" },
     { SW_SYMBOL_KEY_BACK, "key.back" },   { SW_SYMBOL_KEY_HOLD, "key.hold" },   { SW_SYMBOL_KEY_WORKS, "key.works" },
     { SW_SYMBOL_KEY_LIMBS, "key.limbs" }, { SW_SYMBOL_KEY_TURNS, "key.turns" }, { SW_SYMBOL_KEY_RING, "key.ring" },
+    { SW_SYMBOL_KEY_PRESS, "key.press", !any_presses (exercises) },
   };
   double body_pt = self->style.body_pt;
   double size_pt = 1.9 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
@@ -399,6 +415,7 @@ compose_key (SwComposer *self)
   double cell_pt = flow.width_pt / a_row;
   double row_pt;
   double bottom_pt;
+  guint n = 0;
 
   sw_flow_text_in (&flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "key.heading"));
   sw_flow_space (&flow, 0.3 * body_pt);
@@ -407,10 +424,12 @@ compose_key (SwComposer *self)
     {
       SwFlow cell = flow;
 
-      if (i > 0 && i % a_row == 0)
+      if (marks[i].leave_out)
+        continue;
+      if (n > 0 && n % a_row == 0)
         row_pt = bottom_pt + 0.3 * body_pt;
       cell.y_pt = row_pt;
-      cell.left_pt += (i % a_row) * cell_pt;
+      cell.left_pt += (n++ % a_row) * cell_pt;
       sw_flow_symbol (&cell, marks[i].symbol, cell.left_pt, cell.y_pt, size_pt, SW_GREY_TEXT);
       if (self->style.columns)
         {
@@ -447,5 +466,5 @@ sw_compose_front (SwComposer  *self,
   compose_stop (self, programme);
   compose_pain_guide (self);
   if (exercises->len > 0)
-    compose_key (self);
+    compose_key (self, exercises);
 }

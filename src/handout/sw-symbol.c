@@ -213,6 +213,22 @@ draw_person (cairo_t *cr,
   stroke (cr, 0.13);
 }
 
+/* The arrow of a press: it ends at a bar. */
+static void
+draw_press (cairo_t *cr)
+{
+  cairo_move_to (cr, 0.06, 0.5);
+  cairo_line_to (cr, 0.5, 0.5);
+  stroke (cr, 0.09);
+  cairo_move_to (cr, 0.8, 0.5);
+  cairo_line_to (cr, 0.44, 0.3);
+  cairo_line_to (cr, 0.44, 0.7);
+  cairo_close_path (cr);
+  cairo_fill (cr);
+  cairo_rectangle (cr, 0.8, 0.14, 0.12, 0.72);
+  cairo_fill (cr);
+}
+
 static void
 draw_ring (cairo_t *cr)
 {
@@ -327,6 +343,9 @@ sw_symbol_draw (SwSymbol  symbol,
     case SW_SYMBOL_KEY_RING:
       draw_ring (cr);
       break;
+    case SW_SYMBOL_KEY_PRESS:
+      draw_press (cr);
+      break;
     default:
       g_assert_not_reached ();
     }
@@ -362,6 +381,7 @@ sw_symbol_get_name (SwSymbol symbol)
     [SW_SYMBOL_KEY_LIMBS] = "key-limbs",
     [SW_SYMBOL_KEY_TURNS] = "key-turns",
     [SW_SYMBOL_KEY_RING] = "key-ring",
+    [SW_SYMBOL_KEY_PRESS] = "key-press",
   };
 
   return names[symbol];

@@ -33,6 +33,7 @@ typedef enum
   SW_SYMBOL_KEY_LIMBS,
   SW_SYMBOL_KEY_TURNS,
   SW_SYMBOL_KEY_RING,
+  SW_SYMBOL_KEY_PRESS,
 } SwSymbol;
 
 void sw_symbol_draw (SwSymbol  symbol,

@@ -260,7 +260,10 @@ sw_figure_spec_new_mirrored (SwFigureSpec *spec)
   for (int i = 0; i < from->n_poses; i++)
     mirror_pose (&from->poses[i], &to.poses[i]);
   for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
-    to.shown[i] = sw_figure_mark_get_mirrored (from->shown[i]);
+    {
+      to.shown[i] = sw_figure_mark_get_mirrored (from->shown[i]);
+      to.toward[i] = sw_figure_way_get_mirrored (from->toward[i]);
+    }
   to.about = sw_figure_mark_get_mirrored (from->about);
   for (int i = 0; i < from->n_props; i++)
     mirror_prop (&from->props[i], &to.props[i]);
@@ -324,6 +327,7 @@ sw_figure_spec_equal (SwFigureSpec *a,
   q = &b->content;
   return p->motion == q->motion && p->sides == q->sides && same_inset (&p->inset, &q->inset)
          && p->shown[0] == q->shown[0] && p->shown[1] == q->shown[1] && p->about == q->about
+         && p->toward[0] == q->toward[0] && p->toward[1] == q->toward[1]
          && same_number (p->radius_deg, q->radius_deg) && !p->both_ways == !q->both_ways && !p->hold == !q->hold
          && same_number (p->view_turn_deg, q->view_turn_deg) && same_number (p->view_tilt_deg, q->view_tilt_deg)
          && p->frame == q->frame && p->layout == q->layout && same_lists (p, q) && same_extras (p->extras, q->extras);
@@ -352,6 +356,21 @@ sw_figure_mark_get_mirrored (SwFigureMark mark)
   int sided = (int) mark - (int) SW_FIGURE_MARK_RIGHT_SHOULDER;
 
   return sided < 0 ? mark : SW_FIGURE_MARK_RIGHT_SHOULDER + (SwFigureMark) (sided ^ 1);
+}
+
+/**
+ * sw_figure_way_get_mirrored:
+ * @way: where to something presses
+ *
+ * Returns: the same with left and right exchanged
+ */
+SwFigureWay
+sw_figure_way_get_mirrored (SwFigureWay way)
+{
+  if (way == SW_FIGURE_WAY_RIGHT)
+    return SW_FIGURE_WAY_LEFT;
+
+  return way == SW_FIGURE_WAY_LEFT ? SW_FIGURE_WAY_RIGHT : way;
 }
 
 /**

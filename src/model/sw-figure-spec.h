@@ -94,7 +94,27 @@ typedef enum
   SW_FIGURE_MOTION_CIRCLE,
   SW_FIGURE_MOTION_STILL,
   SW_FIGURE_MOTION_STEPS,
+  SW_FIGURE_MOTION_PRESS,
 } SwFigureMotion;
+
+/**
+ * SwFigureWay:
+ * @SW_FIGURE_WAY_NONE: not said
+ *
+ * Where to something presses: up and down in the room, the rest as the chest faces; in and out from the body's middle.
+ */
+typedef enum
+{
+  SW_FIGURE_WAY_NONE,
+  SW_FIGURE_WAY_UP,
+  SW_FIGURE_WAY_DOWN,
+  SW_FIGURE_WAY_FORWARD,
+  SW_FIGURE_WAY_BACK,
+  SW_FIGURE_WAY_RIGHT,
+  SW_FIGURE_WAY_LEFT,
+  SW_FIGURE_WAY_IN,
+  SW_FIGURE_WAY_OUT,
+} SwFigureWay;
 
 /**
  * SwFigureSides:
@@ -385,6 +405,7 @@ typedef struct
   int n_poses;
   SwFigureMotion motion;
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
+  SwFigureWay toward[SW_FIGURE_MAX_SHOWN]; /* where to what is shown presses; the second's is the first's unless said */
   SwFigureMark about;
   double radius_deg;
   gboolean both_ways;
@@ -424,6 +445,7 @@ gboolean sw_figure_spec_equal (SwFigureSpec *a,
                                SwFigureSpec *b);
 const SwFigureContent *sw_figure_spec_get_content (SwFigureSpec *self);
 SwFigureMark sw_figure_mark_get_mirrored (SwFigureMark mark);
+SwFigureWay sw_figure_way_get_mirrored (SwFigureWay way);
 SwFigureSide sw_figure_base_get_on (SwFigureBase base);
 const char *sw_figure_root_get_name (int root);
 gboolean sw_figure_area_is_sided (SwFigureArea area);

@@ -251,16 +251,24 @@ write_motion (SwXmlWriter           *writer,
               const SwFigureContent *content)
 {
   g_autoptr (GEnumClass) marks = g_type_class_ref (SW_TYPE_FIGURE_MARK);
+  g_autoptr (GEnumClass) ways = g_type_class_ref (SW_TYPE_FIGURE_WAY);
   g_autoptr (GString) shown = g_string_new (NULL);
+  g_autoptr (GString) toward = g_string_new (NULL);
 
   for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
-    if (content->shown[i] != SW_FIGURE_MARK_NONE)
-      g_string_append_printf (shown, "%s%s", shown->len > 0 ? " " : "",
-                              g_enum_get_value (marks, (int) content->shown[i])->value_nick);
+    {
+      if (content->shown[i] != SW_FIGURE_MARK_NONE)
+        g_string_append_printf (shown, "%s%s", shown->len > 0 ? " " : "",
+                                g_enum_get_value (marks, (int) content->shown[i])->value_nick);
+      if (content->toward[i] != SW_FIGURE_WAY_NONE)
+        g_string_append_printf (toward, "%s%s", toward->len > 0 ? " " : "",
+                                g_enum_get_value (ways, (int) content->toward[i])->value_nick);
+    }
 
   sw_xml_writer_open (writer, "motion");
   write_word (writer, "kind", SW_TYPE_FIGURE_MOTION, (int) content->motion);
   sw_xml_writer_attribute (writer, "show", shown->len > 0 ? shown->str : NULL);
+  sw_xml_writer_attribute (writer, "toward", toward->len > 0 ? toward->str : NULL);
   write_unless_zero (writer, "about", SW_TYPE_FIGURE_MARK, (int) content->about);
   if (content->radius_deg > 0)
     sw_xml_writer_attribute_double (writer, "radius", content->radius_deg);

@@ -356,13 +356,38 @@ read_pose (const xmlNode    *node,
   return TRUE;
 }
 
+/* One or two words of a list, such as the parts that arrows follow. */
+static gboolean
+read_words (const xmlNode  *node,
+            const char     *name,
+            GType           type,
+            int             words_out[SW_FIGURE_MAX_SHOWN],
+            GError        **error)
+{
+  g_autofree char *text = sw_xml_dup_attribute (node, name);
+  g_auto (GStrv) words = g_strsplit (text != NULL ? text : "", " ", SW_FIGURE_MAX_SHOWN + 1);
+
+  for (int i = 0; words[i] != NULL; i++)
+    {
+      if (i == SW_FIGURE_MAX_SHOWN)
+        {
+          sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("“%s” names at most two, not “%s”."), name, text);
+          return FALSE;
+        }
+      if (!parse_word (node, name, words[i], type, &words_out[i], error))
+        return FALSE;
+    }
+  return TRUE;
+}
+
 static gboolean
 read_motion (const xmlNode    *node,
              SwFigureContent  *content,
              GError          **error)
 {
-  g_autofree char *shown = sw_xml_dup_attribute (node, "show");
   g_autofree char *way = sw_xml_dup_attribute (node, "way");
+  int shown[SW_FIGURE_MAX_SHOWN] = { SW_FIGURE_MARK_NONE };
+  int toward[SW_FIGURE_MAX_SHOWN] = { SW_FIGURE_WAY_NONE };
 
   if (!read_word (node, "kind", SW_TYPE_FIGURE_MOTION, &content->motion, error)
       || !read_word (node, "about", SW_TYPE_FIGURE_MARK, &content->about, error)
@@ -371,24 +396,21 @@ read_motion (const xmlNode    *node,
       || !read_word (node, "sides", SW_TYPE_FIGURE_SIDES, &content->sides, error))
     return FALSE;
 
-  if (shown != NULL)
+  if (!read_words (node, "show", SW_TYPE_FIGURE_MARK, shown, error)
+      || !read_words (node, "toward", SW_TYPE_FIGURE_WAY, toward, error))
+    return FALSE;
+
+  for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
     {
-      g_auto (GStrv) words = g_strsplit (shown, " ", SW_FIGURE_MAX_SHOWN + 1);
-
-      for (int i = 0; words[i] != NULL; i++)
-        {
-          int mark;
-
-          if (i == SW_FIGURE_MAX_SHOWN)
-            {
-              sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("“show” names at most two parts, not “%s”."),
-                                shown);
-              return FALSE;
-            }
-          if (!parse_word (node, "show", words[i], SW_TYPE_FIGURE_MARK, &mark, error))
-            return FALSE;
-          content->shown[i] = (SwFigureMark) mark;
-        }
+      content->shown[i] = (SwFigureMark) shown[i];
+      content->toward[i] = (SwFigureWay) toward[i];
+    }
+  if (content->motion == SW_FIGURE_MOTION_PRESS
+      && (content->shown[0] == SW_FIGURE_MARK_NONE || content->toward[0] == SW_FIGURE_WAY_NONE))
+    {
+      sw_xml_set_error (error, node, SW_XML_ERROR_INVALID,
+                        _ ("a press needs “show”, what presses, and “toward”, where to."));
+      return FALSE;
     }
   if (way != NULL && strcmp (way, "one") != 0 && strcmp (way, "both") != 0)
     {

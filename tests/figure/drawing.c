@@ -177,13 +177,16 @@ test_nonsense (void)
           content.poses[k].on = (SwFigureSide) any_of (2);
           content.poses[k].anchor = (SwFigureAnchor) any_of (SW_FIGURE_ANCHOR_UPPER_BACK + 1);
         }
-      content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_STEPS + 1);
+      content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_PRESS + 1);
       content.sides = (SwFigureSides) any_of (SW_FIGURE_SIDES_ALTERNATE + 1);
       content.inset = (SwFigureInset){ (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                        g_test_rand_double_range (-180, 180), g_test_rand_double_range (-30, 89),
                                        g_test_rand_double_range (0.05, 1) };
       for (int k = 0; k < SW_FIGURE_MAX_SHOWN; k++)
-        content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
+        {
+          content.shown[k] = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
+          content.toward[k] = (SwFigureWay) any_of (SW_FIGURE_WAY_OUT + 1);
+        }
       content.about = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1);
       content.radius_deg = g_test_rand_double_range (0, 90);
       content.hold = any_of (2);

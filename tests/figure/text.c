@@ -101,6 +101,8 @@ test_complete (void)
   check_nicks (phrases, "figure-base", SW_TYPE_FIGURE_BASE, 0);
   check_nicks (phrases, "figure-prop", SW_TYPE_FIGURE_PROP, SW_FIGURE_PROP_CHAIR);
   check_nicks (phrases, "figure-mark", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
+  check_nicks (phrases, "figure-press", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
+  check_nicks (phrases, "figure-way", SW_TYPE_FIGURE_WAY, SW_FIGURE_WAY_UP);
   for (int i = 0; i < (int) SW_N_ANGLES; i++)
     {
       const SwAngleInfo *info = sw_angle_get_info ((SwAngle) i);

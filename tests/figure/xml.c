@@ -99,8 +99,8 @@ static const char whole[]
       "    <!-- kept -->\n"
       "    <glow strength=\"2\"/>\n"
       "  </pose>\n"
-      "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" about=\"right-shoulder\" radius=\"9\" way=\"both\" "
-      "hold=\"yes\" sides=\"alternate\"/>\n"
+      "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" toward=\"up in\" about=\"right-shoulder\" "
+      "radius=\"9\" way=\"both\" hold=\"yes\" sides=\"alternate\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
       "  <works area=\"calf\" side=\"both\"/>\n"
@@ -148,6 +148,8 @@ test_bad (void)
     { "<pose/><inset turn='0'/>", SW_XML_ERROR_INVALID, "around", TRUE },
     { "<pose/><motion sides='three'/>", SW_XML_ERROR_INVALID, "alternate", TRUE },
     { "<pose/><motion show='head head head'/>", SW_XML_ERROR_INVALID, "at most two", TRUE },
+    { "<pose/><motion kind='press' show='head'/>", SW_XML_ERROR_INVALID, "toward", FALSE },
+    { "<pose/><motion kind='press' show='head' toward='home'/>", SW_XML_ERROR_INVALID, "forward, back", TRUE },
     { "<pose/><prop kind='rocket'/>", SW_XML_ERROR_INVALID, "rocket", TRUE },
     { "<pose/><works area='calf'/>", SW_XML_ERROR_INVALID, "side", FALSE },
     { "<pose/><view tilt='nan'/>", SW_XML_ERROR_RANGE, "tilt", TRUE },
