@@ -328,6 +328,22 @@ append_motion (const SwFigure *self,
     append_shown (self, phrases, text);
 }
 
+/* Breath and eyes of one pose. */
+static void
+append_face (const SwFigure *self,
+             SwPhrases      *phrases,
+             int             key,
+             GString        *text)
+{
+  const SwSolved *now = &self->solver.keys[key];
+
+  if (now->breath != SW_FIGURE_BREATH_NONE)
+    append_sentence (text, sw_phrases_get (phrases, now->breath == SW_FIGURE_BREATH_IN ? "figure.breath-in"
+                                                                                     : "figure.breath-out"));
+  if (now->body.eyes_closed && (key == 0 || !self->solver.keys[key - 1].body.eyes_closed))
+    append_sentence (text, sw_phrases_get (phrases, "figure.eyes-closed"));
+}
+
 /* Steps are told one by one: from where each begins, and what changes until the next. */
 static void
 append_steps (SwFigure  *self,
@@ -351,6 +367,7 @@ append_steps (SwFigure  *self,
             append_sentence (what, start);
           else
             append_key_changes (part, phrases, key, what);
+          append_face (part, phrases, key, what);
           step = sw_phrases_format (phrases, "figure.step", "number", nth, "what", what->str, NULL);
           append_sentence (text, step);
         }
@@ -386,10 +403,13 @@ sw_figure_dup_text (SwFigure  *self,
   append_sentence (text, view_words (self, phrases));
   start = dup_start (self, phrases, TRUE);
   append_sentence (text, start);
+  append_face (self, phrases, 0, text);
   if (content->motion != SW_FIGURE_MOTION_PRESS || self->solver.n_keys > 1)
     append_motion (self, phrases, text);
   if (content->motion == SW_FIGURE_MOTION_PRESS)
     append_press (self, phrases, text);
+  if (self->solver.n_keys > 1)
+    append_face (self, phrases, self->solver.n_keys - 1, text);
   if (content->hold)
     append_sentence (text, sw_phrases_get (phrases, "figure.hold"));
   else if (content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && self->solver.n_keys > 1)

@@ -5,6 +5,7 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-breath.h"
 #include "sw-figure-private.h"
 #include "sw-furniture.h"
 #include "sw-press.h"
@@ -155,6 +156,7 @@ add_panel_extent (const SwFigure *self,
       sw_extent_add (extent, item->right, MIN (item->top, self->below));
     }
   sw_press_add_extent (panel, self, extent);
+  sw_breath_add_extent (panel, self, extent);
   if (self->solver.content->motion == SW_FIGURE_MOTION_PRESS)
     return;
   for (int i = 0; i < n_shown && panel->to_phase > panel->from_phase; i++)

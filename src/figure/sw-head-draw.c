@@ -6,6 +6,8 @@
 #include "sw-body-draw.h"
 
 #define N_ROUND 40
+#define LID_HALF 0.017
+#define LID_DEEP 0.009
 
 static const SwVector skull_at = { 0.006, 0, 0.056 };
 static const SwVector skull_half = { 0.062, 0.052, 0.060 };
@@ -164,6 +166,38 @@ add_on_skull (const SwPaper  *paper,
   return TRUE;
 }
 
+/* A lid: the lower half of where the eye would be, broader than the eye so that it is seen when small. */
+static void
+draw_closed_eye (const SwPaper  *paper,
+                 const SwMotif  *item,
+                 const SwCamera *camera,
+                 SwVector        unit)
+{
+  SwMatrix axes = item->body->pieces[SW_PIECE_HEAD].axes;
+  SwVector normal
+      = sw_unit (sw_apply (axes, sw_vector (unit.x / skull_half.x, unit.y / skull_half.y, unit.z / skull_half.z)),
+                 sw_vector (1, 0, 0));
+  SwVector up = sw_unit (sw_across (axes.z, normal), axes.z);
+  SwVector across = sw_cross (normal, up);
+  SwSpot at = on_skull (item, camera, unit);
+
+  if (sw_dot (normal, camera->toward) < cos (SW_RAD (75)))
+    return;
+
+  cairo_new_path (paper->cr);
+  for (int i = 0; i <= 8; i++)
+    {
+      double t = G_PI * i / 8;
+      SwSpot by = sw_see (camera, sw_add (sw_scale (across, LID_HALF * cos (t)), sw_scale (up, -LID_DEEP * sin (t))));
+
+      sw_paper_line (paper, at.x + by.x, at.y + by.y);
+    }
+  cairo_set_line_width (paper->cr, 0.8);
+  cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_ROUND);
+  sw_paper_tone (paper, 0.0);
+  cairo_stroke (paper->cr);
+}
+
 static void
 draw_nose_line (const SwPaper  *paper,
                 const SwMotif   *item,
@@ -199,7 +233,11 @@ sw_head_draw (const SwPaper  *paper,
   draw_hair (paper, item, camera);
   for (int side = -1; side <= 1; side += 2)
     {
-      if (!is_start && add_on_skull (paper, item, camera, sw_vector (0.861, side * 0.46, 0.06), 0.0085, 75))
+      SwVector eye = { 0.861, side * 0.46, 0.06 };
+
+      if (!is_start && item->body->eyes_closed)
+        draw_closed_eye (paper, item, camera, eye);
+      else if (!is_start && add_on_skull (paper, item, camera, eye, 0.0085, 75))
         {
           sw_paper_tone (paper, 0.0);
           cairo_fill (paper->cr);

@@ -212,7 +212,8 @@ hold_hand (SwHold            *hold,
                 sw_vector (0.9, 0, -0.45));
       break;
     case SW_FIGURE_PLACE_BELLY:
-      on_piece (hold, body, SW_PIECE_LOW_BACK, pin, fist, sw_vector (0.060, 0.045, 0.035), sw_vector (-1, 0, 0),
+      on_piece (hold, body, SW_PIECE_LOW_BACK, pin, fist, sw_vector (0.060 + body->belly, 0.045, 0.035),
+                sw_vector (-1, 0, 0),
                 sw_vector (0, -1, 0.1));
       break;
     case SW_FIGURE_PLACE_CHEST:

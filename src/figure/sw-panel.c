@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include "sw-body-draw.h"
+#include "sw-breath.h"
 #include "sw-figure-private.h"
 #include "sw-press.h"
 
@@ -315,6 +316,7 @@ sw_panel_draw (const SwPanel  *panel,
                const SwExtent *room)
 {
   const SwFigureContent *content = figure->solver.content;
+  SwBreath breath;
 
   if (!figure->fine || sw_close_shows_furniture (figure))
     sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
@@ -336,6 +338,8 @@ sw_panel_draw (const SwPanel  *panel,
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);
     }
+  if (sw_breath_place (panel, figure, paper->scale_pt, &breath))
+    sw_breath_draw (paper, &breath);
   if (content->motion == SW_FIGURE_MOTION_PRESS)
     draw_presses (panel, figure, paper, room);
   else

@@ -350,6 +350,10 @@ lay_over (SwPose             *pose,
       if (own->hands[side] != SW_FIGURE_HAND_INHERIT)
         pose->fists[side] = own->hands[side] == SW_FIGURE_HAND_FIST;
     }
+  pose->breath = own->breath;
+  pose->belly = own->belly;
+  if (own->eyes != SW_FIGURE_EYES_INHERIT)
+    pose->eyes_closed = own->eyes == SW_FIGURE_EYES_CLOSED;
   for (int i = 0; i < own->n_pins; i++)
     {
       const SwFigurePin *held = &own->pins[i];

@@ -46,6 +46,9 @@ typedef struct
  * @level: by side, whether the sole's slope rules the ankle
  * @pitch_deg: by side, that slope
  * @fists: by side
+ * @breath: whether breath goes in or out
+ * @eyes_closed: whether the eyes are
+ * @belly: how far the belly is blown out
  * @pinned: by limb, whether it is held
  * @pins: by limb, where; only what is pinned counts
  * @own_arm: by side, whether the arm's angles were written rather than taken from the base
@@ -60,6 +63,9 @@ typedef struct
   gboolean level[2];
   double pitch_deg[2];
   gboolean fists[2];
+  SwFigureBreath breath;
+  gboolean eyes_closed;
+  double belly;
   gboolean pinned[SW_N_LIMBS];
   SwFigurePin pins[SW_N_LIMBS];
   gboolean own_arm[2];

@@ -33,13 +33,19 @@ shape_trunk (SwShape      *shape,
   SwVector waist = { 0.054, 0.074, 0.045 };
   SwVector chest_at = { 0.008, 0, 0.065 };
   SwVector chest = { 0.066, 0.086, 0.070 };
+  SwVector belly_at = { 0.006 + body->belly, 0, 0.042 };
+  SwVector belly = { 0.052, 0.066, 0.034 };
   SwHull *hull = sw_shape_next_hull (shape);
 
   sw_hull_add (hull, SW_PIECE_PELVIS, sw_vector (-0.012, 0, 0.022), sw_vector (0.066, 0.096, 0.062));
   sw_hull_add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
+  if (body->belly > 0)
+    sw_hull_add (hull, SW_PIECE_LOW_BACK, belly_at, belly);
   hull = sw_shape_next_hull (shape);
   sw_hull_add (hull, SW_PIECE_LOW_BACK, waist_at, waist);
   sw_hull_add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
+  if (body->belly > 0)
+    sw_hull_add (hull, SW_PIECE_LOW_BACK, belly_at, belly);
   hull = sw_shape_next_hull (shape);
   sw_hull_add (hull, SW_PIECE_RIBCAGE, chest_at, chest);
   sw_hull_add (hull, SW_PIECE_RIBCAGE, sw_vector (-0.006, 0, 0.118), sw_vector (0.045, 0.060, 0.030));

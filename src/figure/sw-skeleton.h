@@ -65,6 +65,8 @@ typedef struct
  * @pieces: where every piece lies
  * @fists: by side, whether the hand is closed
  * @hands: by side, how fingers and thumb are bent
+ * @belly: how far the belly is blown out
+ * @eyes_closed: whether the eyes are
  * @fine: whether it is drawn with single fingers and toes
  *
  * A solved pose.
@@ -74,6 +76,8 @@ typedef struct
   SwPlacement pieces[SW_N_PIECES];
   gboolean fists[2];
   SwHand hands[2];
+  double belly;
+  gboolean eyes_closed;
   gboolean fine;
 } SwBody;
 

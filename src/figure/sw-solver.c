@@ -397,7 +397,9 @@ solve_key (SwSolver *self,
   const SwPose *pose = &self->poses[n];
   SwSolved *now = &self->keys[n];
 
-  *now = (SwSolved){ .joints = pose->joints };
+  *now = (SwSolved){ .joints = pose->joints, .breath = pose->breath };
+  now->body.belly = pose->belly;
+  now->body.eyes_closed = pose->eyes_closed;
   for (int side = 0; side < 2; side++)
     {
       now->level[side] = pose->level[side];
@@ -508,6 +510,8 @@ mix_keys (const SwSolver *self,
           SwSolved       *now)
 {
   *now = *a;
+  now->breath = SW_FIGURE_BREATH_NONE;
+  now->body.belly = mix (a->body.belly, b->body.belly, t);
   for (int i = 0; i < (int) SW_N_SLOTS; i++)
     now->joints.slots_deg[i] = mix (a->joints.slots_deg[i], b->joints.slots_deg[i], t);
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)

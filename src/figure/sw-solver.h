@@ -18,6 +18,7 @@ G_BEGIN_DECLS
  * @level: by side, whether the sole's slope rules the ankle
  * @pitch_deg: by side, that slope
  * @toes_deg: by side, how far the toes are raised from a level sole
+ * @breath: whether breath goes in or out; in between neither
  * @stand: by side, the height of what the foot stands on when it stands
  * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
@@ -34,6 +35,7 @@ typedef struct
   gboolean level[2];
   double pitch_deg[2];
   double toes_deg[2];
+  SwFigureBreath breath;
   double stand[2];
   gboolean flat_shank[2];
 } SwSolved;

@@ -380,13 +380,30 @@ compose_pain_guide (SwComposer *self)
 }
 
 static gboolean
-any_presses (GPtrArray *exercises)
+presses (const SwFigureContent *figure)
+{
+  return figure->motion == SW_FIGURE_MOTION_PRESS;
+}
+
+static gboolean
+breathes (const SwFigureContent *figure)
+{
+  for (int i = 0; i < figure->n_poses; i++)
+    if (figure->poses[i].breath != SW_FIGURE_BREATH_NONE)
+      return TRUE;
+
+  return FALSE;
+}
+
+static gboolean
+any_figure (GPtrArray *exercises,
+            gboolean (*has_mark) (const SwFigureContent *figure))
 {
   for (guint i = 0; i < exercises->len; i++)
     {
       SwFigureSpec *spec = sw_exercise_get_figure (exercises->pdata[i]);
 
-      if (spec != NULL && sw_figure_spec_get_content (spec)->motion == SW_FIGURE_MOTION_PRESS)
+      if (spec != NULL && has_mark (sw_figure_spec_get_content (spec)))
         return TRUE;
     }
   return FALSE;
@@ -406,7 +423,8 @@ compose_key (SwComposer *self,
     { SW_SYMBOL_KEY_ORDER, "key.order" }, { SW_SYMBOL_KEY_START, "key.start" }, { SW_SYMBOL_KEY_ARROW, "key.arrow" },
     { SW_SYMBOL_KEY_BACK, "key.back" },   { SW_SYMBOL_KEY_HOLD, "key.hold" },   { SW_SYMBOL_KEY_WORKS, "key.works" },
     { SW_SYMBOL_KEY_LIMBS, "key.limbs" }, { SW_SYMBOL_KEY_TURNS, "key.turns" }, { SW_SYMBOL_KEY_RING, "key.ring" },
-    { SW_SYMBOL_KEY_PRESS, "key.press", !any_presses (exercises) },
+    { SW_SYMBOL_KEY_PRESS, "key.press", !any_figure (exercises, presses) },
+    { SW_SYMBOL_KEY_BREATH, "key.breath", !any_figure (exercises, breathes) },
   };
   double body_pt = self->style.body_pt;
   double size_pt = 1.9 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);

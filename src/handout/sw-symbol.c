@@ -213,6 +213,26 @@ draw_person (cairo_t *cr,
   stroke (cr, 0.13);
 }
 
+/* Three small arrows: air. */
+static void
+draw_breath (cairo_t *cr)
+{
+  for (int line = -1; line <= 1; line++)
+    {
+      double far = 0.5 + 0.3 * line;
+      double tip = line == 0 ? 0.96 : 0.84;
+
+      cairo_move_to (cr, 0.08, 0.5 + 0.15 * line);
+      cairo_curve_to (cr, 0.4, 0.5 + 0.15 * line, 0.5, far, tip - 0.18, far);
+      stroke (cr, 0.055);
+      cairo_move_to (cr, tip, far);
+      cairo_line_to (cr, tip - 0.22, far - 0.12);
+      cairo_line_to (cr, tip - 0.22, far + 0.12);
+      cairo_close_path (cr);
+      cairo_fill (cr);
+    }
+}
+
 /* The arrow of a press: it ends at a bar. */
 static void
 draw_press (cairo_t *cr)
@@ -346,6 +366,9 @@ sw_symbol_draw (SwSymbol  symbol,
     case SW_SYMBOL_KEY_PRESS:
       draw_press (cr);
       break;
+    case SW_SYMBOL_KEY_BREATH:
+      draw_breath (cr);
+      break;
     default:
       g_assert_not_reached ();
     }
@@ -382,6 +405,7 @@ sw_symbol_get_name (SwSymbol symbol)
     [SW_SYMBOL_KEY_TURNS] = "key-turns",
     [SW_SYMBOL_KEY_RING] = "key-ring",
     [SW_SYMBOL_KEY_PRESS] = "key-press",
+    [SW_SYMBOL_KEY_BREATH] = "key-breath",
   };
 
   return names[symbol];

@@ -34,6 +34,7 @@ typedef enum
   SW_SYMBOL_KEY_TURNS,
   SW_SYMBOL_KEY_RING,
   SW_SYMBOL_KEY_PRESS,
+  SW_SYMBOL_KEY_BREATH,
 } SwSymbol;
 
 void sw_symbol_draw (SwSymbol  symbol,

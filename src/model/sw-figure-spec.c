@@ -59,6 +59,8 @@ same_pose (const SwFigurePose *a,
   if (!a->own_base != !b->own_base
       || (a->own_base && (a->base != b->base || a->on != b->on || a->anchor != b->anchor)))
     return FALSE;
+  if (a->breath != b->breath || a->eyes != b->eyes || !same_number (a->belly, b->belly))
+    return FALSE;
   if (a->slots_set != b->slots_set || a->root_set != b->root_set || a->n_pins != b->n_pins)
     return FALSE;
 

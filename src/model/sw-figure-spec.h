@@ -47,6 +47,20 @@ typedef enum
 
 typedef enum
 {
+  SW_FIGURE_BREATH_NONE,
+  SW_FIGURE_BREATH_IN,
+  SW_FIGURE_BREATH_OUT,
+} SwFigureBreath;
+
+typedef enum
+{
+  SW_FIGURE_EYES_INHERIT,
+  SW_FIGURE_EYES_OPEN,
+  SW_FIGURE_EYES_CLOSED,
+} SwFigureEyes;
+
+typedef enum
+{
   SW_FIGURE_LIMB_HAND,
   SW_FIGURE_LIMB_FOREARM,
   SW_FIGURE_LIMB_FOOT,
@@ -266,6 +280,7 @@ typedef enum
 #define SW_FIGURE_MAX_PROPS 8
 #define SW_FIGURE_MAX_WORKS 12
 #define SW_FIGURE_MAX_SHOWN 2
+#define SW_FIGURE_MAX_BELLY 0.06
 
 /**
  * SwFigurePin:
@@ -310,6 +325,9 @@ enum
  * @foot_free: by side, whether the ankle's angle rules although the base levels the foot
  * @foot_pitch_deg: by side, slope of the sole: 0 level, + heel raised on the ball, - toes raised on the heel
  * @hands: by side
+ * @breath: whether breath goes in or out here
+ * @eyes: whether the eyes are closed
+ * @belly: how far the belly is blown out, parts of stature
  * @pins: what is held in place
  * @n_pins: how many of them
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote, kept as text
@@ -330,6 +348,9 @@ typedef struct
   gboolean foot_free[2];
   double foot_pitch_deg[2];
   SwFigureHand hands[2];
+  SwFigureBreath breath;
+  SwFigureEyes eyes;
+  double belly;
   SwFigurePin pins[SW_FIGURE_MAX_PINS];
   int n_pins;
   char **extras;

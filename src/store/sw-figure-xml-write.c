@@ -236,6 +236,10 @@ write_pose (SwXmlWriter           *writer,
   for (int i = 0; i < SW_FIGURE_N_ROOT; i++)
     if ((pose->root_set >> i & 1) != 0)
       sw_xml_writer_attribute_double (writer, sw_figure_root_get_name (i), pose->root_deg[i]);
+  write_unless_zero (writer, "breath", SW_TYPE_FIGURE_BREATH, (int) pose->breath);
+  write_unless_zero (writer, "eyes", SW_TYPE_FIGURE_EYES, (int) pose->eyes);
+  if (pose->belly > 0)
+    sw_xml_writer_attribute_double (writer, "belly", pose->belly);
   write_extra_attributes (writer, pose->extras);
 
   write_all_angles (writer, pose);

@@ -297,7 +297,7 @@ read_pose (const xmlNode    *node,
            GError          **error)
 {
   static const char *const known_first[]
-      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", NULL };
+      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", "breath", "eyes", "belly", NULL };
   g_autoptr (GPtrArray) extras = g_ptr_array_new_with_free_func (g_free);
   SwFigurePose *pose;
 
@@ -328,6 +328,10 @@ read_pose (const xmlNode    *node,
           return FALSE;
         pose->root_set |= 1u << i;
       }
+  if (!read_word (node, "breath", SW_TYPE_FIGURE_BREATH, &pose->breath, error)
+      || !read_word (node, "eyes", SW_TYPE_FIGURE_EYES, &pose->eyes, error)
+      || !read_number (node, "belly", 0, SW_FIGURE_MAX_BELLY, 0, &pose->belly, error))
+    return FALSE;
   keep_attributes (extras, node, pose->own_base ? known_first : known_first + 3);
 
   for (const xmlNode *child = node->children; child != NULL; child = child->next)

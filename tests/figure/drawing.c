@@ -140,6 +140,9 @@ fill_pose_randomly (SwFigurePose *pose)
       pose->foot_pitch_deg[side] = g_test_rand_double_range (-45, 75);
       pose->hands[side] = (SwFigureHand) any_of (SW_FIGURE_HAND_FIST + 1);
     }
+  pose->breath = (SwFigureBreath) any_of (SW_FIGURE_BREATH_OUT + 1);
+  pose->eyes = (SwFigureEyes) any_of (SW_FIGURE_EYES_CLOSED + 1);
+  pose->belly = g_test_rand_double_range (0, SW_FIGURE_MAX_BELLY);
   pose->n_pins = any_of (SW_FIGURE_MAX_PINS + 1);
   for (int i = 0; i < pose->n_pins; i++)
     {

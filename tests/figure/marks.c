@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include "case.h"
+#include "sw-breath.h"
 #include "sw-press.h"
 
 #define SCALE_PT 110.0
@@ -171,6 +172,84 @@ test_return (void)
       }
 }
 
+/* Air goes in towards the face and out away from it, before the face from the side, and past it from the front. */
+static void
+test_breath (void)
+{
+  for (int view = -90; view <= 90; view += 90)
+    for (int way = 0; way < 2; way++)
+      {
+        g_autofree char *xml = g_strdup_printf ("<pose base='sitting' breath='%s'/><view turn='%d' tilt='0'/>",
+                                                way == 0 ? "in" : "out", view);
+        g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+        g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+        const SwBody *body = &figure->overlay.solid->body;
+        SwSpot nose = sw_see (&figure->camera, sw_body_get_mark (body, SW_FIGURE_MARK_NOSE));
+        SwSpot ahead = sw_see (&figure->camera, sw_vector (1, 0, 0));
+        SwBreath breath;
+
+        g_assert_true (sw_breath_place (&figure->overlay, figure, SCALE_PT, &breath));
+        for (int i = 0; i < SW_BREATH_LINES; i++)
+          {
+            SwSpot from = breath.lines[i][0];
+            SwSpot to = breath.lines[i][SW_BREATH_POINTS - 1];
+            double nearer = hypot (from.x - nose.x, from.y - nose.y) - hypot (to.x - nose.x, to.y - nose.y);
+
+            g_assert_cmpfloat (way == 0 ? nearer : -nearer, >, 6 / SCALE_PT);
+            if (view != 0)
+              g_assert_cmpfloat (((to.x - from.x) * ahead.x) * (way == 0 ? -1 : 1), >, 6 / SCALE_PT);
+            for (int k = 0; k < figure->overlay.items.n_items; k++)
+              for (int point = 0; point < SW_BREATH_POINTS; point++)
+                g_assert_false (figure->overlay.items.items[k].part == SW_PART_HEAD
+                                && sw_motif_holds (&figure->overlay.items.items[k], breath.lines[i][point].x,
+                                                   breath.lines[i][point].y));
+          }
+      }
+}
+
+static void
+test_no_breath (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='sitting'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  SwBreath breath;
+
+  g_assert_false (sw_breath_place (&figure->overlay, figure, SCALE_PT, &breath));
+}
+
+/* A belly rises as far as it is written, and hands on it rise as far. */
+static void
+test_belly (void)
+{
+  g_autoptr (SwFigureSpec) spec
+      = test_case_parse ("<pose base='on-back' belly='0.05'><pin part='hand' side='both' to='belly'/></pose>"
+                         "<pose/><motion kind='steps'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  const SwSolved *full = &figure->solver.keys[0];
+  const SwSolved *empty = &figure->solver.keys[1];
+  SwShape shapes[2];
+  double top[2] = { 0, 0 };
+
+  g_assert_cmpfloat (fabs (sw_body_get_mark (&full->body, SW_FIGURE_MARK_RIGHT_HAND).z
+                           - sw_body_get_mark (&empty->body, SW_FIGURE_MARK_RIGHT_HAND).z - 0.05),
+                     <, 0.006);
+  for (int i = 0; i < 2; i++)
+    {
+      const SwBody *body = i == 0 ? &full->body : &empty->body;
+
+      sw_shape_get (body, SW_PART_TRUNK, &shapes[i]);
+      for (int hull = 0; hull < shapes[i].n_hulls; hull++)
+        for (int k = 0; k < shapes[i].hulls[hull].n_blobs; k++)
+          {
+            const SwBlob *blob = &shapes[i].hulls[hull].blobs[k];
+
+            if (blob->piece == SW_PIECE_LOW_BACK)
+              top[i] = MAX (top[i], sw_place (body->pieces[blob->piece], blob->centre).z + blob->half.x);
+          }
+    }
+  g_assert_cmpfloat (fabs (top[0] - top[1] - 0.048), <, 0.008);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -180,5 +259,8 @@ main (int    argc,
   g_test_add_func ("/marks/press-unseen", test_press_unseen);
   g_test_add_func ("/marks/press-clear", test_press_clear);
   g_test_add_func ("/marks/return", test_return);
+  g_test_add_func ("/marks/breath", test_breath);
+  g_test_add_func ("/marks/no-breath", test_no_breath);
+  g_test_add_func ("/marks/belly", test_belly);
   return g_test_run ();
 }

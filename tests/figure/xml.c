@@ -84,7 +84,7 @@ test_round_trip (void)
 static const char whole[]
     = "<figure xmlns=\"" NS "\" later=\"1\">\n"
       "  <pose base=\"half-kneeling\" on=\"left\" anchor=\"knees\" lean=\"4.5\" roll=\"-2\" turn=\"10\" twist=\"3\" "
-      "mood=\"calm\">\n"
+      "breath=\"in\" eyes=\"closed\" belly=\"0.03\" mood=\"calm\">\n"
       "    <low-back bend=\"3\" side=\"-4\" turn=\"5\"/>\n"
       "    <shoulder-blade side=\"both\" forward=\"4\"/>\n"
       "    <shoulder side=\"right\" raise=\"40\" direction=\"30\"/>\n"
@@ -150,6 +150,8 @@ test_bad (void)
     { "<pose/><motion show='head head head'/>", SW_XML_ERROR_INVALID, "at most two", TRUE },
     { "<pose/><motion kind='press' show='head'/>", SW_XML_ERROR_INVALID, "toward", FALSE },
     { "<pose/><motion kind='press' show='head' toward='home'/>", SW_XML_ERROR_INVALID, "forward, back", TRUE },
+    { "<pose breath='sideways'/>", SW_XML_ERROR_INVALID, "in, out", TRUE },
+    { "<pose belly='0.1'/>", SW_XML_ERROR_RANGE, "0.06", TRUE },
     { "<pose/><prop kind='rocket'/>", SW_XML_ERROR_INVALID, "rocket", TRUE },
     { "<pose/><works area='calf'/>", SW_XML_ERROR_INVALID, "side", FALSE },
     { "<pose/><view tilt='nan'/>", SW_XML_ERROR_RANGE, "tilt", TRUE },
