@@ -8,7 +8,9 @@
 G_BEGIN_DECLS
 
 #define SW_N_FRAMES 17
-#define SW_TOLERANCE 0.00022
+/* Of outlines: close pictures are drawn larger. */
+#define SW_TOLERANCE 0.00032
+#define SW_TOLERANCE_FINE 0.00022
 
 /**
  * SwPanel:

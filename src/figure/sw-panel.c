@@ -226,12 +226,13 @@ sw_panel_add_items (SwPanel        *panel,
                     const SwFigure *figure)
 {
   const SwCamera *camera = &figure->camera;
+  double tolerance = figure->fine ? SW_TOLERANCE_FINE : SW_TOLERANCE;
 
   sw_motifs_clear (&panel->items);
   if (panel->start != NULL)
     for (int part = 0; part < SW_N_FINE_PARTS; part++)
       if ((panel->moving & figure->drawn) >> part & 1)
-        sw_motifs_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_INK_START, camera, SW_TOLERANCE);
+        sw_motifs_add_part (&panel->items, &panel->start->body, (SwPart) part, SW_INK_START, camera, tolerance);
   for (int part = 0; part < SW_N_FINE_PARTS; part++)
     {
       SwInk style;
@@ -241,12 +242,12 @@ sw_panel_add_items (SwPanel        *panel,
       style = sw_part_get_style (&panel->solid->body, (SwPart) part, camera);
       if (panel->solid->body.fine || moves_alone (panel->moving, part))
         style = SW_INK_NEAR;
-      sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, SW_TOLERANCE);
+      sw_motifs_add_part (&panel->items, &panel->solid->body, (SwPart) part, style, camera, tolerance);
     }
   if (!figure->fine)
     sw_props_add_furniture (&panel->items, camera, &figure->solver, &figure->ground, &panel->solid->body,
-                            figure->above, figure->below, SW_TOLERANCE);
-  sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, SW_TOLERANCE);
+                            figure->above, figure->below, tolerance);
+  sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, tolerance);
   if (figure->fine)
     sw_close_drop_things (&panel->items);
   sw_motifs_sort (&panel->items);
