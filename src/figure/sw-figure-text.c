@@ -7,6 +7,7 @@
 
 #include "sw-enum-types.h"
 #include "sw-figure-private.h"
+#include "sw-throw.h"
 
 /* Smaller changes are not worth words. */
 #define WORTH_DEG 8.0
@@ -388,6 +389,7 @@ sw_figure_dup_text (SwFigure  *self,
 {
   const SwFigureContent *content;
   g_autofree char *start = NULL;
+  SwThrow flight;
   GString *text;
 
   g_return_val_if_fail (SW_IS_FIGURE (self), NULL);
@@ -410,7 +412,10 @@ sw_figure_dup_text (SwFigure  *self,
     append_press (self, phrases, text);
   if (self->solver.n_keys > 1)
     append_face (self, phrases, self->solver.n_keys - 1, text);
-  if (content->hold)
+  if (sw_throw_get (&self->solver, &self->solver.keys[self->solver.n_keys - 1], &flight))
+    append_sentence (text, find_nick (phrases, "figure-throw", SW_TYPE_FIGURE_THROWN,
+                                      (int) content->props[flight.prop].thrown));
+  else if (content->hold)
     append_sentence (text, sw_phrases_get (phrases, "figure.hold"));
   else if (content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && self->solver.n_keys > 1)
     append_sentence (text, sw_phrases_get (phrases, "figure.back"));

@@ -234,7 +234,7 @@ start_shows (const SwPanel *panel)
     {
       const SwMotif *start = &panel->items.items[panel->items.order[i]];
 
-      if (start->style != SW_INK_START)
+      if (start->style != SW_INK_START || start->part < 0)
         continue;
       for (int ix = 0; ix < 10; ix++)
         for (int iy = 0; iy < 10; iy++)

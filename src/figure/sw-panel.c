@@ -7,6 +7,7 @@
 #include "sw-breath.h"
 #include "sw-figure-private.h"
 #include "sw-press.h"
+#include "sw-throw.h"
 
 /* What moved by less is not dashed. */
 #define MOVED 0.012
@@ -248,6 +249,7 @@ sw_panel_add_items (SwPanel        *panel,
     sw_props_add_furniture (&panel->items, camera, &figure->solver, &figure->ground, &panel->solid->body,
                             figure->above, figure->below, tolerance);
   sw_props_add_items (&panel->items, camera, &figure->solver, panel->solid, tolerance);
+  sw_throw_add (&panel->items, camera, &figure->solver, panel->solid, tolerance);
   if (figure->fine)
     sw_close_drop_things (&panel->items);
   sw_motifs_sort (&panel->items);
@@ -265,6 +267,27 @@ draw_presses (const SwPanel  *panel,
 
   for (int i = 0; i < n; i++)
     sw_press_draw (paper, &presses[i]);
+}
+
+/* A ball's flight is what a throw is about: its arrow stands for those of the hands. */
+static gboolean
+draw_flight (const SwPanel  *panel,
+             const SwFigure *figure,
+             const SwPaper  *paper,
+             const SwExtent *room)
+{
+  SwSpot path[SW_THROW_PLACES];
+  SwThrow flight;
+  SwArrow arrow;
+
+  if (!sw_throw_get (&figure->solver, panel->solid, &flight))
+    return FALSE;
+
+  sw_throw_get_path (&flight, &figure->camera, path);
+  sw_arrow_place (&arrow, path, SW_THROW_PLACES, NULL, &panel->items, panel->moving, paper->scale_pt, room);
+  arrow.back = figure->solver.content->motion != SW_FIGURE_MOTION_ONE_WAY;
+  sw_arrow_draw (paper, &arrow);
+  return TRUE;
 }
 
 static void
@@ -343,6 +366,6 @@ sw_panel_draw (const SwPanel  *panel,
     sw_breath_draw (paper, &breath);
   if (content->motion == SW_FIGURE_MOTION_PRESS)
     draw_presses (panel, figure, paper, room);
-  else
+  else if (!draw_flight (panel, figure, paper, room))
     draw_arrows (panel, figure, paper, room);
 }

@@ -8,7 +8,10 @@
 #include "sw-furniture.h"
 #include "sw-pad-draw.h"
 #include "sw-ribbon.h"
+#include "sw-throw.h"
 
+/* The outline of a ball in flight, outside its fill. */
+#define THROWN_INK_PT 0.8
 #define LEVEL_TILT_DEG 3.0
 #define FRAME_SCRAP 0.05
 
@@ -381,6 +384,8 @@ sw_props_add_items (SwMotifs        *items,
     {
       const SwFigurePropSpec *prop = &solver->content->props[i];
 
+      if (sw_throw_has_left (solver, now, i))
+        continue;
       if (prop->between != SW_FIGURE_BETWEEN_NONE)
         {
           sw_ball_add_between (items, i, prop, camera, &now->body, tolerance);
@@ -438,6 +443,7 @@ void
 sw_prop_draw_item (const SwPaper *paper,
                    const SwMotif  *item)
 {
+  static const double dashes[] = { 3.0, 2.2 };
   cairo_t *cr = paper->cr;
 
   if (item->camera != NULL)
@@ -452,9 +458,12 @@ sw_prop_draw_item (const SwPaper *paper,
     }
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_outline (paper, &item->outlines[i]);
-  sw_paper_tone (paper, SW_TONE_PROP_INK);
-  cairo_set_line_width (cr, 2 * SW_PROP_INK_PT);
+  sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_INK : SW_TONE_PROP_INK);
+  cairo_set_line_width (cr, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
+  if (item->style == SW_INK_START)
+    cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
   cairo_stroke (cr);
+  cairo_set_dash (cr, NULL, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_outline (paper, &item->outlines[i]);
   sw_paper_tone (paper, item->tone);

@@ -91,7 +91,7 @@ same_prop (const SwFigurePropSpec *a,
            const SwFigurePropSpec *b)
 {
   return a->kind == b->kind && a->where == b->where && a->under == b->under && a->in == b->in && a->from == b->from
-         && a->between == b->between && same_number (a->height, b->height) && same_number (a->distance, b->distance)
+         && a->between == b->between && a->thrown == b->thrown && same_number (a->height, b->height) && same_number (a->distance, b->distance)
          && same_extras (a->extras, b->extras);
 }
 

@@ -261,6 +261,23 @@ typedef enum
 } SwFigureBetween;
 
 /**
+ * SwFigureThrown:
+ * @SW_FIGURE_THROWN_NONE: it stays in the hands
+ * @SW_FIGURE_THROWN_WALL: against the wall
+ * @SW_FIGURE_THROWN_FLOOR: onto the floor
+ * @SW_FIGURE_THROWN_UP: up into the air
+ *
+ * Where a ball goes from the last pose, to come back into the hands.
+ */
+typedef enum
+{
+  SW_FIGURE_THROWN_NONE,
+  SW_FIGURE_THROWN_WALL,
+  SW_FIGURE_THROWN_FLOOR,
+  SW_FIGURE_THROWN_UP,
+} SwFigureThrown;
+
+/**
  * SwFigureLayout:
  * @SW_FIGURE_LAYOUT_AUTO: chosen by the drawing from what moves and the room there is
  * @SW_FIGURE_LAYOUT_SINGLE: one picture, the start dashed
@@ -364,6 +381,7 @@ typedef struct
  * @in: for what is held: the hand; for a loop: what it goes round; for a cuff: the hand or foot above which it lies
  * @from: for a band held at both ends, a loop or a strap: where its other end is
  * @between: for pillow, towel, cushion and ball: both parts that hold it
+ * @thrown: for a ball in a hand or between the hands: where it is thrown and caught again
  * @height: parts of stature: top of a counter, table, step or plinth, fixed end of a band or cable; NAN lets the program choose
  * @distance: parts of stature between the body's middle and the near face; NAN lets the program choose
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote
@@ -376,6 +394,7 @@ typedef struct
   SwFigureMark in;
   SwFigureMark from;
   SwFigureBetween between;
+  SwFigureThrown thrown;
   double height;
   double distance;
   char **extras;

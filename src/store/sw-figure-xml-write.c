@@ -295,6 +295,7 @@ write_prop (SwXmlWriter            *writer,
   write_unless_zero (writer, "in", SW_TYPE_FIGURE_MARK, (int) prop->in);
   write_unless_zero (writer, "from", SW_TYPE_FIGURE_MARK, (int) prop->from);
   write_unless_zero (writer, "between", SW_TYPE_FIGURE_BETWEEN, (int) prop->between);
+  write_unless_zero (writer, "thrown", SW_TYPE_FIGURE_THROWN, (int) prop->thrown);
   if (!isnan (prop->height))
     sw_xml_writer_attribute_double (writer, "height", prop->height);
   if (!isnan (prop->distance))

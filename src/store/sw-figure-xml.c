@@ -431,7 +431,7 @@ read_prop (const xmlNode    *node,
            SwFigureContent  *content,
            GError          **error)
 {
-  static const char *const known[] = { "kind", "where", "under", "in", "from", "between", "height", "distance", NULL };
+  static const char *const known[] = { "kind", "where", "under", "in", "from", "between", "thrown", "height", "distance", NULL };
   g_autoptr (GPtrArray) extras = g_ptr_array_new_with_free_func (g_free);
   SwFigurePropSpec *prop;
 
@@ -449,6 +449,7 @@ read_prop (const xmlNode    *node,
       || !read_word (node, "in", SW_TYPE_FIGURE_MARK, &prop->in, error)
       || !read_word (node, "from", SW_TYPE_FIGURE_MARK, &prop->from, error)
       || !read_word (node, "between", SW_TYPE_FIGURE_BETWEEN, &prop->between, error)
+      || !read_word (node, "thrown", SW_TYPE_FIGURE_THROWN, &prop->thrown, error)
       || !read_number (node, "height", 0, 2, NAN, &prop->height, error)
       || !read_number (node, "distance", 0, 2, NAN, &prop->distance, error))
     return FALSE;

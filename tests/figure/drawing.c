@@ -200,6 +200,7 @@ test_nonsense (void)
                                                .under = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                                .in = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                                .from = (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
+                                               .thrown = (SwFigureThrown) any_of (SW_FIGURE_THROWN_UP + 1),
                                                .height = g_test_rand_double_range (0, 2),
                                                .distance = g_test_rand_double_range (0, 2) };
       content.n_works = any_of (SW_FIGURE_MAX_WORKS + 1);

@@ -6,6 +6,7 @@
 #include "case.h"
 #include "sw-breath.h"
 #include "sw-press.h"
+#include "sw-throw.h"
 
 #define SCALE_PT 110.0
 
@@ -250,6 +251,63 @@ test_belly (void)
   g_assert_cmpfloat (fabs (top[0] - top[1] - 0.048), <, 0.008);
 }
 
+static int
+count_balls (const SwPanel *panel,
+             SwInk          style)
+{
+  int n = 0;
+
+  for (int i = 0; i < panel->items.n_items; i++)
+    if (panel->items.items[i].part < 0 && panel->items.items[i].n_outlines == 1
+        && panel->items.items[i].camera == NULL && panel->items.items[i].style == style)
+      n++;
+  return n;
+}
+
+/* A thrown ball touches the wall or the floor, or is above the hands; it is in the hands first and then in the air. */
+static void
+test_throw (void)
+{
+  static const char *const ways[] = { "wall", "floor", "up" };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (ways); i++)
+    for (int poses = 1; poses <= 2; poses++)
+      {
+        g_autofree char *xml = g_strdup_printf (
+            "<pose base='standing'><shoulder side='both' raise='30' direction='90'/><elbow side='both' bend='80'/></pose>"
+            "%s<motion kind='there-and-back'/><prop kind='ball' between='hands' thrown='%s'/>"
+            "<prop kind='wall' where='front' distance='0.8'/><view turn='-90' tilt='0' layout='side-by-side'/>",
+            poses > 1 ? "<pose><shoulder side='both' raise='70'/><elbow side='both' bend='10'/></pose>" : "", ways[i]);
+        g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+        g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+        const SwSolver *solver = &figure->solver;
+        const SwPanel *last = &figure->panels[figure->n_panels - 1];
+        SwSpot path[SW_THROW_PLACES];
+        SwThrow flight;
+        SwSpot way;
+
+        g_assert_true (sw_throw_get (solver, last->solid, &flight));
+        if (i == 0)
+          g_assert_cmpfloat (fabs (flight.flown.x + flight.radius - solver->scene.wall_at), <, 1e-6);
+        else if (i == 1)
+          g_assert_cmpfloat (fabs (flight.flown.z - flight.radius), <, 1e-6);
+        else
+          g_assert_cmpfloat (flight.flown.z - flight.held.z, >, 3 * flight.radius);
+
+        sw_throw_get_path (&flight, &figure->camera, path);
+        way = sw_see (&figure->camera, sw_sub (flight.flown, flight.held));
+        g_assert_cmpfloat (angle_between_deg (path[SW_THROW_PLACES - 1].x - path[0].x,
+                                              path[SW_THROW_PLACES - 1].y - path[0].y, way.x, way.y),
+                           <, 0.5);
+        g_assert_cmpint (count_balls (last, SW_INK_START), ==, 1);
+        g_assert_cmpint (sw_throw_has_left (solver, last->solid, 0), ==, poses > 1);
+        if (poses > 1)
+          g_assert_false (sw_throw_get (solver, figure->panels[0].solid, &flight));
+        g_assert_cmpint (count_balls (&figure->panels[0], SW_INK_NEAR), ==, 1);
+        g_assert_cmpint (count_balls (last, SW_INK_NEAR), ==, poses > 1 ? 0 : 1);
+      }
+}
+
 int
 main (int    argc,
       char **argv)
@@ -262,5 +320,6 @@ main (int    argc,
   g_test_add_func ("/marks/breath", test_breath);
   g_test_add_func ("/marks/no-breath", test_no_breath);
   g_test_add_func ("/marks/belly", test_belly);
+  g_test_add_func ("/marks/throw", test_throw);
   return g_test_run ();
 }

@@ -103,6 +103,7 @@ test_complete (void)
   check_nicks (phrases, "figure-mark", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
   check_nicks (phrases, "figure-press", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
   check_nicks (phrases, "figure-way", SW_TYPE_FIGURE_WAY, SW_FIGURE_WAY_UP);
+  check_nicks (phrases, "figure-throw", SW_TYPE_FIGURE_THROWN, SW_FIGURE_THROWN_WALL);
   for (int i = 0; i < (int) SW_N_ANGLES; i++)
     {
       const SwAngleInfo *info = sw_angle_get_info ((SwAngle) i);

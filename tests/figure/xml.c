@@ -102,6 +102,7 @@ static const char whole[]
       "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" toward=\"up in\" about=\"right-shoulder\" "
       "radius=\"9\" way=\"both\" hold=\"yes\" sides=\"alternate\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
+      "  <prop kind=\"ball\" in=\"left-hand\" thrown=\"floor\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
       "  <works area=\"calf\" side=\"both\"/>\n"
       "  <works area=\"belly\"/>\n"
@@ -153,6 +154,7 @@ test_bad (void)
     { "<pose breath='sideways'/>", SW_XML_ERROR_INVALID, "in, out", TRUE },
     { "<pose belly='0.1'/>", SW_XML_ERROR_RANGE, "0.06", TRUE },
     { "<pose/><prop kind='rocket'/>", SW_XML_ERROR_INVALID, "rocket", TRUE },
+    { "<pose/><prop kind='ball' in='right-hand' thrown='away'/>", SW_XML_ERROR_INVALID, "wall, floor", TRUE },
     { "<pose/><works area='calf'/>", SW_XML_ERROR_INVALID, "side", FALSE },
     { "<pose/><view tilt='nan'/>", SW_XML_ERROR_RANGE, "tilt", TRUE },
   };
