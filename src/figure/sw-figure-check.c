@@ -333,7 +333,8 @@ check_balance (const SwFigure *self,
     return;
 
   for (int i = 0; i < n_frames; i++)
-    if (!hands_hold (&frames[i]) && !changes_ground (self, &frames[i]))
+    /* In the air nothing carries. */
+    if (!hands_hold (&frames[i]) && !changes_ground (self, &frames[i]) && frames[i].lift <= 0)
       worst = MAX (worst, sw_solved_get_balance (&frames[i]));
   if (worst > BALANCE_MARGIN)
     say (faults,

@@ -11,6 +11,8 @@
 #define PLINTH_HEIGHT 0.30
 #define WALL_THICK 0.030
 #define WALL_TOP 1.10
+#define WALL_HALF 0.16
+#define WALL_MARGIN 0.03
 #define TABLE_DEPTH 0.30
 #define TABLE_HALF 0.25
 #define BED_DEPTH 0.46
@@ -178,7 +180,7 @@ add_upright (SwBox    *boxes,
   add_box (boxes, n, at.x - 0.020, at.x + 0.020, at.y - 0.020, at.y + 0.020, 0.020, UPRIGHT_HEIGHT, 0.86);
 }
 
-/* A wall ends above the highest hand. */
+/* A wall ends above the highest hand and is wider than the arms reach along it. */
 static void
 add_wall (SwBox          *boxes,
           int            *n,
@@ -188,16 +190,23 @@ add_wall (SwBox          *boxes,
   double at = solver->scene.wall_at;
   double top = WALL_TOP;
   double sign = where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
+  gboolean across = where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_BEHIND;
+  double half = WALL_HALF;
 
   for (int key = 0; key < solver->n_keys; key++)
     for (int side = 0; side < 2; side++)
-      top = MAX (top,
-                 sw_place (solver->keys[key].body.pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.13)).z);
+      {
+        SwVector tips
+            = sw_place (solver->keys[key].body.pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.13));
 
-  if (where == SW_FIGURE_WHERE_FRONT || where == SW_FIGURE_WHERE_BEHIND)
-    add_box (boxes, n, at, at + sign * WALL_THICK, -0.16, 0.16, 0, top, 0.90);
+        top = MAX (top, tips.z);
+        half = MAX (half, fabs (across ? tips.y : tips.x) + WALL_MARGIN);
+      }
+
+  if (across)
+    add_box (boxes, n, at, at + sign * WALL_THICK, -half, half, 0, top, 0.90);
   else
-    add_box (boxes, n, -0.16, 0.16, at, at + sign * WALL_THICK, 0, top, 0.90);
+    add_box (boxes, n, -half, half, at, at + sign * WALL_THICK, 0, top, 0.90);
 }
 
 /* A block lies under a hand or foot where the start has it, otherwise under a part of the body. */

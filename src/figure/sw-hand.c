@@ -9,6 +9,9 @@
 /* The end joint follows the middle one, the thumb's middle joint its end joint. */
 #define END_SHARE (2.0 / 3.0)
 #define THUMB_MIDDLE_SHARE 0.6
+/* A finger alone bends no further than all of them may. */
+#define MOST_KNUCKLE_DEG 90.0
+#define MOST_CURL_DEG 100.0
 /* The open hand's thumb, against the hand's long axis and against the palm. */
 #define THUMB_OUT_DEG 32.0
 #define THUMB_ACROSS_DEG 10.0
@@ -58,11 +61,14 @@ set_bone (SwDigitBones   *bones,
 
 static void
 bend_finger (const SwHand   *hand,
+             SwDigit         digit,
              const Measures *size,
              SwDigitBones   *bones)
 {
-  double bends[SW_DIGIT_BONES]
-      = { hand->knuckle_deg, hand->curl_deg, END_SHARE * hand->curl_deg + hand->tips_deg };
+  double more_deg = digit == SW_DIGIT_LITTLE ? 0.0 : hand->more_deg[digit - SW_DIGIT_INDEX];
+  double knuckle_deg = CLAMP (hand->knuckle_deg + more_deg, MIN (hand->knuckle_deg, 0.0), MOST_KNUCKLE_DEG);
+  double curl_deg = CLAMP (hand->curl_deg + more_deg, 0.0, MOST_CURL_DEG);
+  double bends[SW_DIGIT_BONES] = { knuckle_deg, curl_deg, END_SHARE * curl_deg + hand->tips_deg };
   SwMatrix spread = sw_turn_y (-size->spread * hand->spread_deg);
   double bend = 0;
 
@@ -136,7 +142,7 @@ sw_hand_get_digit (const SwHand *hand,
   if (digit == SW_DIGIT_THUMB)
     bend_thumb (hand, size, bones);
   else
-    bend_finger (hand, size, bones);
+    bend_finger (hand, digit, size, bones);
 
   for (int n = 0; n <= SW_DIGIT_BONES; n++)
     {

@@ -24,7 +24,8 @@ typedef enum
 /**
  * SwHand:
  *
- * How fingers and thumb are bent; the angles are those of sw-angle.c.
+ * How fingers and thumb are bent; the angles are those of sw-angle.c. @more_deg is how much more than all alike index,
+ * middle and ring finger bend.
  */
 typedef struct
 {
@@ -32,6 +33,7 @@ typedef struct
   double curl_deg;
   double tips_deg;
   double spread_deg;
+  double more_deg[3];
   double thumb_out_deg;
   double thumb_across_deg;
   double thumb_bend_deg;

@@ -14,6 +14,8 @@
 #define WORTH 0.45
 #define APART_PT 3.7
 
+static const guint arms = 1u << SW_LIMB_RIGHT_ARM | 1u << SW_LIMB_LEFT_ARM;
+static const guint legs = 1u << SW_LIMB_RIGHT_LEG | 1u << SW_LIMB_LEFT_LEG;
 static const guint rights = 1u << SW_LIMB_RIGHT_ARM | 1u << SW_LIMB_RIGHT_LEG;
 static const guint lefts = 1u << SW_LIMB_LEFT_ARM | 1u << SW_LIMB_LEFT_LEG;
 
@@ -53,6 +55,29 @@ limb_of (SwFigureMark mark)
   return 1u << (left ? SW_LIMB_LEFT_LEG : SW_LIMB_RIGHT_LEG);
 }
 
+/* How far each limb goes. A hand that is held on something while another limb is free to move goes along, helps or
+ * steadies: it does not work itself. */
+static void
+measure_travel (const SwFigure *figure,
+                double          travel[SW_N_LIMBS])
+{
+  const SwSolver *solver = &figure->solver;
+  double free_travel = 0.0;
+  gboolean held[SW_N_LIMBS];
+
+  for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
+    {
+      travel[limb] = limb_travel (figure, (SwLimb) limb);
+      held[limb] = limb < (int) SW_LIMB_RIGHT_LEG && solver->keys[0].held[limb]
+                   && solver->keys[solver->n_keys - 1].held[limb];
+      if (!held[limb])
+        free_travel = MAX (free_travel, travel[limb]);
+    }
+  for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
+    if (held[limb] && free_travel > MOVED)
+      travel[limb] = 0.0;
+}
+
 /* The limbs that the motion is about: a hand that only goes along with a knee is none of them. */
 static guint
 find_limbs (const SwFigure *figure)
@@ -62,14 +87,24 @@ find_limbs (const SwFigure *figure)
   double most = MOVED;
   guint limbs = 0;
 
+  switch (content->limbs)
+    {
+    case SW_FIGURE_LIMBS_ARMS:
+      return arms;
+    case SW_FIGURE_LIMBS_LEGS:
+      return legs;
+    case SW_FIGURE_LIMBS_ALL:
+      return arms | legs;
+    case SW_FIGURE_LIMBS_AUTO:
+    default:
+      break;
+    }
   if (content->motion == SW_FIGURE_MOTION_PRESS)
     return limb_of (content->shown[0]) | limb_of (content->shown[1]);
 
+  measure_travel (figure, travel);
   for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
-    {
-      travel[limb] = limb_travel (figure, (SwLimb) limb);
-      most = MAX (most, travel[limb]);
-    }
+    most = MAX (most, travel[limb]);
   for (int limb = 0; limb < (int) SW_N_LIMBS; limb++)
     if (travel[limb] >= WORTH * most)
       limbs |= 1u << limb;

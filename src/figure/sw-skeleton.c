@@ -50,6 +50,8 @@ sw_joints_set_hand (SwJoints     *joints,
   sw_joints_set (joints, SW_ANGLE_FINGERS_CURL, side, hand->curl_deg);
   sw_joints_set (joints, SW_ANGLE_FINGERS_TIPS, side, hand->tips_deg);
   sw_joints_set (joints, SW_ANGLE_FINGERS_SPREAD, side, hand->spread_deg);
+  for (int i = 0; i < 3; i++)
+    sw_joints_set (joints, (SwAngle) (SW_ANGLE_FINGERS_INDEX + i), side, hand->more_deg[i]);
   sw_joints_set (joints, SW_ANGLE_THUMB_OUT, side, hand->thumb_out_deg);
   sw_joints_set (joints, SW_ANGLE_THUMB_ACROSS, side, hand->thumb_across_deg);
   sw_joints_set (joints, SW_ANGLE_THUMB_BEND, side, hand->thumb_bend_deg);
@@ -182,6 +184,9 @@ sw_body_solve_arm (SwBody         *body,
                                 .curl_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_CURL, side),
                                 .tips_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_TIPS, side),
                                 .spread_deg = sw_joints_get (joints, SW_ANGLE_FINGERS_SPREAD, side),
+                                .more_deg = { sw_joints_get (joints, SW_ANGLE_FINGERS_INDEX, side),
+                                              sw_joints_get (joints, SW_ANGLE_FINGERS_MIDDLE, side),
+                                              sw_joints_get (joints, SW_ANGLE_FINGERS_RING, side) },
                                 .thumb_out_deg = sw_joints_get (joints, SW_ANGLE_THUMB_OUT, side),
                                 .thumb_across_deg = sw_joints_get (joints, SW_ANGLE_THUMB_ACROSS, side),
                                 .thumb_bend_deg = sw_joints_get (joints, SW_ANGLE_THUMB_BEND, side) };

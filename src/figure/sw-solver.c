@@ -126,7 +126,7 @@ anchor_drift (const SwSolver *self,
       SwVector there = knees ? start->body.pieces[SW_SIDED (SW_PIECE_SHANK, side)].at : foot_pivot (self, start, side);
       double lowest = sw_part_get_lowest (&now->body, (SwPart) SW_SIDED (knees ? SW_PART_SHANK : SW_PART_FOOT, side));
 
-      if (!wanted && (lowest - (knees ? 0 : now->stand[side]) > CONTACT || (anchor != SW_FIGURE_ANCHOR_FEET && !knees)))
+      if (!wanted && (lowest - now->lift - (knees ? 0 : now->stand[side]) > CONTACT || (anchor != SW_FIGURE_ANCHOR_FEET && !knees)))
         continue;
       sum = sw_add (sum, sw_sub (here, there));
       n++;
@@ -182,6 +182,7 @@ ground (const SwSolver *self,
     by.z = find_rise (self, now, is_start);
   else if (is_start || !sits)
     by.z = sw_scene_get_bed (self->content) - support_lowest (&now->body, supports);
+  by.z += now->lift;
   sw_body_move (&now->body, by);
   if (!is_start)
     {
@@ -397,7 +398,7 @@ solve_key (SwSolver *self,
   const SwPose *pose = &self->poses[n];
   SwSolved *now = &self->keys[n];
 
-  *now = (SwSolved){ .joints = pose->joints, .breath = pose->breath };
+  *now = (SwSolved){ .joints = pose->joints, .breath = pose->breath, .lift = self->content->poses[n].lift };
   now->body.belly = pose->belly;
   now->body.eyes_closed = pose->eyes_closed;
   for (int side = 0; side < 2; side++)
@@ -526,6 +527,7 @@ mix_keys (const SwSolver *self,
       now->stand[side] = mix (a->stand[side], b->stand[side], t);
       now->body.fists[side] = a->body.fists[side] && b->body.fists[side];
     }
+  now->lift = mix (a->lift, b->lift, t);
   set_down (self, now, FALSE);
 
   for (int limb = SW_N_LIMBS - 1; limb >= 0; limb--)

@@ -19,6 +19,7 @@ G_BEGIN_DECLS
  * @pitch_deg: by side, that slope
  * @toes_deg: by side, how far the toes are raised from a level sole
  * @breath: whether breath goes in or out; in between neither
+ * @lift: how far the body is above where it would stand, parts of stature
  * @stand: by side, the height of what the foot stands on when it stands
  * @flat_shank: by side, whether the shank lies on the floor whatever the thigh does
  *
@@ -36,6 +37,7 @@ typedef struct
   double pitch_deg[2];
   double toes_deg[2];
   SwFigureBreath breath;
+  double lift;
   double stand[2];
   gboolean flat_shank[2];
 } SwSolved;

@@ -67,13 +67,18 @@ static const SwAngleInfo infos[SW_N_ANGLES] = {
   { "toes", "up", "toes", -30, 80, OWN, -30, 80, NULL },
 
   /* All four fingers alike: knuckles (+ towards the palm), curl of the middle joints, which the end joints follow by two
-   * thirds; tips bends the end joints more or less than that. Spread is the angle between neighbours. The thumb: out
+   * thirds; tips bends the end joints more or less than that. Spread is the angle between neighbours. Index, middle and
+   * ring bend that finger's knuckle and middle joint more or less than all four alike; the little finger alone is bent
+   * by bending all and straightening those three. The thumb: out
    * from the hand's long axis (0: the open hand's), across about that axis (0 beside the hand, 90 in front of the palm,
    * more towards the little finger), bend of its end joint, which the one before follows by three fifths. */
   { "fingers", "knuckle", "knuckles", -30, 90, DIGITS, -30, 90, NULL },
   { "fingers", "curl", "fingers", 0, 100, DIGITS, 0, 100, NULL },
   { "fingers", "tips", "fingertips", -70, 60, DIGITS, -70, 60, NULL },
   { "fingers", "spread", "fingers", 0, 20, DIGITS, 0, 20, NULL },
+  { "fingers", "index", "index finger", -100, 100, DIGITS, -100, 100, NULL },
+  { "fingers", "middle", "middle finger", -100, 100, DIGITS, -100, 100, NULL },
+  { "fingers", "ring", "ring finger", -100, 100, DIGITS, -100, 100, NULL },
   { "thumb", "out", "thumb", -25, 35, "drawn range", -25, 35, NULL },
   { "thumb", "across", "thumb", -10, 130, "drawn range", -10, 130, NULL },
   { "thumb", "bend", "thumb", 0, 80, "drawn range", 0, 80, NULL },

@@ -59,7 +59,8 @@ same_pose (const SwFigurePose *a,
   if (!a->own_base != !b->own_base
       || (a->own_base && (a->base != b->base || a->on != b->on || a->anchor != b->anchor)))
     return FALSE;
-  if (a->breath != b->breath || a->eyes != b->eyes || !same_number (a->belly, b->belly))
+  if (a->breath != b->breath || a->eyes != b->eyes || !same_number (a->belly, b->belly)
+      || !same_number (a->lift, b->lift))
     return FALSE;
   if (a->slots_set != b->slots_set || a->root_set != b->root_set || a->n_pins != b->n_pins)
     return FALSE;
@@ -327,7 +328,7 @@ sw_figure_spec_equal (SwFigureSpec *a,
 
   p = &a->content;
   q = &b->content;
-  return p->motion == q->motion && p->sides == q->sides && same_inset (&p->inset, &q->inset)
+  return p->motion == q->motion && p->sides == q->sides && p->limbs == q->limbs && same_inset (&p->inset, &q->inset)
          && p->shown[0] == q->shown[0] && p->shown[1] == q->shown[1] && p->about == q->about
          && p->toward[0] == q->toward[0] && p->toward[1] == q->toward[1]
          && same_number (p->radius_deg, q->radius_deg) && !p->both_ways == !q->both_ways && !p->hold == !q->hold

@@ -147,6 +147,23 @@ typedef enum
   SW_FIGURE_SIDES_ALTERNATE,
 } SwFigureSides;
 
+/**
+ * SwFigureLimbs:
+ * @SW_FIGURE_LIMBS_AUTO: the drawing works it out from what moves
+ * @SW_FIGURE_LIMBS_ARMS: the arms alone
+ * @SW_FIGURE_LIMBS_LEGS: the legs alone
+ * @SW_FIGURE_LIMBS_ALL: arms and legs
+ *
+ * Which limbs the mark of the sides shows.
+ */
+typedef enum
+{
+  SW_FIGURE_LIMBS_AUTO,
+  SW_FIGURE_LIMBS_ARMS,
+  SW_FIGURE_LIMBS_LEGS,
+  SW_FIGURE_LIMBS_ALL,
+} SwFigureLimbs;
+
 typedef enum
 {
   SW_FIGURE_MARK_NONE,
@@ -293,6 +310,7 @@ typedef enum
 } SwFigureLayout;
 
 #define SW_FIGURE_MAX_POSES 6
+#define SW_FIGURE_MAX_LIFT 0.3
 #define SW_FIGURE_MAX_PINS 6
 #define SW_FIGURE_MAX_PROPS 8
 #define SW_FIGURE_MAX_WORKS 12
@@ -338,6 +356,7 @@ enum
  * @root_set: bit n likewise for @root_deg
  * @root_deg: lean (+ top forward), roll (+ left side up), turn (+ to the left), twist about the body's own axis (+ to
  *   the left), degrees
+ * @lift: how far the body is above where it would stand, parts of stature: a jump; not taken over by later poses
  * @foot_set: by side, whether @foot_pitch_deg or @foot_free counts
  * @foot_free: by side, whether the ankle's angle rules although the base levels the foot
  * @foot_pitch_deg: by side, slope of the sole: 0 level, + heel raised on the ball, - toes raised on the heel
@@ -361,6 +380,7 @@ typedef struct
   double slots_deg[SW_N_SLOTS];
   guint root_set;
   double root_deg[SW_FIGURE_N_ROOT];
+  double lift;
   gboolean foot_set[2];
   gboolean foot_free[2];
   double foot_pitch_deg[2];
@@ -451,6 +471,7 @@ typedef struct
   gboolean both_ways;
   gboolean hold;
   SwFigureSides sides;
+  SwFigureLimbs limbs;
   SwFigurePropSpec props[SW_FIGURE_MAX_PROPS];
   int n_props;
   SwFigureWork works[SW_FIGURE_MAX_WORKS];

@@ -240,6 +240,8 @@ write_pose (SwXmlWriter           *writer,
   write_unless_zero (writer, "eyes", SW_TYPE_FIGURE_EYES, (int) pose->eyes);
   if (pose->belly > 0)
     sw_xml_writer_attribute_double (writer, "belly", pose->belly);
+  if (pose->lift > 0)
+    sw_xml_writer_attribute_double (writer, "lift", pose->lift);
   write_extra_attributes (writer, pose->extras);
 
   write_all_angles (writer, pose);
@@ -281,6 +283,7 @@ write_motion (SwXmlWriter           *writer,
   if (content->hold)
     sw_xml_writer_attribute (writer, "hold", "yes");
   write_unless_zero (writer, "sides", SW_TYPE_FIGURE_SIDES, (int) content->sides);
+  write_unless_zero (writer, "limbs", SW_TYPE_FIGURE_LIMBS, (int) content->limbs);
   sw_xml_writer_close (writer);
 }
 

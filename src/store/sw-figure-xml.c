@@ -297,7 +297,7 @@ read_pose (const xmlNode    *node,
            GError          **error)
 {
   static const char *const known_first[]
-      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", "breath", "eyes", "belly", NULL };
+      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", "lift", "breath", "eyes", "belly", NULL };
   g_autoptr (GPtrArray) extras = g_ptr_array_new_with_free_func (g_free);
   SwFigurePose *pose;
 
@@ -330,7 +330,8 @@ read_pose (const xmlNode    *node,
       }
   if (!read_word (node, "breath", SW_TYPE_FIGURE_BREATH, &pose->breath, error)
       || !read_word (node, "eyes", SW_TYPE_FIGURE_EYES, &pose->eyes, error)
-      || !read_number (node, "belly", 0, SW_FIGURE_MAX_BELLY, 0, &pose->belly, error))
+      || !read_number (node, "belly", 0, SW_FIGURE_MAX_BELLY, 0, &pose->belly, error)
+      || !read_number (node, "lift", 0, SW_FIGURE_MAX_LIFT, 0, &pose->lift, error))
     return FALSE;
   keep_attributes (extras, node, pose->own_base ? known_first : known_first + 3);
 
@@ -397,7 +398,8 @@ read_motion (const xmlNode    *node,
       || !read_word (node, "about", SW_TYPE_FIGURE_MARK, &content->about, error)
       || !read_number (node, "radius", 0, 90, 0, &content->radius_deg, error)
       || !read_yes (node, "hold", &content->hold, error)
-      || !read_word (node, "sides", SW_TYPE_FIGURE_SIDES, &content->sides, error))
+      || !read_word (node, "sides", SW_TYPE_FIGURE_SIDES, &content->sides, error)
+      || !read_word (node, "limbs", SW_TYPE_FIGURE_LIMBS, &content->limbs, error))
     return FALSE;
 
   if (!read_words (node, "show", SW_TYPE_FIGURE_MARK, shown, error)

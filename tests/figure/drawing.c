@@ -175,6 +175,7 @@ test_nonsense (void)
       for (int k = 0; k < content.n_poses; k++)
         {
           fill_pose_randomly (&content.poses[k]);
+          content.poses[k].lift = any_of (4) == 0 ? g_test_rand_double_range (0, SW_FIGURE_MAX_LIFT) : 0.0;
           content.poses[k].own_base = k == 0 || any_of (3) == 0;
           content.poses[k].base = (SwFigureBase) any_of (SW_FIGURE_BASE_SIDE_PLANK + 1);
           content.poses[k].on = (SwFigureSide) any_of (2);
@@ -182,6 +183,7 @@ test_nonsense (void)
         }
       content.motion = (SwFigureMotion) any_of (SW_FIGURE_MOTION_PRESS + 1);
       content.sides = (SwFigureSides) any_of (SW_FIGURE_SIDES_ALTERNATE + 1);
+      content.limbs = (SwFigureLimbs) any_of (SW_FIGURE_LIMBS_ALL + 1);
       content.inset = (SwFigureInset){ (SwFigureMark) any_of (SW_FIGURE_MARK_LEFT_THUMB + 1),
                                        g_test_rand_double_range (-180, 180), g_test_rand_double_range (-30, 89),
                                        g_test_rand_double_range (0.05, 1) };

@@ -6,6 +6,7 @@
 #include "case.h"
 #include "sw-breath.h"
 #include "sw-press.h"
+#include "sw-sides-mark.h"
 #include "sw-throw.h"
 
 #define SCALE_PT 110.0
@@ -308,6 +309,39 @@ test_throw (void)
       }
 }
 
+static SwSidesMark
+read_sides (const char *xml)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  SwSidesMark mark;
+
+  sw_sides_mark_get (&mark, figure);
+  return mark;
+}
+
+/* A hand that steadies or goes along with what it holds is not shown as working; what the author says counts. */
+static void
+test_sides_limbs (void)
+{
+  const guint right_leg = 1u << SW_LIMB_RIGHT_LEG;
+  const guint both_legs = right_leg | 1u << SW_LIMB_LEFT_LEG;
+  SwSidesMark mark = read_sides ("<pose base='standing'><pin part='hand' side='right' to='knee'/></pose>"
+                                 "<pose><hip side='right' bend='70'/><knee side='right' bend='70'/></pose>");
+
+  g_assert_cmpint (mark.n, ==, 1);
+  g_assert_cmpuint (mark.limbs[0], ==, right_leg);
+  /* Steps from several bases move nothing by themselves. */
+  mark = read_sides ("<pose base='standing'/><pose base='standing'><hip side='right' bend='30'/></pose>"
+                     "<motion kind='steps' sides='alternate' limbs='legs'/>");
+  g_assert_cmpint (mark.n, ==, 2);
+  g_assert_cmpuint (mark.limbs[0], ==, right_leg);
+  g_assert_cmpuint (mark.limbs[0] | mark.limbs[1], ==, both_legs);
+  mark = read_sides ("<pose base='standing'/><pose lift='0.1'><shoulder side='both' raise='90'/></pose>"
+                     "<motion sides='both' limbs='legs'/>");
+  g_assert_cmpuint (mark.limbs[0], ==, both_legs);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -321,5 +355,6 @@ main (int    argc,
   g_test_add_func ("/marks/no-breath", test_no_breath);
   g_test_add_func ("/marks/belly", test_belly);
   g_test_add_func ("/marks/throw", test_throw);
+  g_test_add_func ("/marks/sides-limbs", test_sides_limbs);
   return g_test_run ();
 }

@@ -183,6 +183,17 @@ test_finger_places (void)
              -0.049 - 0.0525 * cos (G_PI / 9));
   assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_LITTLE), -0.0196 - 0.0445 * sin (2 * G_PI / 9), 0,
              -0.043 - 0.0445 * cos (2 * G_PI / 9));
+  /* One finger square at knuckle and middle joint, the others straight; the little one by bending all and straightening
+   * the rest. Bent further than they go, they stop at 90 and 100. */
+  hand = (SwHand){ .more_deg = { 90 }, .tips_deg = -60 };
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_INDEX), 0.020, 0.025, -0.049 + 0.0145 + 0.013);
+  hand = (SwHand){ .knuckle_deg = 90, .more_deg = { -90, -90, -90 } };
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_MIDDLE), 0.0066, 0, -SW_HAND);
+  assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_LITTLE), -0.0196, 0.0445, -0.043);
+  hand = (SwHand){ .knuckle_deg = 60, .more_deg = { 0, 0, 100 } };
+  sw_hand_get_digit (&hand, SW_FIGURE_RIGHT, SW_DIGIT_RING, &bones);
+  assert_at (sw_sub (bones.joints[1], bones.joints[0]), 0, 0.025, 0);
+  assert_at (sw_sub (bones.joints[2], bones.joints[1]), 0, 0.016 * cos (SW_RAD (100)), 0.016 * sin (SW_RAD (100)));
   /* The thumb 60 out and 90 across stands in front of the palm; bent, it points towards the little finger. */
   hand = (SwHand){ .thumb_out_deg = 28, .thumb_across_deg = 80 };
   assert_at (sw_hand_get_tip (&hand, SW_FIGURE_RIGHT, SW_DIGIT_THUMB), 0.018, 0.004 + 0.060 * sin (G_PI / 3),

@@ -143,6 +143,26 @@ test_heel_raise_on_ball (void)
                                   0.2);
 }
 
+/* In the air the feet are as high as asked, half way up half as high, and land where they left. */
+static void
+test_jump (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse (
+      "<pose base='standing'><hip side='both' bend='45'/><knee side='both' bend='60'/></pose>"
+      "<pose lift='0.1'><hip side='both' bend='0'/><knee side='both' bend='0'/></pose><pose/>");
+  g_autofree SwSolver *solver = solve (spec);
+  SwVector ball = sw_body_get_ball (&solver->keys[0].body, SW_FIGURE_RIGHT);
+  SwSolved now;
+
+  g_assert_cmpfloat_with_epsilon (lowest_foot (&solver->keys[0]), 0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (lowest_foot (&solver->keys[1]), 0.1, 1e-9);
+  sw_solver_get (solver, 0.25, &now);
+  g_assert_cmpfloat_with_epsilon (lowest_foot (&now), 0.05, 1e-9);
+  g_assert_cmpfloat_with_epsilon (sw_body_get_ball (&solver->keys[1].body, SW_FIGURE_RIGHT).x, ball.x, 2e-3);
+  g_assert_cmpfloat_with_epsilon (sw_length (sw_sub (sw_body_get_ball (&solver->keys[2].body, SW_FIGURE_RIGHT), ball)), 0,
+                                  1e-9);
+}
+
 static void
 test_hands_stay_on_floor (void)
 {
@@ -217,6 +237,7 @@ main (int    argc,
   g_test_add_func ("/solver/plane", test_plane);
   g_test_add_func ("/solver/feet-stay", test_feet_stay);
   g_test_add_func ("/solver/heel-raise-on-ball", test_heel_raise_on_ball);
+  g_test_add_func ("/solver/jump", test_jump);
   g_test_add_func ("/solver/hands-stay-on-floor", test_hands_stay_on_floor);
   g_test_add_func ("/solver/balance", test_balance);
   g_test_add_func ("/solver/mirrored-bodies", test_mirrored_bodies);

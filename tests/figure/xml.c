@@ -84,12 +84,13 @@ test_round_trip (void)
 static const char whole[]
     = "<figure xmlns=\"" NS "\" later=\"1\">\n"
       "  <pose base=\"half-kneeling\" on=\"left\" anchor=\"knees\" lean=\"4.5\" roll=\"-2\" turn=\"10\" twist=\"3\" "
-      "breath=\"in\" eyes=\"closed\" belly=\"0.03\" mood=\"calm\">\n"
+      "breath=\"in\" eyes=\"closed\" belly=\"0.03\" lift=\"0.05\" mood=\"calm\">\n"
       "    <low-back bend=\"3\" side=\"-4\" turn=\"5\"/>\n"
       "    <shoulder-blade side=\"both\" forward=\"4\"/>\n"
       "    <shoulder side=\"right\" raise=\"40\" direction=\"30\"/>\n"
       "    <shoulder side=\"left\" raise=\"20\"/>\n"
-      "    <fingers side=\"both\" knuckle=\"20\" curl=\"30\" tips=\"-10\" spread=\"5\"/>\n"
+      "    <fingers side=\"both\" knuckle=\"20\" curl=\"30\" tips=\"-10\" spread=\"5\" index=\"30\" "
+      "middle=\"-20\" ring=\"10\"/>\n"
       "    <thumb side=\"left\" out=\"-5\" across=\"60\" bend=\"12\"/>\n"
       "    <foot side=\"right\" pitch=\"free\"/>\n"
       "    <foot side=\"left\" pitch=\"12\"/>\n"
@@ -100,7 +101,7 @@ static const char whole[]
       "    <glow strength=\"2\"/>\n"
       "  </pose>\n"
       "  <motion kind=\"circle\" show=\"right-fingers left-thumb\" toward=\"up in\" about=\"right-shoulder\" "
-      "radius=\"9\" way=\"both\" hold=\"yes\" sides=\"alternate\"/>\n"
+      "radius=\"9\" way=\"both\" hold=\"yes\" sides=\"alternate\" limbs=\"legs\"/>\n"
       "  <prop kind=\"band\" where=\"left\" in=\"right-hand\" height=\"0.5\" distance=\"0.4\" colour=\"red\"/>\n"
       "  <prop kind=\"ball\" in=\"left-hand\" thrown=\"floor\"/>\n"
       "  <prop kind=\"towel\" under=\"right-elbow\"/>\n"
@@ -147,6 +148,8 @@ test_bad (void)
     { "<pose/><pose/><pose/><pose/><pose/><pose/><pose/>", SW_XML_ERROR_TOO_LARGE, "at most 6", FALSE },
     { "<pose/><pose base='sitting'/>", SW_XML_ERROR_INVALID, "steps", FALSE },
     { "<pose/><inset turn='0'/>", SW_XML_ERROR_INVALID, "around", TRUE },
+    { "<pose/><motion limbs='wings'/>", SW_XML_ERROR_INVALID, "legs", TRUE },
+    { "<pose lift='0.4'/>", SW_XML_ERROR_RANGE, "0.3", TRUE },
     { "<pose/><motion sides='three'/>", SW_XML_ERROR_INVALID, "alternate", TRUE },
     { "<pose/><motion show='head head head'/>", SW_XML_ERROR_INVALID, "at most two", TRUE },
     { "<pose/><motion kind='press' show='head'/>", SW_XML_ERROR_INVALID, "toward", FALSE },
