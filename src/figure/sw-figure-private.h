@@ -64,6 +64,7 @@ struct _SwFigure
 
   SwFigure *parts[SW_FIGURE_MAX_POSES]; /* when steps start from several bases: one figure a base, drawn in a row */
   int n_parts;
+  double rises; /* one of such parts: how much higher its first picture has the chest than the picture before */
   SwFigure *inset; /* (nullable): the second view */
 };
 

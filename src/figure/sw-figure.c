@@ -373,6 +373,13 @@ new_part (const SwFigure  *whole,
   return self;
 }
 
+static double
+get_chest_height (const SwFigure *self,
+                  int             key)
+{
+  return sw_body_get_mark (&self->solver.keys[key].body, SW_FIGURE_MARK_CHEST).z;
+}
+
 /* Steps from several bases are figures of their own in a row. A chair that stands in front of one is what the next sits
  * on. */
 static void
@@ -395,6 +402,10 @@ add_parts (SwFigure *self)
         if (part.poses[0].base != SW_FIGURE_BASE_SITTING || content->props[i].kind != SW_FIGURE_PROP_CHAIR)
           part.props[part.n_props++] = content->props[i];
       self->parts[self->n_parts++] = new_part (self, &part);
+      if (first > 0)
+        self->parts[self->n_parts - 1]->rises
+            = get_chest_height (self->parts[self->n_parts - 1], 0)
+              - get_chest_height (self->parts[self->n_parts - 2], self->parts[self->n_parts - 2]->solver.n_keys - 1);
       first += n;
     }
 }
