@@ -4,6 +4,8 @@
  * is. All sizes are our own drawing. */
 #include "config.h"
 
+#include <glib/gi18n.h>
+
 #include "sw-furniture.h"
 
 #define MAT_THICK 0.018
@@ -351,6 +353,17 @@ sw_band_get_fixed_end (const SwSolver *solver,
     }
 }
 
+/* Names the boxes that have no name yet. */
+static void
+name_boxes (SwBox      *boxes,
+            int         n,
+            const char *name)
+{
+  for (int i = 0; i < n; i++)
+    if (boxes[i].name == NULL)
+      boxes[i].name = name;
+}
+
 /**
  * sw_furniture_get_boxes:
  * @solver: a solved figure
@@ -370,15 +383,21 @@ sw_furniture_get_boxes (const SwSolver *solver,
 
   if (solver->base->on_mat)
     add_mat (boxes, &n, solver, ground);
+  name_boxes (boxes, n, N_ ("mat"));
   add_chairs (boxes, &n, solver);
+  name_boxes (boxes, n, N_ ("chair"));
   if (solver->scene.counter_where != SW_FIGURE_WHERE_AUTO)
     add_counter (boxes, &n, &solver->scene);
+  name_boxes (boxes, n, N_ ("counter"));
   if (solver->scene.table_where != SW_FIGURE_WHERE_AUTO)
     add_table (boxes, &n, &solver->scene);
+  name_boxes (boxes, n, N_ ("table"));
   if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING && solver->scene.seat == SW_FIGURE_PROP_PLINTH)
     add_bed (boxes, &n, &solver->scene, solver->keys[0].body.pieces[SW_PIECE_PELVIS].at.y);
+  name_boxes (boxes, n, N_ ("bed"));
   if (solver->scene.wall_where != SW_FIGURE_WHERE_AUTO)
     add_wall (boxes, &n, solver);
+  name_boxes (boxes, n, N_ ("wall"));
 
   if (solver->scene.step_where != SW_FIGURE_WHERE_AUTO)
     {
@@ -387,6 +406,7 @@ sw_furniture_get_boxes (const SwSolver *solver,
 
       add_box (boxes, &n, low.x, high.x, low.y, high.y, low.z, high.z, 0.92);
     }
+  name_boxes (boxes, n, N_ ("step"));
 
   for (int i = 0; i < content->n_props; i++)
     {
@@ -399,7 +419,11 @@ sw_furniture_get_boxes (const SwSolver *solver,
           posted = TRUE;
         }
       if (prop->kind == SW_FIGURE_PROP_BLOCK)
-        add_block (boxes, &n, solver, prop);
+        {
+          name_boxes (boxes, n, N_ ("post"));
+          add_block (boxes, &n, solver, prop);
+          name_boxes (boxes, n, N_ ("block"));
+        }
       /* What the band is fixed to: a post, unless it is held at both ends or a wall stands there. */
       if ((prop->kind == SW_FIGURE_PROP_BAND || prop->kind == SW_FIGURE_PROP_LOOP) && prop->from == SW_FIGURE_MARK_NONE && prop->where != SW_FIGURE_WHERE_UNDER
           && solver->scene.wall_where == SW_FIGURE_WHERE_AUTO && !posted)
@@ -414,6 +438,8 @@ sw_furniture_get_boxes (const SwSolver *solver,
           posted = TRUE;
         }
     }
+
+  name_boxes (boxes, n, N_ ("post"));
 
   return n;
 }

@@ -424,7 +424,9 @@ hold_foot (SwHold            *hold,
       hold->grip.at = sw_sub (kept, sw_apply (hold->grip.axes, pivot));
       if (is_start)
         hold->grip.at.z += now->stand[pin->side];
-      hold->grip.at = sw_add (hold->grip.at, sw_vector (pin->offset[0], s * pin->offset[1], pin->offset[2]));
+      /* What is kept from the start has its offset already. */
+      if (pin->to == SW_FIGURE_PLACE_START)
+        hold->grip.at = sw_add (hold->grip.at, sw_vector (pin->offset[0], s * pin->offset[1], pin->offset[2]));
     }
   else
     {

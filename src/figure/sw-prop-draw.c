@@ -276,20 +276,20 @@ add_held (SwMotifs                *items,
 
 /* Pillow and towel: between a part and what is below it; under an elbow between arm and side. */
 static void
-add_cushion (SwMotifs                *items,
-             int                     nth,
-             const SwFigurePropSpec *prop,
-             const SwCamera         *camera,
-             const SwBody           *body,
-             double                  tolerance)
+add_cushion (SwMotifs       *items,
+             int             nth,
+             const SwCamera *camera,
+             const SwSolver *solver,
+             const SwBody   *body,
+             double          tolerance)
 {
   static const int sizes[] = { 1 };
+  const SwFigurePropSpec *prop = &solver->content->props[nth];
   gboolean towel = prop->kind == SW_FIGURE_PROP_TOWEL;
   gboolean elbow = prop->under == SW_FIGURE_MARK_RIGHT_ELBOW || prop->under == SW_FIGURE_MARK_LEFT_ELBOW;
   SwVector at = sw_body_get_mark (body, prop->under);
   SwVector half = towel ? sw_vector (0.05, 0.05, 0.03) : sw_vector (0.10, 0.11, 0.035);
   SwPlacement frame = at_point (sw_vector (0, 0, 0));
-  double gap = 0;
   SwEgg egg;
   SwMotif *item;
 
@@ -306,11 +306,10 @@ add_cushion (SwMotifs                *items,
     }
   else
     {
-      double radius = prop->under == SW_FIGURE_MARK_HEAD ? 0.050 : prop->under == SW_FIGURE_MARK_HIPS ? 0.090 : 0.036;
+      double height = sw_pad_get_pillow_height (solver, prop);
 
-      gap = MAX (0.012, at.z - radius);
-      half.z = MAX (0.016, gap / 2 + 0.008);
-      frame.at = sw_vector (at.x, at.y, gap / 2);
+      half.z = MAX (0.016, height / 2 + 0.008);
+      frame.at = sw_vector (at.x, at.y, height / 2);
     }
 
   egg = sw_egg (camera, frame, sw_vector (0, 0, 0), half);
@@ -407,7 +406,7 @@ sw_props_add_items (SwMotifs        *items,
         case SW_FIGURE_PROP_PILLOW:
         case SW_FIGURE_PROP_TOWEL:
           if (prop->under != SW_FIGURE_MARK_NONE)
-            add_cushion (items, i, prop, camera, &now->body, tolerance);
+            add_cushion (items, i, camera, solver, &now->body, tolerance);
           break;
         case SW_FIGURE_PROP_ROLLER:
           sw_pad_add_roller (items, i, camera, solver, &now->body, tolerance);

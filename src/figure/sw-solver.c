@@ -14,6 +14,9 @@
 #define LEVEL_FEET 0.01
 #define REACH_PART 0.998
 #define WRIST_HEIGHT 0.020
+/* A body that sinks to reach the floor does so by no more than this, and until the foot misses by no more than that. */
+#define SINK_MOST 0.15
+#define REACHED 0.0005
 /* Neck and head bend no more than this to let the head rest. */
 #define REST_BEND_DEG 43.0
 
@@ -391,6 +394,76 @@ hold_limb (SwSolver *self,
   reach (now, limb, &hold);
 }
 
+static double
+find_missed (const SwSolved *now)
+{
+  return MAX (now->missed[SW_LIMB_RIGHT_LEG], now->missed[SW_LIMB_LEFT_LEG]);
+}
+
+/* Legs first: hands may rest on thighs. A foot that rests on the other comes after it. */
+static void
+hold_legs (SwSolver *self,
+           int       n)
+{
+  const SwPose *pose = &self->poses[n];
+
+  for (int pass = 0; pass < 2; pass++)
+    for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
+      {
+        gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
+
+        if (pose->pinned[limb] && on_other == (pass == 1))
+          hold_limb (self, n, (SwLimb) limb);
+      }
+}
+
+/* The legs as they are held when the body is lower by so much. Returns whether they reach. */
+static gboolean
+lower (SwSolver       *self,
+       int             n,
+       const SwSolved *high,
+       double          by)
+{
+  SwSolved *now = &self->keys[n];
+
+  *now = *high;
+  sw_body_move (&now->body, sw_vector (0, 0, -by));
+  now->joints.root_at = now->body.pieces[SW_PIECE_PELVIS].at;
+  hold_legs (self, n);
+  return find_missed (now) < REACHED;
+}
+
+/* Standing, a foot that is held where it does not reach brings the body down: the other knee gives. */
+static void
+sink_to_feet (SwSolver *self,
+              int       n)
+{
+  SwSolved high = self->keys[n];
+  double least = 0;
+  double most = SINK_MOST;
+
+  if (self->content->poses[0].base != SW_FIGURE_BASE_STANDING || find_missed (&high) < REACHED)
+    return;
+
+  if (!lower (self, n, &high, most))
+    {
+      self->keys[n] = high;
+      return;
+    }
+  for (int i = 0; i < 16; i++)
+    {
+      double by = (least + most) / 2;
+
+      *(lower (self, n, &high, by) ? &most : &least) = by;
+    }
+  lower (self, n, &high, most);
+  for (int side = 0; side < 2; side++)
+    if (!self->poses[n].pinned[SW_SIDED (SW_LIMB_RIGHT_LEG, side)])
+      sw_reach_leg (&self->keys[n].body, &self->keys[n].joints, (SwFigureSide) side,
+                    high.body.pieces[SW_SIDED (SW_PIECE_FOOT, side)],
+                    high.body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x);
+}
+
 static void
 solve_key (SwSolver *self,
            int       n)
@@ -418,15 +491,8 @@ solve_key (SwSolver *self,
   if (n == 0)
     sw_scene_measure (&self->scene, self->content, pose, &now->body);
 
-  /* Legs first: hands may rest on thighs. A foot that rests on the other comes after it. */
-  for (int pass = 0; pass < 2; pass++)
-    for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
-      {
-        gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
-
-        if (pose->pinned[limb] && on_other == (pass == 1))
-          hold_limb (self, n, (SwLimb) limb);
-      }
+  hold_legs (self, n);
+  sink_to_feet (self, n);
   for (int limb = SW_LIMB_RIGHT_ARM; limb <= SW_LIMB_LEFT_ARM; limb++)
     if (pose->pinned[limb])
       hold_limb (self, n, (SwLimb) limb);
@@ -450,35 +516,6 @@ mix_short_way (double a,
   return a + by * t;
 }
 
-static SwGrip
-mix_grips (SwGrip a,
-           SwGrip b,
-           double t)
-{
-  SwMatrix axes;
-
-  axes.z = sw_unit (sw_mix (a.axes.z, b.axes.z, t), a.axes.z);
-  axes.y = sw_unit (sw_across (sw_mix (a.axes.y, b.axes.y, t), axes.z), a.axes.y);
-  axes.x = sw_cross (axes.y, axes.z);
-  return (SwGrip){ axes, sw_mix (a.at, b.at, t) };
-}
-
-/* A foot that rolls over its ball or heel goes round that point, not along the chord. */
-static SwGrip
-mix_feet (SwGrip a,
-          SwGrip b,
-          double pitch_a,
-          double pitch_b,
-          double t)
-{
-  SwGrip grip = mix_grips (a, b, t);
-  SwVector pivot = sw_vector (MIN (pitch_a, pitch_b) < 0 ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
-
-  if (fabs (pitch_a - pitch_b) > 0.1)
-    grip.at = sw_sub (sw_mix (sw_place (a, pivot), sw_place (b, pivot), t), sw_apply (grip.axes, pivot));
-  return grip;
-}
-
 static void
 reach_between (const SwSolved *a,
                const SwSolved *b,
@@ -492,8 +529,8 @@ reach_between (const SwSolved *a,
   SwPlacement middle = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_SHANK : SW_PIECE_FOREARM, side)];
   SwPlacement end = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_FOOT : SW_PIECE_HAND, side)];
   SwVector line = sw_unit (sw_sub (end.at, root.at), sw_vector (0, 0, -1));
-  SwGrip mixed = is_leg ? mix_feet (a->grips[limb], b->grips[limb], a->pitch_deg[side], b->pitch_deg[side], t)
-                        : mix_grips (a->grips[limb], b->grips[limb], t);
+  SwGrip mixed = is_leg ? sw_grip_mix_feet (a->grips[limb], b->grips[limb], a->pitch_deg[side], b->pitch_deg[side], t)
+                        : sw_grip_mix (a->grips[limb], b->grips[limb], t);
   SwHold hold = { .grip = from_frame (&now->body, a->attach[limb], mixed),
                   .attach = a->attach[limb],
                   .toward = sw_across (sw_sub (middle.at, root.at), line) };
