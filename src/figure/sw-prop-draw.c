@@ -12,6 +12,7 @@
 
 /* The outline of a ball in flight, outside its fill. */
 #define THROWN_INK_PT 0.8
+#define THROWN_DASHES 10
 #define LEVEL_TILT_DEG 3.0
 #define FRAME_SCRAP 0.05
 
@@ -442,7 +443,6 @@ void
 sw_prop_draw_item (const SwPaper *paper,
                    const SwMotif  *item)
 {
-  static const double dashes[] = { 3.0, 2.2 };
   cairo_t *cr = paper->cr;
 
   if (item->camera != NULL)
@@ -460,7 +460,13 @@ sw_prop_draw_item (const SwPaper *paper,
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_INK : SW_TONE_PROP_INK);
   cairo_set_line_width (cr, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
   if (item->style == SW_INK_START)
-    cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
+    {
+      double round_pt = G_PI * (item->extent.right - item->extent.left) * paper->scale_pt;
+      const double dashes[] = { 0.6 * round_pt / THROWN_DASHES, 0.4 * round_pt / THROWN_DASHES };
+
+      cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
+      cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
+    }
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
