@@ -17,6 +17,7 @@ struct _SwProgramme
   char *title;
   SwClient *client;
   SwClinic *clinic;
+  SwPagePlan *page_plan;
   GListStore *sessions;
   GListStore *measurements;
   GListStore *answers;
@@ -111,6 +112,7 @@ sw_programme_finalize (GObject *object)
   g_free (self->title);
   g_object_unref (self->client);
   g_object_unref (self->clinic);
+  g_object_unref (self->page_plan);
   g_object_unref (self->sessions);
   g_object_unref (self->measurements);
   g_object_unref (self->answers);
@@ -144,6 +146,7 @@ sw_programme_init (SwProgramme *self)
 {
   self->client = sw_client_new ();
   self->clinic = sw_clinic_new ();
+  self->page_plan = sw_page_plan_new ();
   self->sessions = g_list_store_new (SW_TYPE_SESSION);
   self->measurements = g_list_store_new (SW_TYPE_MEASUREMENT);
   self->answers = g_list_store_new (SW_TYPE_ANSWER);
@@ -181,13 +184,15 @@ sw_programme_new_standard (void)
 }
 
 static void
-copy_clients (SwProgramme *self,
+copy_parts (SwProgramme *self,
               SwProgramme *copy)
 {
   g_object_unref (copy->client);
   copy->client = sw_client_copy (self->client);
   g_object_unref (copy->clinic);
   copy->clinic = sw_clinic_copy (self->clinic);
+  g_object_unref (copy->page_plan);
+  copy->page_plan = sw_page_plan_copy (self->page_plan);
 }
 
 /* Answers and issues never change, so that both programmes may hold the same ones. */
@@ -219,7 +224,7 @@ sw_programme_copy (SwProgramme *self)
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
 
   copy = sw_programme_new (self->id);
-  copy_clients (self, copy);
+  copy_parts (self, copy);
   sw_field_set_string (&copy->title, self->title);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   share_all (self->answers, copy->answers);
@@ -491,6 +496,20 @@ sw_programme_get_clinic (SwProgramme *self)
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
 
   return self->clinic;
+}
+
+/**
+ * sw_programme_get_page_plan:
+ * @self: a programme
+ *
+ * Returns: (transfer none): how its handout is to look
+ */
+SwPagePlan *
+sw_programme_get_page_plan (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->page_plan;
 }
 
 /**

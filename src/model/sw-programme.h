@@ -6,6 +6,7 @@
 #include "sw-clinic.h"
 #include "sw-issue.h"
 #include "sw-measurement.h"
+#include "sw-page-plan.h"
 #include "sw-session.h"
 
 G_BEGIN_DECLS
@@ -14,7 +15,7 @@ G_BEGIN_DECLS
  * SwProgramme:
  *
  * The document of one client. Properties: "id" (string, construct only, a random UUID unless given),
- * "title" (string), "extras" (GStrv). It owns one client, one clinic and the lists below. The
+ * "title" (string), "extras" (GStrv). It owns one client, one clinic, one page plan and the lists below. The
  * exercises it uses are not listed: each exercise item holds its snapshot, and
  * sw_programme_dup_exercises() collects them.
  */
@@ -28,6 +29,7 @@ const char *sw_programme_get_id (SwProgramme *self);
 const char *sw_programme_get_title (SwProgramme *self);
 SwClient *sw_programme_get_client (SwProgramme *self);
 SwClinic *sw_programme_get_clinic (SwProgramme *self);
+SwPagePlan *sw_programme_get_page_plan (SwProgramme *self);
 GListStore *sw_programme_get_sessions (SwProgramme *self);
 GListStore *sw_programme_get_measurements (SwProgramme *self);
 GListStore *sw_programme_get_answers (SwProgramme *self);

@@ -232,6 +232,37 @@ typedef enum
   SW_PAPER_LETTER,
 } SwPaper;
 
+/* How the pages of a handout are laid out: whole exercises one to three a page; cards; one page for the wall; large
+ * print of at least 18 pt. */
+typedef enum
+{
+  SW_LAYOUT_FULL,
+  SW_LAYOUT_COMPACT,
+  SW_LAYOUT_SUMMARY,
+  SW_LAYOUT_LARGE_PRINT,
+} SwLayout;
+
+/* What a handout may show or leave out. What is dangerous to leave out is not in this list: the caution boxes, and a
+ * short word on when to stop where the signs are not listed. */
+typedef enum
+{
+  SW_PAGE_PART_LETTERHEAD,
+  SW_PAGE_PART_PURPOSE,
+  SW_PAGE_PART_WEEK,
+  SW_PAGE_PART_EQUIPMENT,
+  SW_PAGE_PART_TIMELINE,
+  SW_PAGE_PART_STOP_SIGNS,
+  SW_PAGE_PART_PAIN_GUIDE,
+  SW_PAGE_PART_KEY,
+  SW_PAGE_PART_MISTAKES,
+  SW_PAGE_PART_WAYS,
+  SW_PAGE_PART_SELF_CHECK,
+  SW_PAGE_PART_LOG,
+  SW_PAGE_PART_SIGNATURE,
+} SwPagePart;
+
+#define SW_PAGE_PARTS_USUAL (SW_SET (SW_PAGE_PART_SIGNATURE) - 1)
+
 typedef enum
 {
   SW_SECTION_WARM_UP,

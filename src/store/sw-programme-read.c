@@ -25,6 +25,7 @@ static const char *const client_known[]
         "text-points", "language",   "precautions",   "equipment", NULL };
 static const char *const clinic_known[]
     = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
+static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", NULL };
 static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
 static const char *const section_known[] = { "kind", "title", NULL };
@@ -158,6 +159,32 @@ read_clinic (xmlNode    *node,
   sw_extras_add_attributes (extras, NULL, node, clinic_known);
   sw_extras_add_children (extras, NULL, node);
   g_object_set (clinic, "extras", sw_extras_end (extras), NULL);
+  return TRUE;
+}
+
+static gboolean
+read_pages (xmlNode    *node,
+            SwReading  *reading,
+            GError    **error)
+{
+  SwPagePlan *plan = sw_programme_get_page_plan (reading->programme);
+  g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *save_ink = sw_xml_dup_attribute (node, "save-ink");
+  g_autofree char *landscape = sw_xml_dup_attribute (node, "landscape");
+  int layout;
+  SwSet left_out;
+  SwSet added;
+
+  if (!sw_xml_read_term (node, "layout", SW_TYPE_LAYOUT, SW_LAYOUT_FULL, &layout, error)
+      || !sw_xml_read_set (node, "leave-out", SW_TYPE_PAGE_PART, &left_out, error)
+      || !sw_xml_read_set (node, "add", SW_TYPE_PAGE_PART, &added, error))
+    return FALSE;
+
+  sw_extras_add_attributes (extras, NULL, node, pages_known);
+  sw_extras_add_children (extras, NULL, node);
+  g_object_set (plan, "layout", layout, "parts", (SW_PAGE_PARTS_USUAL & ~left_out) | added, "save-ink",
+                g_strcmp0 (save_ink, "yes") == 0, "landscape", g_strcmp0 (landscape, "yes") == 0, "extras",
+                sw_extras_end (extras), NULL);
   return TRUE;
 }
 
@@ -347,6 +374,7 @@ static const struct
   { "exercises", SW_EXERCISE_NS, "exercise", read_exercise },
   { "client", NULL, NULL, read_client },
   { "clinic", NULL, NULL, read_clinic },
+  { "pages", NULL, NULL, read_pages },
   { "measurements", SW_PROGRAMME_NS, "measurement", read_measurement },
   { "sessions", SW_PROGRAMME_NS, "session", read_session },
   { "answers", SW_PROGRAMME_NS, "answer", read_answer },

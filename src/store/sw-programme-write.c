@@ -98,6 +98,31 @@ write_clinic (SwClinic    *clinic,
   sw_xml_writer_close (writer);
 }
 
+/* Left out when it is the usual plan. */
+static void
+write_pages (SwPagePlan  *plan,
+             SwXmlWriter *writer)
+{
+  const char *const *extras = sw_page_plan_get_extras (plan);
+  SwSet parts = sw_page_plan_get_parts (plan);
+
+  if (sw_page_plan_get_layout (plan) == SW_LAYOUT_FULL && parts == SW_PAGE_PARTS_USUAL
+      && !sw_page_plan_get_save_ink (plan) && !sw_page_plan_get_landscape (plan) && extras[0] == NULL)
+    return;
+
+  sw_xml_writer_open (writer, "pages");
+  sw_xml_write_term (writer, "layout", SW_TYPE_LAYOUT, (int) sw_page_plan_get_layout (plan));
+  sw_xml_write_set (writer, "leave-out", SW_TYPE_PAGE_PART, SW_PAGE_PARTS_USUAL & ~parts);
+  sw_xml_write_set (writer, "add", SW_TYPE_PAGE_PART, parts & ~SW_PAGE_PARTS_USUAL);
+  if (sw_page_plan_get_save_ink (plan))
+    sw_xml_writer_attribute (writer, "save-ink", "yes");
+  if (sw_page_plan_get_landscape (plan))
+    sw_xml_writer_attribute (writer, "landscape", "yes");
+  sw_extras_write_attributes (extras, NULL, writer);
+  sw_extras_write_nodes (extras, NULL, writer);
+  sw_xml_writer_close (writer);
+}
+
 static void
 write_value (SwXmlWriter *writer,
              const char  *name,
@@ -319,6 +344,7 @@ sw_programme_write (SwProgramme *programme,
 
   write_client (sw_programme_get_client (programme), writer);
   write_clinic (sw_programme_get_clinic (programme), writer);
+  write_pages (sw_programme_get_page_plan (programme), writer);
   write_list (programme, "measurements", sw_programme_get_measurements (programme), write_measurement, writer);
   write_list (programme, "sessions", sw_programme_get_sessions (programme), write_session, writer);
   write_list (programme, "answers", sw_programme_get_answers (programme), write_answer, writer);
