@@ -9,6 +9,7 @@
 #include <glib/gi18n.h>
 
 #include "sw-compose.h"
+#include "sw-handout.h"
 #include "sw-telling.h"
 
 /* A note beyond this is no use in a column, and costly to measure in several. */

@@ -51,28 +51,40 @@ new_context (PangoFontMap *fonts,
  * sw_composer_init:
  * @fonts: a font map no other thread uses meanwhile
  * @phrases: words of the client's language
- * @paper: page size
- * @text_points: body size, 12..28 pt
- * @language: BCP 47 tag
- * @date: day of the handout, ISO 8601
+ * @options: what the handout is to look like
+ * @before: (nullable): what was measured for the handout before
  */
 void
-sw_composer_init (SwComposer   *self,
-                  PangoFontMap *fonts,
-                  SwPhrases    *phrases,
-                  SwPaper       paper,
-                  double        text_points,
-                  const char   *language,
-                  const char   *date,
-                  SwMeasured   *before)
+sw_composer_init (SwComposer             *self,
+                  PangoFontMap           *fonts,
+                  SwPhrases              *phrases,
+                  const SwHandoutOptions *options,
+                  SwMeasured             *before)
 {
-  *self = (SwComposer){ .phrases = sw_phrases_ref (phrases) };
-  sw_style_init (&self->style, paper, text_points);
-  self->language = g_strdup (language);
-  self->date = g_strdup (date);
-  self->context = new_context (fonts, language);
-  self->measured = sw_measured_new (paper, text_points, language, before);
+  *self = (SwComposer){
+    .phrases = sw_phrases_ref (phrases),
+    .layout = options->layout,
+    .parts = options->parts,
+  };
+  sw_style_init (&self->style, options);
+  self->language = g_strdup (options->language);
+  self->date = g_strdup (options->date);
+  self->context = new_context (fonts, options->language);
+  self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
+}
+
+/**
+ * sw_composer_shows:
+ * @part: a part that may be left out
+ *
+ * Returns: whether the handout shows it
+ */
+gboolean
+sw_composer_shows (const SwComposer *self,
+                   SwPagePart        part)
+{
+  return (self->parts & SW_SET (part)) != 0;
 }
 
 /**

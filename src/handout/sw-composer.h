@@ -14,6 +14,8 @@ G_BEGIN_DECLS
  * @phrases: words of the client's language
  * @language: BCP 47 tag of the exercises' texts
  * @date: day of the handout, ISO 8601
+ * @layout: how the exercises are told
+ * @parts: set of #SwPagePart that are shown
  * @context: where Pango measures
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
@@ -38,6 +40,8 @@ typedef struct
   SwPhrases *phrases;
   char *language;
   char *date;
+  SwLayout layout;
+  SwSet parts;
   PangoContext *context;
   SwMeasured *measured;
   GPtrArray *blocks;
@@ -76,14 +80,13 @@ typedef struct
 
 gboolean sw_text_is_set (const char *text);
 
-void sw_composer_init (SwComposer   *self,
-                       PangoFontMap *fonts,
-                       SwPhrases    *phrases,
-                       SwPaper       paper,
-                       double        text_points,
-                       const char   *language,
-                       const char   *date,
-                       SwMeasured   *before);
+void sw_composer_init (SwComposer             *self,
+                       PangoFontMap           *fonts,
+                       SwPhrases              *phrases,
+                       const SwHandoutOptions *options,
+                       SwMeasured             *before);
+gboolean sw_composer_shows (const SwComposer *self,
+                            SwPagePart        part);
 void sw_composer_restart (SwComposer *self);
 void sw_composer_clear (SwComposer *self);
 SwTag *sw_composer_open (SwComposer *self,

@@ -87,25 +87,6 @@ make_furniture (SwHandout   *self,
   self->author = g_strdup (sw_clinic_get_name (sw_programme_get_clinic (programme)));
 }
 
-/**
- * sw_handout_options_init:
- * @options: (out): options as the client needs them; @options keeps no copy of the strings
- * @programme: the programme
- * @date: day of the handout, ISO 8601
- */
-void
-sw_handout_options_init (SwHandoutOptions *options,
-                         SwProgramme      *programme,
-                         const char       *date)
-{
-  SwClient *client = sw_programme_get_client (programme);
-
-  options->paper = sw_client_get_paper (client);
-  options->text_points = sw_client_get_text_points (client);
-  options->language = sw_client_get_language (client);
-  options->date = date;
-}
-
 /* Composes and breaks everything. @large: for each exercise in order whether its picture is drawn large, or NULL. */
 static gboolean
 lay_out (SwHandout    *self,
@@ -209,8 +190,7 @@ sw_handout_new_after (SwProgramme             *programme,
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
-                    options->date, before);
+  sw_composer_init (&self->composer, fonts, phrases, options, before);
   if (!lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
     return NULL;
 

@@ -3,25 +3,10 @@
 
 #include <cairo.h>
 
+#include "sw-handout-options.h"
 #include "sw-measured.h"
-#include "sw-programme.h"
 
 G_BEGIN_DECLS
-
-/**
- * SwHandoutOptions:
- * @paper: page size
- * @text_points: body text, 12..28 pt; everything else follows it
- * @language: BCP 47 tag of the client's language
- * @date: day of the handout, ISO 8601; passed in so that the same input gives the same bytes
- */
-typedef struct
-{
-  SwPaper paper;
-  double text_points;
-  const char *language;
-  const char *date;
-} SwHandoutOptions;
 
 #define SW_HANDOUT_ERROR (sw_handout_error_quark ())
 
@@ -43,9 +28,6 @@ GQuark sw_handout_error_quark (void);
 #define SW_TYPE_HANDOUT (sw_handout_get_type ())
 G_DECLARE_FINAL_TYPE (SwHandout, sw_handout, SW, HANDOUT, GObject)
 
-void sw_handout_options_init (SwHandoutOptions *options,
-                              SwProgramme      *programme,
-                              const char       *date);
 SwHandout *sw_handout_new (SwProgramme             *programme,
                            const SwHandoutOptions  *options,
                            GError                 **error);

@@ -86,30 +86,33 @@ sw_style_new_font (const SwStyle *style,
   return font;
 }
 
+static void
+choose_paper (SwStyle                *style,
+              const SwHandoutOptions *options)
+{
+  gboolean letter = options->paper == SW_PAPER_LETTER;
+  double short_pt = letter ? 8.5 * SW_PT_PER_IN : sw_pt_from_mm (210.0);
+  double long_pt = letter ? 11.0 * SW_PT_PER_IN : sw_pt_from_mm (297.0);
+  gboolean landscape = options->landscape && options->layout == SW_LAYOUT_SUMMARY;
+
+  style->page_width_pt = landscape ? long_pt : short_pt;
+  style->page_height_pt = landscape ? short_pt : long_pt;
+}
+
 /**
  * sw_style_init:
- * @paper: page size
- * @text_points: body size, 12..28 pt
+ * @options: paper, text size and layout
  */
 void
-sw_style_init (SwStyle *style,
-               SwPaper  paper,
-               double   text_points)
+sw_style_init (SwStyle                *style,
+               const SwHandoutOptions *options)
 {
   double beside_pt;
 
-  if (paper == SW_PAPER_LETTER)
-    {
-      style->page_width_pt = 8.5 * SW_PT_PER_IN;
-      style->page_height_pt = 11.0 * SW_PT_PER_IN;
-    }
-  else
-    {
-      style->page_width_pt = sw_pt_from_mm (210.0);
-      style->page_height_pt = sw_pt_from_mm (297.0);
-    }
-
-  style->body_pt = CLAMP (text_points, 12.0, 28.0);
+  choose_paper (style, options);
+  style->save_ink = options->save_ink;
+  style->panel_grey = options->save_ink ? 1.0 : SW_GREY_PANEL;
+  style->body_pt = sw_handout_options_get_body_pt (options);
   style->left_pt = sw_pt_from_mm (16.0);
   style->top_pt = sw_pt_from_mm (13.0);
   style->later_top_pt = sw_pt_from_mm (7.5) + 2.0 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
@@ -121,5 +124,6 @@ sw_style_init (SwStyle *style,
 
   beside_pt = style->width_pt - style->large_figure_width_pt - style->column_gap_pt;
   style->beside = beside_pt / (0.5 * style->body_pt) >= FEWEST_BESIDE;
-  style->columns = style->figure_width_pt / (0.5 * sw_style_get_size_pt (style, SW_TEXT_SMALL)) >= FEWEST_UNDER;
+  style->columns = options->layout != SW_LAYOUT_LARGE_PRINT
+                   && style->figure_width_pt / (0.5 * sw_style_get_size_pt (style, SW_TEXT_SMALL)) >= FEWEST_UNDER;
 }

@@ -3,7 +3,7 @@
 
 #include <pango/pango.h>
 
-#include "sw-handout.h"
+#include "sw-handout-options.h"
 
 G_BEGIN_DECLS
 
@@ -44,6 +44,8 @@ typedef enum
  * @large_figure_width_pt: its width where an exercise has a page to itself
  * @columns: whether two columns of text leave lines long enough to read
  * @beside: whether text beside a large picture does
+ * @panel_grey: of the panel behind a dose; white when ink is saved, and then it has a thin frame
+ * @save_ink: whether black bands and squares give way to frames
  *
  * The measures of the pages, all from paper and body size. Clear print asks for at least 12 pt, line spacing well
  * above single, ragged right, lines of 60 to 70 characters, no capitals or italics for running text, the same place
@@ -64,6 +66,8 @@ typedef struct
   double large_figure_width_pt;
   gboolean columns;
   gboolean beside;
+  double panel_grey;
+  gboolean save_ink;
 } SwStyle;
 
 #define SW_GREY_TEXT 0.0
@@ -71,9 +75,8 @@ typedef struct
 #define SW_GREY_RULE 0.55
 #define SW_GREY_PANEL 0.94
 
-void sw_style_init (SwStyle *style,
-                    SwPaper  paper,
-                    double   text_points);
+void sw_style_init (SwStyle                *style,
+                    const SwHandoutOptions *options);
 double sw_style_get_size_pt (const SwStyle *style,
                              SwTextRole     role);
 double sw_text_role_get_grey (SwTextRole role);

@@ -108,7 +108,7 @@ sw_part_add_dose (SwFlow    *flow,
   SwFlow inner = *flow;
   SwPiece *panel;
 
-  sw_flow_box (flow, flow->left_pt, flow->y_pt, flow->width_pt, 0.0, SW_GREY_PANEL);
+  sw_flow_box (flow, flow->left_pt, flow->y_pt, flow->width_pt, 0.0, self->style.panel_grey);
   inner.left_pt += pad_pt;
   inner.width_pt -= 2.0 * pad_pt;
   inner.y_pt += 0.5 * pad_pt;

@@ -1,0 +1,46 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What a handout is to look like, as the client needs it and the therapist planned it. */
+#include "config.h"
+
+#include "sw-handout-options.h"
+
+/**
+ * sw_handout_options_init:
+ * @options: (out): options as the client needs them and the programme's page plan says; @options keeps no copy of the
+ *   strings
+ * @programme: the programme
+ * @date: day of the handout, ISO 8601
+ */
+void
+sw_handout_options_init (SwHandoutOptions *options,
+                         SwProgramme      *programme,
+                         const char       *date)
+{
+  SwClient *client = sw_programme_get_client (programme);
+  SwPagePlan *plan = sw_programme_get_page_plan (programme);
+
+  *options = (SwHandoutOptions){
+    .paper = sw_client_get_paper (client),
+    .text_points = sw_client_get_text_points (client),
+    .language = sw_client_get_language (client),
+    .date = date,
+    .layout = sw_page_plan_get_layout (plan),
+    .parts = sw_page_plan_get_parts (plan),
+    .save_ink = sw_page_plan_get_save_ink (plan),
+    .landscape = sw_page_plan_get_landscape (plan),
+  };
+}
+
+/**
+ * sw_handout_options_get_body_pt:
+ *
+ * Returns: the size of body text that comes of them, 12..28 pt
+ */
+double
+sw_handout_options_get_body_pt (const SwHandoutOptions *options)
+{
+  double least_pt = options->layout == SW_LAYOUT_LARGE_PRINT ? SW_LARGE_PRINT_PT : 12.0;
+
+  return CLAMP (options->text_points, least_pt, 28.0);
+}
