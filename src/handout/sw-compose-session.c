@@ -187,6 +187,8 @@ compose_session (SwComposer *self,
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
 
   compose_session_heading (self, session);
+  if (sw_composer_shows (self, SW_PAGE_PART_TIMELINE))
+    sw_compose_timeline (self, session);
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
     {
       g_autoptr (SwSection) section = g_list_model_get_item (sections, i);

@@ -9,6 +9,15 @@ G_BEGIN_DECLS
 /* The parts of the handout, each in a file of its own, in the order of the pages. */
 void sw_compose_front (SwComposer  *composer,
                        SwProgramme *programme);
+void sw_compose_stop (SwComposer  *composer,
+                      SwProgramme *programme);
+void sw_compose_stop_short (SwComposer  *composer,
+                            SwProgramme *programme);
+void sw_compose_timeline (SwComposer *composer,
+                          SwSession  *session);
+void sw_compose_pain_guide (SwComposer *composer);
+void sw_compose_key (SwComposer *composer,
+                     GPtrArray  *exercises);
 gboolean sw_compose_sessions (SwComposer   *composer,
                               SwProgramme  *programme,
                               GError      **error);

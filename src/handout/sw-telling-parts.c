@@ -234,7 +234,8 @@ sw_part_add_errors (SwFlow    *flow,
                     SwTelling *telling,
                     double     space_pt)
 {
-  add_list (flow, telling, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) telling->text->errors, space_pt);
+  if (sw_composer_shows (flow->composer, SW_PAGE_PART_MISTAKES))
+    add_list (flow, telling, "exercise.errors", SW_SYMBOL_CROSS, (const char *const *) telling->text->errors, space_pt);
 }
 
 /**
@@ -247,6 +248,9 @@ sw_part_add_ways (SwFlow    *flow,
                   SwTelling *telling,
                   double     space_pt)
 {
+  if (!sw_composer_shows (flow->composer, SW_PAGE_PART_WAYS))
+    return;
+
   add_labelled (flow, telling, "exercise.easier", telling->text->easier, space_pt);
   add_labelled (flow, telling, "exercise.harder", telling->text->harder,
                 sw_text_is_set (telling->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
