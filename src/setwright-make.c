@@ -25,6 +25,11 @@
 static char **arguments;
 static char *output;
 static char *paper;
+static char *layout;
+static char *leave_out;
+static char *add;
+static gboolean save_ink;
+static gboolean landscape;
 static char *language;
 static char *date;
 static double text_points;
@@ -35,6 +40,13 @@ static gboolean sheet;
 static const GOptionEntry options[] = {
   { "output", 'o', 0, G_OPTION_ARG_FILENAME, &output, N_ ("where to write"), N_ ("FILE") },
   { "paper", 0, 0, G_OPTION_ARG_STRING, &paper, N_ ("the handout's paper, instead of the client's"), "a4|letter" },
+  { "layout", 0, 0, G_OPTION_ARG_STRING, &layout, N_ ("how the handout tells the exercises"),
+    "full|compact|summary|large-print" },
+  { "leave-out", 0, 0, G_OPTION_ARG_STRING, &leave_out, N_ ("parts the handout leaves out, such as \"log key\""),
+    N_ ("PARTS") },
+  { "add", 0, 0, G_OPTION_ARG_STRING, &add, N_ ("parts the handout shows besides the usual ones"), N_ ("PARTS") },
+  { "save-ink", 0, 0, G_OPTION_ARG_NONE, &save_ink, N_ ("frames in place of grey and black areas"), NULL },
+  { "landscape", 0, 0, G_OPTION_ARG_NONE, &landscape, N_ ("the summary on its side"), NULL },
   { "text-points", 0, 0, G_OPTION_ARG_DOUBLE, &text_points, N_ ("the handout's text size, instead of the client's"), "12-28" },
   { "language", 0, 0, G_OPTION_ARG_STRING, &language, N_ ("the handout's language, instead of the client's"), N_ ("TAG") },
   { "date", 0, 0, G_OPTION_ARG_STRING, &date, N_ ("the day to reckon with, instead of today"), "YYYY-MM-DD" },
@@ -155,6 +167,54 @@ run_view (char   **paths,
   return 0;
 }
 
+static gboolean
+read_parts (const char  *option,
+            const char  *words,
+            SwSet       *parts,
+            GError     **error)
+{
+  g_autofree char *unknown = NULL;
+  g_autofree char *known = NULL;
+
+  if (sw_set_from_nicks (SW_TYPE_PAGE_PART, words != NULL ? words : "", parts, &unknown))
+    return TRUE;
+
+  known = sw_set_to_nicks (SW_TYPE_PAGE_PART, SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE));
+  g_set_error (error, G_OPTION_ERROR, G_OPTION_ERROR_BAD_VALUE, _ ("%s: no part is called “%s”. The parts are: %s."),
+               option, unknown, known);
+  return FALSE;
+}
+
+/* What the command line says of the pages goes before the programme's plan. */
+static gboolean
+choose_pages (SwHandoutOptions *how,
+              GError          **error)
+{
+  SwSet left_out;
+  SwSet added;
+
+  if (!read_parts ("--leave-out", leave_out, &left_out, error) || !read_parts ("--add", add, &added, error))
+    return FALSE;
+
+  how->parts = (how->parts & ~left_out) | added;
+  how->save_ink = how->save_ink || save_ink;
+  how->landscape = how->landscape || landscape;
+  if (layout != NULL)
+    {
+      g_autoptr (GEnumClass) layouts = g_type_class_ref (SW_TYPE_LAYOUT);
+      GEnumValue *value = g_enum_get_value_by_nick (layouts, layout);
+
+      if (value == NULL)
+        {
+          g_set_error (error, G_OPTION_ERROR, G_OPTION_ERROR_BAD_VALUE,
+                       _ ("--layout must be full, compact, summary or large-print, not “%s”."), layout);
+          return FALSE;
+        }
+      how->layout = (SwLayout) value->value;
+    }
+  return TRUE;
+}
+
 static int
 run_handout (char   **paths,
              GError **error)
@@ -174,6 +234,8 @@ run_handout (char   **paths,
     how.text_points = text_points;
   if (language != NULL)
     how.language = language;
+  if (!choose_pages (&how, error))
+    return EXIT_TROUBLE;
 
   handout = sw_handout_new (programme, &how, error);
   pdf = handout != NULL ? sw_handout_to_pdf (handout, error) : NULL;
@@ -207,8 +269,10 @@ static const struct
 } commands[] = {
   { "check", "PROGRAMME|EXERCISE|FOLDER...", TRUE, FALSE, run_check },
   { "figure", "EXERCISE -o OUT.svg|png [--width MM] [--at 0..1]; --sheet FOLDER -o OUT.pdf", FALSE, TRUE, run_figure },
-  { "handout", "PROGRAMME -o OUT.pdf [--paper a4|letter] [--text-points N] [--language TAG] [--date DAY]", FALSE, TRUE,
-    run_handout },
+  { "handout",
+    "PROGRAMME -o OUT.pdf [--layout full|compact|summary|large-print] [--paper a4|letter] [--text-points N] "
+    "[--language TAG] [--leave-out PARTS] [--add PARTS] [--save-ink] [--landscape] [--date DAY]",
+    FALSE, TRUE, run_handout },
   { "numbers", "PROGRAMME", FALSE, FALSE, run_numbers },
   { "record", "PROGRAMME -o OUT", FALSE, TRUE, run_record },
   { "view", "EXERCISE", FALSE, FALSE, run_view },
@@ -309,6 +373,9 @@ main (int    argc,
 
   g_free (output);
   g_free (paper);
+  g_free (layout);
+  g_free (leave_out);
+  g_free (add);
   g_free (language);
   g_free (date);
   g_strfreev (arguments);

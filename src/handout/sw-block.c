@@ -14,6 +14,15 @@ clear_piece (gpointer data)
   g_clear_object (&piece->figure);
 }
 
+static void
+clear_entry (gpointer data)
+{
+  SwEntry *entry = data;
+
+  g_free (entry->item_id);
+  g_free (entry->outline);
+}
+
 SwBlock *
 sw_block_new (void)
 {
@@ -21,6 +30,8 @@ sw_block_new (void)
 
   block->pieces = g_array_new (FALSE, TRUE, sizeof (SwPiece));
   g_array_set_clear_func (block->pieces, clear_piece);
+  block->entries = g_array_new (FALSE, TRUE, sizeof (SwEntry));
+  g_array_set_clear_func (block->entries, clear_entry);
   return block;
 }
 
@@ -28,8 +39,7 @@ void
 sw_block_free (SwBlock *block)
 {
   g_array_unref (block->pieces);
-  g_free (block->item_id);
-  g_free (block->outline);
+  g_array_unref (block->entries);
   g_free (block);
 }
 
@@ -59,4 +69,46 @@ sw_block_add (SwBlock    *block,
 
   g_array_append_val (block->pieces, piece);
   return &g_array_index (block->pieces, SwPiece, block->pieces->len - 1);
+}
+
+/**
+ * sw_block_add_entry:
+ * @entry: what begins; its strings are copied
+ */
+void
+sw_block_add_entry (SwBlock       *block,
+                    const SwEntry *entry)
+{
+  SwEntry own = *entry;
+
+  own.item_id = g_strdup (entry->item_id);
+  own.outline = g_strdup (entry->outline);
+  g_array_append_val (block->entries, own);
+}
+
+/**
+ * sw_block_find_item:
+ * @x_pt: from the left edge of the page
+ *
+ * Returns: (transfer none) (nullable): id of the item told there, the nearest when several are; NULL for none
+ */
+const char *
+sw_block_find_item (const SwBlock *block,
+                    double         x_pt)
+{
+  const char *found = NULL;
+  double nearest_pt = G_MAXDOUBLE;
+
+  for (guint i = 0; i < block->entries->len; i++)
+    {
+      const SwEntry *entry = &g_array_index (block->entries, SwEntry, i);
+      double away_pt = MAX (0.0, MAX (entry->left_pt - x_pt, x_pt - entry->left_pt - entry->width_pt));
+
+      if (entry->item_id != NULL && away_pt < nearest_pt)
+        {
+          nearest_pt = away_pt;
+          found = entry->item_id;
+        }
+    }
+  return found;
 }

@@ -67,13 +67,31 @@ typedef struct
 } SwPiece;
 
 /**
+ * SwEntry:
+ * @item_id: (nullable): the programme's item that is told there
+ * @is_exercise: whether an exercise starts there
+ * @outline: (nullable): its line in the PDF's outline
+ * @outline_level: 1 for a session, 2 for an exercise
+ * @left_pt: left edge of what is told, from the left edge of the page
+ * @width_pt: its width
+ *
+ * What begins with a block: something that can be looked up. A row of cards has one for each.
+ */
+typedef struct
+{
+  char *item_id;
+  gboolean is_exercise;
+  char *outline;
+  int outline_level;
+  double left_pt;
+  double width_pt;
+} SwEntry;
+
+/**
  * SwBlock:
  * @pieces: (element-type SwPiece)
  * @strip: its height, the space before it, whether a page may end after it
- * @item_id: (nullable): the programme's item it shows
- * @starts_exercise: whether it is the heading of an exercise
- * @outline: (nullable): its entry in the PDF's outline
- * @outline_level: 1 for a session, 2 for an exercise
+ * @entries: (element-type SwEntry): what begins with it, from left to right
  *
  * A horizontal strip of the handout, the full width of the content, that is never divided.
  */
@@ -81,10 +99,7 @@ typedef struct
 {
   GArray *pieces;
   SwStrip strip;
-  char *item_id;
-  gboolean starts_exercise;
-  char *outline;
-  int outline_level;
+  GArray *entries;
 } SwBlock;
 
 SwBlock *sw_block_new (void);
@@ -96,5 +111,9 @@ SwPiece *sw_block_add (SwBlock    *block,
                        double      y_pt,
                        double      width_pt,
                        double      height_pt);
+void sw_block_add_entry (SwBlock       *block,
+                         const SwEntry *entry);
+const char *sw_block_find_item (const SwBlock *block,
+                                double         x_pt);
 
 G_END_DECLS

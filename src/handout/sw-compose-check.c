@@ -145,7 +145,7 @@ sw_compose_check (SwComposer *self,
   sw_composer_open (self, "Sect");
   sw_composer_open_frame (self, CHECK_FRAME_PT);
   flow = sw_composer_begin (self);
-  flow.block->item_id = g_strdup (sw_item_get_id (item));
+  sw_flow_entry (&flow, sw_item_get_id (item), NULL, 0);
   sw_flow_text_in (&flow, SW_TEXT_SECTION, heading, sw_phrases_get (self->phrases, "check.heading"));
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
 

@@ -14,46 +14,71 @@
 
 /* A note beyond this is no use in a column, and costly to measure in several. */
 #define LONGEST_COLUMN_NOTE 1000
+#define FRAME_PT 1.0
 
-/* The number in a black square, as on the tick sheet, then the name. */
+/**
+ * sw_flow_add_number:
+ * @tag: the element it belongs to
+ * @number: the exercise's
+ * @size_pt: of the name beside it
+ *
+ * The number in a black square, as on the tick sheet; white with a frame when ink is saved. The column goes on to the
+ * right of it.
+ */
+void
+sw_flow_add_number (SwFlow     *flow,
+                    SwTag      *tag,
+                    const char *number,
+                    double      size_pt)
+{
+  SwComposer *self = flow->composer;
+  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_SECTION, -1.0, NULL, number);
+  double height_pt = 1.45 * size_pt;
+  SwFlow digits = *flow;
+  double square_pt;
+  double indent_pt;
+  int width;
+  int height;
+
+  pango_layout_get_size (layout, &width, &height);
+  square_pt = MAX (height_pt, (double) width / PANGO_SCALE + 0.5 * size_pt);
+  indent_pt = MAX (height_pt + 0.55 * size_pt, square_pt + 0.4 * size_pt);
+  sw_flow_box (flow, flow->left_pt, flow->y_pt, square_pt, height_pt, SW_GREY_TEXT);
+  g_array_index (flow->block->pieces, SwPiece, flow->block->pieces->len - 1).radius_pt = 0.2 * size_pt;
+  if (self->style.save_ink)
+    {
+      sw_flow_box (flow, flow->left_pt + FRAME_PT, flow->y_pt + FRAME_PT, square_pt - 2.0 * FRAME_PT,
+                   height_pt - 2.0 * FRAME_PT, 1.0);
+      g_array_index (flow->block->pieces, SwPiece, flow->block->pieces->len - 1).radius_pt = 0.2 * size_pt - FRAME_PT;
+    }
+  digits.left_pt += (square_pt - (double) width / PANGO_SCALE) / 2.0;
+  digits.y_pt += (height_pt - (double) height / PANGO_SCALE) / 2.0;
+  digits.width_pt = square_pt;
+  sw_flow_text (&digits, SW_TEXT_SECTION, sw_tags_add (&self->tags, tag, "Span"), NULL, number);
+  g_array_index (flow->block->pieces, SwPiece, flow->block->pieces->len - 1).grey = self->style.save_ink ? 0.0 : 1.0;
+
+  flow->left_pt += indent_pt;
+  flow->width_pt -= indent_pt;
+}
+
+/* The number, then the name and what for. */
 static void
 compose_heading (SwTelling  *telling,
                  const char *heading)
 {
   SwComposer *self = telling->composer;
   double name_pt = sw_style_get_size_pt (&self->style, SW_TEXT_NAME);
-  double square_pt = 1.45 * name_pt;
-  double indent_pt = square_pt + 0.55 * name_pt;
   g_autofree char *number = g_strdup_printf ("%d", ++self->n_exercises);
-  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_SECTION, -1.0, NULL, number);
+  g_autofree char *outline = g_strdup_printf ("%s  %s", number, telling->text->name);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
   SwFlow flow = sw_composer_begin (self);
-  SwFlow digits = flow;
-  int width;
-  int height;
 
-  pango_layout_get_size (layout, &width, &height);
-  square_pt = MAX (square_pt, (double) width / PANGO_SCALE + 0.5 * name_pt);
-  indent_pt = MAX (indent_pt, square_pt + 0.4 * name_pt);
-  sw_flow_box (&flow, flow.left_pt, 0.0, square_pt, 1.45 * name_pt, SW_GREY_TEXT);
-  g_array_index (flow.block->pieces, SwPiece, flow.block->pieces->len - 1).radius_pt = 0.2 * name_pt;
-  digits.left_pt += (square_pt - (double) width / PANGO_SCALE) / 2.0;
-  digits.y_pt = (1.45 * name_pt - (double) height / PANGO_SCALE) / 2.0;
-  digits.width_pt = square_pt;
-  sw_flow_text (&digits, SW_TEXT_SECTION, sw_tags_add (&self->tags, tag, "Span"), NULL, number);
-  g_array_index (flow.block->pieces, SwPiece, flow.block->pieces->len - 1).grey = 1.0;
-
-  flow.left_pt += indent_pt;
-  flow.width_pt -= indent_pt;
+  sw_flow_entry (&flow, sw_item_get_id (telling->item), outline, 2);
+  sw_flow_add_number (&flow, tag, number, name_pt);
   sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, telling->text->name);
   if (sw_text_is_set (telling->text->purpose))
     sw_flow_text_in (&flow, telling->role, "P", telling->text->purpose);
   flow.y_pt = MAX (flow.y_pt, 1.45 * name_pt);
-
-  flow.block->item_id = g_strdup (sw_item_get_id (telling->item));
-  flow.block->starts_exercise = TRUE;
-  flow.block->outline = g_strdup_printf ("%s  %s", number, telling->text->name);
-  flow.block->outline_level = 2;
   sw_composer_end (&flow, 1.15 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
@@ -86,9 +111,16 @@ is_mirrored (SwSide     worked,
   return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
 }
 
-static gboolean
-load_figure (SwTelling  *telling,
-             GError    **error)
+/**
+ * sw_telling_load_figure:
+ * @telling: an exercise; its picture is set
+ * @error: return location for %SW_HANDOUT_ERROR_FIGURE
+ *
+ * Returns: whether the exercise has no picture or it could be solved
+ */
+gboolean
+sw_telling_load_figure (SwTelling  *telling,
+                        GError    **error)
 {
   SwComposer *self = telling->composer;
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (telling->item));
@@ -132,6 +164,7 @@ choose_sizes (SwTelling *telling)
   telling->figure_width_pt = large ? self->style.large_figure_width_pt : self->style.figure_width_pt;
   telling->gap_pt = (large ? 0.7 : 0.36) * self->style.body_pt;
   telling->role = large ? SW_TEXT_BODY : SW_TEXT_SMALL;
+  telling->steps_role = SW_TEXT_BODY;
 }
 
 /**
@@ -159,7 +192,7 @@ sw_compose_exercise (SwComposer  *self,
     .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
   };
 
-  if (!load_figure (&telling, error))
+  if (!sw_telling_load_figure (&telling, error))
     return FALSE;
   choose_sizes (&telling);
 

@@ -264,8 +264,7 @@ compose_session_log (SwComposer *self,
   sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "log.intro"));
   sw_flow_space (&flow, 0.7 * body_pt);
   add_week_start (&flow);
-  flow.block->outline = g_strdup (heading);
-  flow.block->outline_level = 1;
+  sw_flow_entry (&flow, NULL, heading, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 
   compose_tables (self, items, sw_session_get_days (session), last_height (self), number);
@@ -305,20 +304,44 @@ compose_contact (SwComposer *self,
   sw_composer_close (self);
 }
 
+/* Two lines to sign on. */
+static void
+compose_signatures (SwComposer *self)
+{
+  static const char *const keys[] = { "sign.client", "sign.therapist" };
+  double body_pt = self->style.body_pt;
+  SwFlow flow = sw_composer_begin (self);
+  SwFlow columns[] = { flow, flow };
+
+  for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
+    {
+      SwFlow *column = &columns[self->style.columns ? i : 0];
+
+      column->width_pt = self->style.columns ? (flow.width_pt - self->style.column_gap_pt) / 2.0 : flow.width_pt;
+      column->left_pt = flow.left_pt + (self->style.columns && i > 0 ? column->width_pt + self->style.column_gap_pt : 0);
+      sw_flow_space (column, 2.6 * body_pt);
+      sw_flow_box (column, column->left_pt, column->y_pt, column->width_pt, 0.8, SW_GREY_TEXT);
+      sw_flow_space (column, 0.8 + 0.1 * body_pt);
+      sw_flow_text_in (column, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, keys[i]));
+    }
+  flow.y_pt = MAX (columns[0].y_pt, columns[1].y_pt);
+  sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);
+}
+
 /**
- * sw_compose_log:
+ * sw_compose_back:
  *
- * Composes the tick sheets and the contact.
+ * Composes what comes after the exercises: the tick sheets, whom to ask, lines to sign on.
  */
 void
-sw_compose_log (SwComposer  *self,
-                SwProgramme *programme)
+sw_compose_back (SwComposer  *self,
+                 SwProgramme *programme)
 {
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
   guint n_sessions = g_list_model_get_n_items (sessions);
   int number = 0;
 
-  for (guint i = 0; i < n_sessions; i++)
+  for (guint i = 0; sw_composer_shows (self, SW_PAGE_PART_LOG) && i < n_sessions; i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
@@ -326,4 +349,6 @@ sw_compose_log (SwComposer  *self,
     }
 
   compose_contact (self, sw_programme_get_clinic (programme));
+  if (sw_composer_shows (self, SW_PAGE_PART_SIGNATURE))
+    compose_signatures (self);
 }

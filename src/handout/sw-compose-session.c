@@ -23,8 +23,7 @@ compose_session_heading (SwComposer *self,
   else
     sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", sw_phrases_get (self->phrases, "front.title"));
   sw_flow_text_in (&flow, SW_TEXT_BODY, "P", when);
-  flow.block->outline = g_strdup (title);
-  flow.block->outline_level = 1;
+  sw_flow_entry (&flow, NULL, title, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 }
 
@@ -61,7 +60,7 @@ compose_rest (SwComposer *self,
   g_autofree char *line = sw_phrases_format (self->phrases, "rest.line", "title", shown, "time", time, NULL);
   SwFlow flow = sw_composer_begin (self);
 
-  flow.block->item_id = g_strdup (sw_item_get_id (item));
+  sw_flow_entry (&flow, sw_item_get_id (item), NULL, 0);
   sw_flow_symbol (&flow, SW_SYMBOL_REST, flow.left_pt, flow.y_pt + 0.1 * body_pt, 1.2 * body_pt, SW_GREY_TEXT);
   flow.left_pt += 1.8 * body_pt;
   flow.width_pt -= 1.8 * body_pt;
@@ -104,7 +103,7 @@ compose_circuit_heading (SwComposer *self,
   g_autofree char *what = sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL);
   SwFlow flow = sw_composer_begin (self);
 
-  flow.block->item_id = g_strdup (sw_item_get_id (circuit));
+  sw_flow_entry (&flow, sw_item_get_id (circuit), NULL, 0);
   sw_flow_text_in (&flow, SW_TEXT_SECTION, heading,
                    sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "circuit.title"));
   sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", what);
@@ -144,38 +143,75 @@ compose_circuit (SwComposer *self,
 }
 
 static gboolean
+compose_other (SwComposer  *self,
+               SwItem      *item,
+               SwClient    *client,
+               const char  *heading,
+               GError     **error)
+{
+  switch (sw_item_get_kind (item))
+    {
+    case SW_ITEM_REST:
+      compose_rest (self, item);
+      break;
+    case SW_ITEM_CIRCUIT:
+      return compose_circuit (self, item, client, error);
+    case SW_ITEM_SELF_CHECK:
+      if (sw_composer_shows (self, SW_PAGE_PART_SELF_CHECK))
+        sw_compose_check (self, item, heading);
+      break;
+    case SW_ITEM_EXERCISE:
+    default:
+      g_assert_not_reached ();
+    }
+
+  return TRUE;
+}
+
+/* Exercises that follow one another. */
+static gboolean
+compose_run (SwComposer  *self,
+             GPtrArray   *run,
+             SwClient    *client,
+             const char  *heading,
+             GError     **error)
+{
+  if (self->layout == SW_LAYOUT_COMPACT || self->layout == SW_LAYOUT_SUMMARY)
+    return sw_compose_cards (self, run, client, heading, error);
+
+  for (guint i = 0; i < run->len; i++)
+    if (!sw_compose_exercise (self, g_ptr_array_index (run, i), client, heading, error))
+      return FALSE;
+
+  return TRUE;
+}
+
+static gboolean
 compose_items (SwComposer  *self,
                GListModel  *items,
                SwClient    *client,
                const char  *heading,
                GError     **error)
 {
+  g_autoptr (GPtrArray) run = g_ptr_array_new_with_free_func (g_object_unref);
+
   for (guint i = 0; i < g_list_model_get_n_items (items); i++)
     {
       g_autoptr (SwItem) item = g_list_model_get_item (items, i);
 
-      switch (sw_item_get_kind (item))
+      if (sw_item_get_kind (item) == SW_ITEM_EXERCISE)
         {
-        case SW_ITEM_EXERCISE:
-          if (!sw_compose_exercise (self, item, client, heading, error))
-            return FALSE;
-          break;
-        case SW_ITEM_REST:
-          compose_rest (self, item);
-          break;
-        case SW_ITEM_CIRCUIT:
-          if (!compose_circuit (self, item, client, error))
-            return FALSE;
-          break;
-        case SW_ITEM_SELF_CHECK:
-          sw_compose_check (self, item, heading);
-          break;
-        default:
-          g_assert_not_reached ();
+          g_ptr_array_add (run, g_steal_pointer (&item));
+          continue;
         }
+      if (!compose_run (self, run, client, heading, error))
+        return FALSE;
+      g_ptr_array_set_size (run, 0);
+      if (!compose_other (self, item, client, heading, error))
+        return FALSE;
     }
 
-  return TRUE;
+  return compose_run (self, run, client, heading, error);
 }
 
 static gboolean

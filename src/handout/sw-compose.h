@@ -26,11 +26,19 @@ gboolean sw_compose_exercise (SwComposer  *composer,
                               SwClient    *client,
                               const char  *heading,
                               GError     **error);
+gboolean sw_compose_cards (SwComposer  *composer,
+                           GPtrArray   *items,
+                           SwClient    *client,
+                           const char  *heading,
+                           GError     **error);
+gboolean sw_compose_wall (SwComposer   *composer,
+                          SwProgramme  *programme,
+                          GError      **error);
 void sw_compose_check (SwComposer *composer,
                        SwItem     *item,
                        const char *heading);
-void sw_compose_log (SwComposer  *composer,
-                     SwProgramme *programme);
+void sw_compose_back (SwComposer  *composer,
+                      SwProgramme *programme);
 
 /* Told alike at several places. */
 char *sw_compose_days (SwPhrases *phrases,

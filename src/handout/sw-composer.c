@@ -415,6 +415,30 @@ sw_composer_paragraph (SwComposer *self,
     }
 }
 
+/**
+ * sw_flow_entry:
+ * @item_id: (nullable): the item that is told in this column
+ * @outline: (nullable): its line in the outline
+ * @outline_level: 1 for a session, 2 for an exercise
+ */
+void
+sw_flow_entry (SwFlow     *flow,
+               const char *item_id,
+               const char *outline,
+               int         outline_level)
+{
+  SwEntry entry = {
+    .item_id = (char *) item_id,
+    .is_exercise = item_id != NULL && outline_level == 2,
+    .outline = (char *) outline,
+    .outline_level = outline_level,
+    .left_pt = flow->left_pt,
+    .width_pt = flow->width_pt,
+  };
+
+  sw_block_add_entry (flow->block, &entry);
+}
+
 void
 sw_flow_space (SwFlow *flow,
                double  points)

@@ -29,6 +29,8 @@ G_BEGIN_DECLS
  * @frame_width_pt: width of the frame
  * @rail: whether a rail at the left holds together what is composed now
  * @rail_starts: whether the rail's first piece has still to be drawn
+ * @n_cards: how many cards stand beside one another
+ * @tallest_picture: of a card for the wall, as a share of its width
  * @n_exercises: exercises numbered so far
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
@@ -55,6 +57,8 @@ typedef struct
   double frame_width_pt;
   gboolean rail;
   gboolean rail_starts;
+  int n_cards;
+  double tallest_picture;
   int n_exercises;
   GArray *large;
 } SwComposer;
@@ -114,6 +118,10 @@ void sw_composer_paragraph (SwComposer *self,
                             double      space_pt,
                             SwKeep      keep);
 
+void sw_flow_entry (SwFlow     *flow,
+                    const char *item_id,
+                    const char *outline,
+                    int         outline_level);
 void sw_flow_space (SwFlow *flow,
                     double  points);
 void sw_flow_text (SwFlow     *flow,

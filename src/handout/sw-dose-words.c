@@ -282,6 +282,26 @@ tell_limits (SwPhrases    *phrases,
   return g_strv_builder_end (limits);
 }
 
+static char *
+tell_limits_short (SwPhrases    *phrases,
+                   const SwDose *dose)
+{
+  g_autoptr (GStrvBuilder) limits = g_strv_builder_new ();
+  g_auto (GStrv) words = NULL;
+  g_autofree char *effort = g_strdup_printf ("%d", dose->effort_limit);
+  g_autofree char *pain = g_strdup_printf ("%d", dose->pain_limit);
+
+  if (dose->effort_limit > 0)
+    take (limits, sw_phrases_format (phrases, "dose.short-effort", "n", effort, NULL));
+  if (dose->pain_limit == 0)
+    g_strv_builder_add (limits, sw_phrases_get (phrases, "dose.short-no-pain"));
+  if (dose->pain_limit > 0)
+    take (limits, sw_phrases_format (phrases, "dose.short-pain", "n", pain, NULL));
+
+  words = g_strv_builder_end (limits);
+  return g_strjoinv (" ", words);
+}
+
 static char **
 tell_when (SwPhrases    *phrases,
            const SwDose *dose)
@@ -314,6 +334,7 @@ sw_dose_words_new (SwPhrases    *phrases,
   words->amount = tell_whole_amount (phrases, dose);
   words->how = tell_how (phrases, dose, units);
   words->limits = tell_limits (phrases, dose);
+  words->limits_short = tell_limits_short (phrases, dose);
   words->when = tell_when (phrases, dose);
   return words;
 }
@@ -324,6 +345,7 @@ sw_dose_words_free (SwDoseWords *words)
   g_free (words->amount);
   g_strfreev (words->how);
   g_strfreev (words->limits);
+  g_free (words->limits_short);
   g_strfreev (words->when);
   g_free (words);
 }

@@ -11,6 +11,7 @@ G_BEGIN_DECLS
  * @amount: how much to do; the one thing to read ("3 sets of 12, each side."); a line a side when they differ
  * @how: (array zero-terminated=1): how to do it: hold, pace, load, rest, one sentence each
  * @limits: (array zero-terminated=1): how hard and how painful it may get, one sentence each
+ * @limits_short: both limits in a few words, for where room is short; "" without limits
  * @when: (array zero-terminated=1): how often, where it differs from the session's days
  *
  * A dose in words a client reads.
@@ -20,6 +21,7 @@ typedef struct
   char *amount;
   char **how;
   char **limits;
+  char *limits_short;
   char **when;
 } SwDoseWords;
 

@@ -100,14 +100,61 @@ lay_out (SwHandout    *self,
   sw_composer_restart (composer);
   composer->large = large;
 
-  sw_compose_front (composer, programme);
-  if (!sw_compose_sessions (composer, programme, error))
-    return FALSE;
-  sw_compose_log (composer, programme);
+  if (composer->layout == SW_LAYOUT_SUMMARY)
+    {
+      if (!sw_compose_wall (composer, programme, error))
+        return FALSE;
+    }
+  else
+    {
+      sw_compose_front (composer, programme);
+      if (!sw_compose_sessions (composer, programme, error))
+        return FALSE;
+      sw_compose_back (composer, programme);
+    }
   composer->large = NULL;
 
   sw_pages_init (&self->pages, composer);
   return TRUE;
+}
+
+/* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. */
+static gboolean
+lay_out_wall (SwHandout    *self,
+              SwProgramme  *programme,
+              GError      **error)
+{
+  static const double shares[] = { 0.85, 0.72, 0.6, 0.5 };
+  SwComposer *composer = &self->composer;
+  int most = sw_style_get_most_cards (&composer->style);
+  int best = 1;
+  double best_share = shares[0];
+  double best_height = 0.0;
+  int best_pages = G_MAXINT;
+
+  for (int n = sw_style_get_least_cards (&composer->style); n <= most; n++)
+    for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+      {
+        double height = shares[i] / n;
+
+        composer->n_cards = n;
+        composer->tallest_picture = shares[i];
+        if (best_pages == 1 && height <= best_height)
+          continue;
+        if (!lay_out (self, programme, NULL, error))
+          return FALSE;
+        if (self->pages.n_pages < best_pages || (self->pages.n_pages == best_pages && height > best_height))
+          {
+            best = n;
+            best_share = shares[i];
+            best_height = height;
+            best_pages = self->pages.n_pages;
+          }
+      }
+
+  composer->n_cards = best;
+  composer->tallest_picture = best_share;
+  return lay_out (self, programme, NULL, error);
 }
 
 /* Which exercises have a page to themselves, with room left on it. */
@@ -126,10 +173,12 @@ find_lonely (SwHandout *self,
       const SwPlace *place = &g_array_index (self->pages.places, SwPlace, i);
 
       filled_pt[place->page] = place->y_pt + place->block->strip.height_pt;
-      if (!place->block->starts_exercise)
-        continue;
-      g_array_append_val (pages, place->page);
-      n_on_page[place->page]++;
+      for (guint k = 0; k < place->block->entries->len; k++)
+        if (g_array_index (place->block->entries, SwEntry, k).is_exercise)
+          {
+            g_array_append_val (pages, place->page);
+            n_on_page[place->page]++;
+          }
     }
 
   *n_lonely = 0;
@@ -162,6 +211,27 @@ enlarge_pictures (SwHandout    *self,
   return self->pages.n_pages <= n_pages || lay_out (self, programme, NULL, error);
 }
 
+static gboolean
+lay_out_as_planned (SwHandout    *self,
+                    SwProgramme  *programme,
+                    GError      **error)
+{
+  SwComposer *composer = &self->composer;
+
+  switch (composer->layout)
+    {
+    case SW_LAYOUT_SUMMARY:
+      return lay_out_wall (self, programme, error);
+    case SW_LAYOUT_COMPACT:
+      composer->n_cards = MIN (2, sw_style_get_most_cards (&composer->style));
+      return lay_out (self, programme, NULL, error);
+    case SW_LAYOUT_FULL:
+    case SW_LAYOUT_LARGE_PRINT:
+    default:
+      return lay_out (self, programme, NULL, error) && enlarge_pictures (self, programme, error);
+    }
+}
+
 /**
  * sw_handout_new_after:
  * @programme: what to tell the client; nobody may change it until this returns
@@ -191,7 +261,7 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, before);
-  if (!lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
+  if (!lay_out_as_planned (self, programme, error))
     return NULL;
 
   sw_measured_forget_before (self->composer.measured);
@@ -268,12 +338,13 @@ sw_handout_find_page_of_item (SwHandout  *self,
 {
   g_return_val_if_fail (SW_IS_HANDOUT (self), -1);
 
-  for (guint i = 0; i < self->pages.places->len; i++)
+  for (guint i = 0; item_id != NULL && i < self->pages.places->len; i++)
     {
       const SwPlace *place = &g_array_index (self->pages.places, SwPlace, i);
 
-      if (g_strcmp0 (place->block->item_id, item_id) == 0 && item_id != NULL)
-        return place->page;
+      for (guint k = 0; k < place->block->entries->len; k++)
+        if (g_strcmp0 (g_array_index (place->block->entries, SwEntry, k).item_id, item_id) == 0)
+          return place->page;
     }
 
   return -1;
@@ -291,6 +362,7 @@ is_kept_with_next (const SwPlace *place)
 /**
  * sw_handout_find_item_at:
  * @page: from 0
+ * @x_pt: points from the left edge of the page
  * @y_pt: points from the top of the page
  *
  * Returns: (transfer none) (nullable): id of the item whose part of the page that is; NULL between the items and
@@ -299,6 +371,7 @@ is_kept_with_next (const SwPlace *place)
 const char *
 sw_handout_find_item_at (SwHandout *self,
                          int        page,
+                         double     x_pt,
                          double     y_pt)
 {
   const SwPlace *places;
@@ -315,10 +388,10 @@ sw_handout_find_item_at (SwHandout *self,
   if (at == self->pages.places->len)
     return NULL;
 
-  while (places[at].block->item_id == NULL && at > 0 && is_kept_with_next (&places[at - 1]))
+  while (sw_block_find_item (places[at].block, x_pt) == NULL && at > 0 && is_kept_with_next (&places[at - 1]))
     at--;
 
-  return places[at].block->item_id;
+  return sw_block_find_item (places[at].block, x_pt);
 }
 
 /**

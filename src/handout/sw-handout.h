@@ -43,6 +43,7 @@ int sw_handout_find_page_of_item (SwHandout  *self,
                                   const char *item_id);
 const char *sw_handout_find_item_at (SwHandout *self,
                                      int        page,
+                                     double     x_pt,
                                      double     y_pt);
 void sw_handout_draw_page (SwHandout *self,
                            int        page,

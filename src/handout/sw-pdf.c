@@ -120,17 +120,22 @@ add_outline (cairo_surface_t *surface,
   for (guint i = 0; i < pages->places->len; i++)
     {
       const SwPlace *place = &g_array_index (pages->places, SwPlace, i);
-      g_autofree char *target = NULL;
-      int entry;
 
-      if (place->block->outline == NULL)
-        continue;
-      target = g_strdup_printf ("page=%d pos=[0 %d]", place->page + 1, (int) place->y_pt);
-      entry = cairo_pdf_surface_add_outline (
-          surface, place->block->outline_level == 1 ? CAIRO_PDF_OUTLINE_ROOT : parent, place->block->outline, target,
-          place->block->outline_level == 1 ? CAIRO_PDF_OUTLINE_FLAG_OPEN : 0);
-      if (place->block->outline_level == 1)
-        parent = entry;
+      for (guint k = 0; k < place->block->entries->len; k++)
+        {
+          const SwEntry *entry = &g_array_index (place->block->entries, SwEntry, k);
+          gboolean top = entry->outline_level == 1;
+          g_autofree char *target = g_strdup_printf ("page=%d pos=[%d %d]", place->page + 1, (int) entry->left_pt,
+                                                     (int) place->y_pt);
+          int id;
+
+          if (entry->outline == NULL)
+            continue;
+          id = cairo_pdf_surface_add_outline (surface, top ? CAIRO_PDF_OUTLINE_ROOT : parent, entry->outline, target,
+                                              top ? CAIRO_PDF_OUTLINE_FLAG_OPEN : 0);
+          if (top)
+            parent = id;
+        }
     }
 }
 

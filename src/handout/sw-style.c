@@ -15,6 +15,7 @@
  * a picture, under a small picture. */
 #define FEWEST_BESIDE 22.0
 #define FEWEST_UNDER 21.0
+#define FEWEST_CARD 17.0
 
 /* A table of ten columns leaves no room for larger print. */
 #define LARGEST_TABLE_PT 14.5
@@ -67,6 +68,31 @@ double
 sw_text_role_get_grey (SwTextRole role)
 {
   return roles[role].grey;
+}
+
+/**
+ * sw_style_get_least_cards:
+ *
+ * Returns: how many cards stand beside one another at least, so that pictures do not outgrow the page
+ */
+int
+sw_style_get_least_cards (const SwStyle *style)
+{
+  return style->page_width_pt > style->page_height_pt ? MIN (3, sw_style_get_most_cards (style))
+                                                      : MIN (2, sw_style_get_most_cards (style));
+}
+
+/**
+ * sw_style_get_most_cards:
+ *
+ * Returns: how many cards stand beside one another at most, with lines still long enough to read
+ */
+int
+sw_style_get_most_cards (const SwStyle *style)
+{
+  double least_pt = FEWEST_CARD * 0.5 * sw_style_get_size_pt (style, SW_TEXT_SMALL);
+
+  return MAX (1, (int) ((style->width_pt + style->column_gap_pt) / (least_pt + style->column_gap_pt)));
 }
 
 /**

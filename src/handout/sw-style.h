@@ -77,6 +77,8 @@ typedef struct
 
 void sw_style_init (SwStyle                *style,
                     const SwHandoutOptions *options);
+int sw_style_get_least_cards (const SwStyle *style);
+int sw_style_get_most_cards (const SwStyle *style);
 double sw_style_get_size_pt (const SwStyle *style,
                              SwTextRole     role);
 double sw_text_role_get_grey (SwTextRole role);

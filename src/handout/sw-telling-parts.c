@@ -123,6 +123,51 @@ sw_part_add_dose (SwFlow    *flow,
 }
 
 /**
+ * sw_part_add_amount:
+ *
+ * How much, without the limits.
+ */
+void
+sw_part_add_amount (SwFlow    *flow,
+                    SwTelling *telling,
+                    double     space_pt)
+{
+  SwComposer *self = flow->composer;
+  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+                                                     sw_client_get_units (telling->client));
+
+  add_gap (flow, space_pt);
+  sw_flow_text_in (flow, SW_TEXT_STRONG, "P", words->amount);
+}
+
+/**
+ * sw_part_add_short_limits:
+ *
+ * Rest, hold and limits in few words.
+ */
+void
+sw_part_add_short_limits (SwFlow    *flow,
+                          SwTelling *telling,
+                          double     space_pt)
+{
+  SwComposer *self = flow->composer;
+  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+                                                     sw_client_get_units (telling->client));
+  g_autoptr (GString) text = g_string_new (NULL);
+  char **const lists[] = { words->how, words->when };
+
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    for (guint j = 0; lists[i][j] != NULL; j++)
+      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
+  if (sw_text_is_set (words->limits_short))
+    g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", words->limits_short);
+  if (text->len == 0)
+    return;
+  add_gap (flow, space_pt);
+  sw_flow_text_in (flow, telling->role, "P", text->str);
+}
+
+/**
  * sw_part_add_set_up:
  *
  * How to get ready.
@@ -163,7 +208,7 @@ sw_part_add_steps (SwFlow    *flow,
   for (guint i = 0; steps[i] != NULL; i++)
     {
       add_gap (flow, i == 0 ? space_pt : 0.1 * self->style.body_pt);
-      sw_flow_numbered_item (flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
+      sw_flow_numbered_item (flow, telling->steps_role, list, (int) i + 1, steps[i]);
     }
 }
 
@@ -239,6 +284,20 @@ sw_part_add_errors (SwFlow    *flow,
 }
 
 /**
+ * sw_part_add_easier:
+ *
+ * What to do when it is too hard.
+ */
+void
+sw_part_add_easier (SwFlow    *flow,
+                    SwTelling *telling,
+                    double     space_pt)
+{
+  if (sw_composer_shows (flow->composer, SW_PAGE_PART_WAYS))
+    add_labelled (flow, telling, "exercise.easier", telling->text->easier, space_pt);
+}
+
+/**
  * sw_part_add_ways:
  *
  * What to do when it is too hard or too easy.
@@ -251,7 +310,7 @@ sw_part_add_ways (SwFlow    *flow,
   if (!sw_composer_shows (flow->composer, SW_PAGE_PART_WAYS))
     return;
 
-  add_labelled (flow, telling, "exercise.easier", telling->text->easier, space_pt);
+  sw_part_add_easier (flow, telling, space_pt);
   add_labelled (flow, telling, "exercise.harder", telling->text->harder,
                 sw_text_is_set (telling->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
 }

@@ -17,6 +17,7 @@ G_BEGIN_DECLS
  * @figure_width_pt: how wide the picture is
  * @gap_pt: white space between two parts
  * @role: size of everything but the steps
+ * @steps_role: size of the steps
  *
  * An exercise while it is being told to the client, part by part.
  */
@@ -31,6 +32,7 @@ typedef struct
   double figure_width_pt;
   double gap_pt;
   SwTextRole role;
+  SwTextRole steps_role;
 } SwTelling;
 
 /**
@@ -49,6 +51,12 @@ void sw_part_add_figure (SwFlow    *flow,
                          SwTelling *telling);
 void sw_part_add_dose (SwFlow    *flow,
                        SwTelling *telling);
+void sw_part_add_amount (SwFlow    *flow,
+                         SwTelling *telling,
+                         double     space_pt);
+void sw_part_add_short_limits (SwFlow    *flow,
+                               SwTelling *telling,
+                               double     space_pt);
 void sw_part_add_set_up (SwFlow    *flow,
                          SwTelling *telling,
                          double     space_pt);
@@ -67,6 +75,9 @@ void sw_part_add_errors (SwFlow    *flow,
 void sw_part_add_ways (SwFlow    *flow,
                        SwTelling *telling,
                        double     space_pt);
+void sw_part_add_easier (SwFlow    *flow,
+                         SwTelling *telling,
+                         double     space_pt);
 void sw_part_add_note (SwFlow    *flow,
                        SwTelling *telling,
                        double     space_pt);
@@ -74,6 +85,12 @@ void sw_part_add_care (SwFlow    *flow,
                        SwTelling *telling,
                        double     space_pt);
 
+void sw_flow_add_number (SwFlow     *flow,
+                         SwTag      *tag,
+                         const char *number,
+                         double      size_pt);
+gboolean sw_telling_load_figure (SwTelling  *telling,
+                                 GError    **error);
 gboolean sw_telling_compose_columns (SwTelling *telling);
 void sw_telling_compose_single_column (SwTelling *telling);
 

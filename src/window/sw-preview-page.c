@@ -65,9 +65,8 @@ released_cb (SwPreviewPage *self,
   const char *id = NULL;
 
   (void) n_presses;
-  (void) x;
   if (self->handout != NULL && self->width_px > 0)
-    id = sw_handout_find_item_at (self->handout, self->page, y / get_scale (self));
+    id = sw_handout_find_item_at (self->handout, self->page, x / get_scale (self), y / get_scale (self));
   if (id != NULL)
     g_signal_emit (self, signals[ITEM_PRESSED], 0, id);
 }
