@@ -122,25 +122,24 @@ dup_call_now (SwComposer *self,
 /**
  * sw_compose_stop_short:
  *
- * When to stop, in two sentences: no handout goes without.
+ * When to stop and whom to call, in a few sentences: no handout goes without.
  */
 void
 sw_compose_stop_short (SwComposer  *self,
                        SwProgramme *programme)
 {
   SwClinic *clinic = sw_programme_get_clinic (programme);
-  double gap_pt = 0.45 * self->style.body_pt;
   g_autofree char *now = dup_call_now (self, clinic, "stop.short", "stop.short-no-number");
+  g_autofree char *call = sw_text_is_set (sw_clinic_get_phone (clinic))
+                              ? sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL)
+                              : g_strdup ("");
+  g_autofree char *text = g_strjoin (" ", now, sw_phrases_get (self->phrases, "stop.short-same-day"),
+                                     sw_phrases_get (self->phrases, "stop.first"), call, NULL);
+  SwFlow flow = sw_composer_begin (self);
 
-  sw_composer_open (self, "Sect");
-  sw_composer_open_frame (self, STOP_FRAME_PT);
-  compose_stop_band (self);
-  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, now, gap_pt, SW_KEEP_TOGETHER);
-  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_phrases_get (self->phrases, "stop.short-same-day"),
-                         0.4 * gap_pt, SW_KEEP_TOGETHER);
-  compose_call_clinic (self, clinic, gap_pt);
-  sw_composer_close_frame (self);
-  sw_composer_close (self);
+  sw_flow_boxed (&flow, SW_SYMBOL_STOP, STOP_FRAME_PT, SW_TEXT_SMALL, sw_phrases_get (self->phrases, "stop.heading"),
+                 text);
+  sw_composer_end (&flow, 0.9 * self->style.body_pt, SW_KEEP_FREE);
 }
 
 /**

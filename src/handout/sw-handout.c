@@ -124,7 +124,7 @@ lay_out_wall (SwHandout    *self,
               SwProgramme  *programme,
               GError      **error)
 {
-  static const double shares[] = { 0.85, 0.72, 0.6, 0.5 };
+  static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
   SwComposer *composer = &self->composer;
   int most = sw_style_get_most_cards (&composer->style);
   int best = 1;

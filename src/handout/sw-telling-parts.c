@@ -72,7 +72,8 @@ sw_part_add_figure (SwFlow    *flow,
   piece->figure = g_object_ref (telling->figure);
   piece->zoom = zoom;
   flow->y_pt += height_pt;
-  add_caption (flow, telling);
+  if (self->layout != SW_LAYOUT_SUMMARY)
+    add_caption (flow, telling);
 }
 
 static void
