@@ -7,6 +7,7 @@
 #include <math.h>
 #include <string.h>
 
+#include <fribidi.h>
 #include <pango/pangocairo.h>
 
 #include "sw-composer.h"
@@ -28,9 +29,34 @@ sw_text_is_set (const char *text)
   return text != NULL && *text != '\0';
 }
 
+/* The direction of the first letter that has one (Unicode Standard Annex 9, rules P2 and P3). */
+static FriBidiParType
+find_direction (const char *text)
+{
+  glong n;
+  g_autofree gunichar *letters = g_utf8_to_ucs4_fast (text, -1, &n);
+  g_autofree FriBidiCharType *types = g_new (FriBidiCharType, n + 1);
+
+  fribidi_get_bidi_types (letters, (FriBidiStrIndex) n, types);
+  return fribidi_get_par_direction (types, (FriBidiStrIndex) n);
+}
+
+static gboolean
+is_right_to_left (const char *text)
+{
+  return find_direction (text) == FRIBIDI_PAR_RTL;
+}
+
+static gboolean
+is_left_to_right (const char *text)
+{
+  return find_direction (text) == FRIBIDI_PAR_LTR;
+}
+
 static PangoContext *
 new_context (PangoFontMap *fonts,
-             const char   *language)
+             const char   *language,
+             gboolean      right_to_left)
 {
   PangoContext *context = pango_font_map_create_context (fonts);
   cairo_font_options_t *options = cairo_font_options_create ();
@@ -43,6 +69,7 @@ new_context (PangoFontMap *fonts,
   cairo_font_options_destroy (options);
   pango_cairo_context_set_resolution (context, 72.0);
   pango_context_set_round_glyph_positions (context, FALSE);
+  pango_context_set_base_dir (context, right_to_left ? PANGO_DIRECTION_RTL : PANGO_DIRECTION_LTR);
   pango_context_set_language (context, pango_language_from_string (language));
   return context;
 }
@@ -69,7 +96,8 @@ sw_composer_init (SwComposer             *self,
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
-  self->context = new_context (fonts, options->language);
+  self->style.mirrored = is_right_to_left (sw_phrases_get (phrases, "front.title"));
+  self->context = new_context (fonts, options->language, self->style.mirrored);
   self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
 }
@@ -154,6 +182,9 @@ new_layout (SwComposer *self,
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width);
+  /* All begins at the right then; Pango itself swaps the sides of lines that run against the context's direction. */
+  if (self->style.mirrored && !is_left_to_right (valid))
+    pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
 
   if (strong != NULL)
     {

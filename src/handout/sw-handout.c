@@ -380,6 +380,8 @@ sw_handout_find_item_at (SwHandout *self,
   g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
   g_return_val_if_fail (page >= 0 && page < self->pages.n_pages, NULL);
 
+  if (self->composer.style.mirrored)
+    x_pt = self->composer.style.page_width_pt - x_pt;
   places = (const SwPlace *) (gpointer) self->pages.places->data;
   for (at = 0; at < self->pages.places->len; at++)
     if (places[at].page == page && y_pt >= places[at].y_pt

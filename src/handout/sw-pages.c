@@ -224,13 +224,17 @@ paint_piece (const SwPiece *piece,
     }
 }
 
-/* The piece in page coordinates, before any scaling. */
+/* The piece in page coordinates, before any scaling. Everything is composed from left to right; where the language
+ * goes the other way each thing stands mirrored, but is not drawn mirrored: a right leg stays one. */
 static SwPiece
 place_piece (const SwPiece *piece,
-             const SwPlace *place)
+             const SwPlace *place,
+             const SwStyle *style)
 {
   SwPiece placed = *piece;
 
+  if (style->mirrored)
+    placed.x_pt = style->page_width_pt - piece->x_pt - piece->width_pt;
   placed.y_pt += place->y_pt;
   if (piece->reaches_up)
     {
@@ -256,7 +260,7 @@ paint_place (const SwPlace   *place,
 
   for (guint i = 0; i < place->block->pieces->len; i++)
     {
-      SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, i), place);
+      SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, i), place, style);
 
       if (sink != NULL && piece.tag != NULL)
         sink->begin (sink->data, piece.tag, &piece);
@@ -267,16 +271,16 @@ paint_place (const SwPlace   *place,
   cairo_restore (cr);
 }
 
-/* @right: at the right margin, not the left. Text too long for its place is cut short with a mark. */
+/* @end: at the margin where lines end, not where they begin. Text too long for its place is cut short with a mark. */
 static void
 paint_furniture_text (SwComposer *composer,
                       const char *text,
-                      gboolean    right,
+                      gboolean    end,
                       double      y_pt,
                       cairo_t    *cr)
 {
   const SwStyle *style = &composer->style;
-  double most_pt = style->width_pt * (right ? 0.35 : 0.6);
+  double most_pt = style->width_pt * (end ? 0.35 : 0.6);
   g_autoptr (PangoLayout) layout
       = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
   SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
@@ -290,7 +294,7 @@ paint_furniture_text (SwComposer *composer,
       pango_layout_set_height (layout, -1);
       pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
     }
-  piece.x_pt = style->left_pt + (right ? style->width_pt - (double) width / PANGO_SCALE : 0.0);
+  piece.x_pt = style->left_pt + (end != style->mirrored ? style->width_pt - (double) width / PANGO_SCALE : 0.0);
   paint_piece (&piece, cr);
 }
 
@@ -395,7 +399,7 @@ sw_pages_dump (const SwPages *pages,
         }
       for (guint j = 0; j < place->block->pieces->len; j++)
         {
-          SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, j), place);
+          SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, j), place, &composer->style);
           g_autofree char *text = dup_piece_text (&piece);
           g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
           g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');

@@ -45,6 +45,7 @@ typedef enum
  * @columns: whether two columns of text leave lines long enough to read
  * @beside: whether text beside a large picture does
  * @panel_grey: of the panel behind a dose; white when ink is saved, and then it has a thin frame
+ * @mirrored: whether lines begin at the right, and everything stands mirrored
  * @save_ink: whether black bands and squares give way to frames
  *
  * The measures of the pages, all from paper and body size. Clear print asks for at least 12 pt, line spacing well
@@ -67,6 +68,7 @@ typedef struct
   gboolean columns;
   gboolean beside;
   double panel_grey;
+  gboolean mirrored;
   gboolean save_ink;
 } SwStyle;
 
