@@ -11,7 +11,7 @@
 
 #define RULE_PT 0.8
 /* A picture takes this share of a card that has steps; what is beside it is the dose. */
-#define PICTURE_SHARE 0.48
+#define PICTURE_SHARE 0.44
 /* A picture is no higher than this share of the room's width, else it is drawn narrower. */
 #define TALLEST_PICTURE 0.80
 /* A note beyond this has no room in a card: the exercise is told in full. */
@@ -207,7 +207,7 @@ sw_compose_cards (SwComposer  *self,
       if (n > 0 && (!fits || n == n_cards))
         {
           row.y_pt = bottom_pt;
-          sw_composer_end (&row, 0.9 * self->style.body_pt, SW_KEEP_FREE);
+          sw_composer_end (&row, 0.7 * self->style.body_pt, SW_KEEP_FREE);
           n = 0;
         }
       if (!fits)
@@ -232,7 +232,7 @@ sw_compose_cards (SwComposer  *self,
   if (n > 0)
     {
       row.y_pt = bottom_pt;
-      sw_composer_end (&row, 0.9 * self->style.body_pt, SW_KEEP_FREE);
+      sw_composer_end (&row, 0.7 * self->style.body_pt, SW_KEEP_FREE);
     }
   return TRUE;
 }

@@ -654,3 +654,29 @@ sw_flow_boxed (SwFlow     *flow,
   sw_flow_box (flow, flow->left_pt + flow->width_pt - frame_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
   flow->y_pt = top_pt + height_pt;
 }
+
+/**
+ * sw_flow_signed:
+ * @symbol: the sign at the beginning
+ * @heading: words in bold that stand first
+ *
+ * A short text with a sign before it, without a box.
+ */
+void
+sw_flow_signed (SwFlow     *flow,
+                SwSymbol    symbol,
+                SwTextRole  role,
+                const char *heading,
+                const char *text)
+{
+  SwComposer *self = flow->composer;
+  double size_pt = sw_style_get_size_pt (&self->style, role);
+  double sign_pt = 1.25 * size_pt;
+  SwFlow inner = *flow;
+
+  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.05 * size_pt, sign_pt, SW_GREY_TEXT);
+  inner.left_pt += sign_pt + 0.4 * size_pt;
+  inner.width_pt -= sign_pt + 0.4 * size_pt;
+  sw_flow_text (&inner, role, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
+  flow->y_pt = MAX (inner.y_pt, flow->y_pt + sign_pt);
+}

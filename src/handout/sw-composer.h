@@ -165,5 +165,10 @@ void sw_flow_boxed (SwFlow     *flow,
                     SwTextRole  role,
                     const char *heading,
                     const char *text);
+void sw_flow_signed (SwFlow     *flow,
+                     SwSymbol    symbol,
+                     SwTextRole  role,
+                     const char *heading,
+                     const char *text);
 
 G_END_DECLS

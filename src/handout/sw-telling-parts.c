@@ -331,8 +331,11 @@ sw_part_add_note (SwFlow    *flow,
   if (!sw_text_is_set (note))
     return;
   add_gap (flow, space_pt);
-  sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
-                 sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+  if (flow->composer->layout == SW_LAYOUT_COMPACT)
+    sw_flow_signed (flow, SW_SYMBOL_NOTE, telling->role, sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+  else
+    sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
+                   sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
 }
 
 static char **
