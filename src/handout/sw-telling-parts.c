@@ -8,7 +8,6 @@
 #include "sw-telling.h"
 
 #define NOTE_FRAME_PT 0.8
-#define CARE_FRAME_PT 2.2
 #define TALLEST_FIGURE 1.25
 
 /* White space before a part, except at the top of a block. */
@@ -121,6 +120,20 @@ sw_part_add_dose (SwFlow    *flow,
   panel->height_pt = inner.y_pt - flow->y_pt;
   panel->radius_pt = 3.0;
   flow->y_pt = inner.y_pt;
+}
+
+/**
+ * sw_part_add_dose_apart:
+ *
+ * The same with white space before it.
+ */
+void
+sw_part_add_dose_apart (SwFlow    *flow,
+                        SwTelling *telling,
+                        double     space_pt)
+{
+  add_gap (flow, space_pt);
+  sw_part_add_dose (flow, telling);
 }
 
 /**
@@ -338,11 +351,18 @@ sw_part_add_note (SwFlow    *flow,
                    sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
 }
 
-static char **
-dup_care_words (SwTelling *telling)
+/**
+ * sw_telling_dup_care:
+ *
+ * Returns: (transfer full): what to take care of, for this client with this exercise; "" for nothing
+ */
+char *
+sw_telling_dup_care (SwTelling *telling)
 {
-  return sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
-                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+  g_auto (GStrv) words = sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
+                                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+
+  return g_strjoinv (" ", words);
 }
 
 /**
@@ -355,12 +375,11 @@ sw_part_add_care (SwFlow    *flow,
                   SwTelling *telling,
                   double     space_pt)
 {
-  g_auto (GStrv) words = dup_care_words (telling);
-  g_autofree char *text = g_strjoinv (" ", words);
+  g_autofree char *text = sw_telling_dup_care (telling);
 
   if (!sw_text_is_set (text))
     return;
   add_gap (flow, space_pt);
-  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, telling->role,
+  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, SW_CARE_FRAME_PT, telling->role,
                  sw_phrases_get (flow->composer->phrases, "care.heading"), text);
 }
