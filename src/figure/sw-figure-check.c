@@ -227,7 +227,7 @@ steps (const SwSolved *a,
 }
 
 /* Of several poses, one that nothing carries is in the air. Between two poses the body is carried on by its own swing
- * while a foot takes a step, or while what touches the ground is not the same: rising from a seat or on the toes, jumping.
+ * while a foot takes a step, or while what touches the ground changes: rising from a seat or on the toes, jumping.
  * The written poses on the ground have to stand by themselves. */
 static gboolean
 is_carried_over (const SwSolver *solver,
@@ -285,8 +285,8 @@ check_balance (const SwFigure *self,
 
       say (faults,
            /* Translators: "in pose 2" or "between poses 1 and 2", then a number */
-           _ ("The person would fall %s: the weight is %.1f %% of the stature outside of what carries it. Lean the other "
-              "way, or give a hand something to hold."),
+           _ ("The person would fall %s: the weight is %.1f %% of the stature outside of what carries it. Lean the "
+              "other way, or give a hand something to hold."),
            when, 100 * worst);
     }
 }
@@ -320,7 +320,7 @@ check_collisions (const SwFigure *self,
           /* A forearm on a wall is held by the hand alone on its way. */
           if (between && limb >= 0 && pose->pinned[limb] && pose->pins[limb].limb == SW_FIGURE_LIMB_FOREARM)
             continue;
-          /* On its way up and down a step a foot goes round the edge, which the straight way between two poses does not. */
+          /* On its way up and down a step a foot goes round the edge; the straight way between two poses does not. */
           if (between && found[k].part >= SW_PART_SHANK && g_strcmp0 (found[k].thing, "step") == 0)
             continue;
 

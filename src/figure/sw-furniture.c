@@ -98,8 +98,11 @@ sit_forward (const SwSolver *solver)
         if (!sits)
           continue;
         if (slope > 0.05)
-          by = MAX (by, scene->seat_at + SEAT_FRONT - hip.x
-                            - (hip.z - THIGH_BELOW * sqrt (1 + slope * slope) - scene->seat_height + THIGH_GIVES) / slope);
+          {
+            double above = hip.z - THIGH_BELOW * sqrt (1 + slope * slope) - scene->seat_height + THIGH_GIVES;
+
+            by = MAX (by, scene->seat_at + SEAT_FRONT - hip.x - above / slope);
+          }
         if (elbow.z > scene->seat_height + 0.08 && elbow.z < scene->chair_top + 0.03 && fabs (elbow.y - middle) < 0.16)
           by = MAX (by, scene->seat_at - SEAT_BACK + 0.018 - elbow.x + 0.026);
       }

@@ -148,7 +148,8 @@ sw_solid_get_gap (const SwSolid *self,
                   double         t,
                   SwVector      *normal)
 {
-  SwVector at = sw_mix (sw_place (body->pieces[from->piece], from->centre), sw_place (body->pieces[to->piece], to->centre), t);
+  SwVector at = sw_mix (sw_place (body->pieces[from->piece], from->centre),
+                        sw_place (body->pieces[to->piece], to->centre), t);
   SwVector near = sw_vector (CLAMP (at.x, self->low.x, self->high.x), CLAMP (at.y, self->low.y, self->high.y),
                              CLAMP (at.z, self->low.z, self->high.z));
   SwVector away = sw_sub (at, near);
