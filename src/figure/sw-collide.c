@@ -3,6 +3,7 @@
  * Bodies in furniture and other things, and bodies that stay away from what carries them. */
 #include "config.h"
 
+#include <glib/gi18n.h>
 #include <string.h>
 
 #include "sw-collide.h"
@@ -14,6 +15,8 @@
 #define AWAY 0.012
 /* A hand that the author lifts by more than this is meant to hover. */
 #define LIFTED 0.005
+/* A sole that is higher than that is lifted. */
+#define HOVERS 0.024
 #define N_SAMPLES 6
 
 static double
@@ -147,6 +150,30 @@ find_far_limbs (const SwSolver *solver,
     }
 }
 
+/* A foot whose sole is meant to lie at a slope, just above the ground, should be on it. */
+static void
+find_hovering_feet (const SwSolver *solver,
+                    const SwSolved *solved,
+                    const SwSolid  *solids,
+                    int             n_solids,
+                    SwCollision    *collisions,
+                    int            *n)
+{
+  if (solver->base->on_mat || solved->lift > 0)
+    return;
+
+  for (int side = 0; side < 2; side++)
+    {
+      SwPart part = (SwPart) SW_SIDED (SW_PART_FOOT, side);
+      double gap = sw_part_get_lowest (&solved->body, part);
+
+      for (int i = 0; i < n_solids; i++)
+        gap = MIN (gap, sw_solid_get_part_gap (&solids[i], &solved->body, part));
+      if (solved->level[side] && gap > AWAY && gap < HOVERS)
+        add (collisions, n, N_ ("floor"), (int) part, -gap);
+    }
+}
+
 /* Who sits, anchored by the hips, touches the seat. */
 static void
 find_far_seat (const SwSolver *solver,
@@ -180,6 +207,7 @@ find_far_seat (const SwSolver *solver,
  * @solver: a solved figure
  * @pose: the written pose whose pins count
  * @solved: where it has the body
+ * @is_written: whether that is the written pose rather than one on the way
  * @collisions: (out): what is wrong, the worst of each part and thing
  *
  * Returns: how many there are
@@ -188,6 +216,7 @@ int
 sw_collisions_find (const SwSolver *solver,
                     const SwPose   *pose,
                     const SwSolved *solved,
+                    gboolean        is_written,
                     SwCollision     collisions[SW_MAX_COLLISIONS])
 {
   SwSolid solids[SW_MAX_SOLIDS];
@@ -203,6 +232,8 @@ sw_collisions_find (const SwSolver *solver,
           add (collisions, &n, solids[i].name, part, depth);
       }
   find_far_limbs (solver, pose, solved, solids, n_solids, collisions, &n);
+  if (is_written)
+    find_hovering_feet (solver, solved, solids, n_solids, collisions, &n);
   find_far_seat (solver, solved, solids, n_solids, collisions, &n);
   return n;
 }

@@ -26,6 +26,7 @@ typedef struct
 int sw_collisions_find (const SwSolver *solver,
                         const SwPose   *pose,
                         const SwSolved *solved,
+                        gboolean        is_written,
                         SwCollision     collisions[SW_MAX_COLLISIONS]);
 double sw_solid_get_part_gap (const SwSolid *solid,
                               const SwBody  *body,

@@ -309,7 +309,7 @@ check_collisions (const SwFigure *self,
       const SwPose *pose = &self->solver.poses[(int) floor (find_pose (self, i, n_frames) + 1e-9)];
       gboolean between = fabs (find_pose (self, i, n_frames) - round (find_pose (self, i, n_frames))) > 1e-6;
       SwCollision found[SW_MAX_COLLISIONS];
-      int n = sw_collisions_find (&self->solver, pose, &frames[i], found);
+      int n = sw_collisions_find (&self->solver, pose, &frames[i], !between, found);
 
       for (int k = 0; k < n; k++)
         {

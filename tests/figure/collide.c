@@ -50,7 +50,7 @@ find (const char  *xml,
   g_autofree SwSolver *solver = g_new0 (SwSolver, 1);
 
   sw_solver_init (solver, sw_figure_spec_get_content (mirrored ? mirror : spec));
-  return sw_collisions_find (solver, &solver->poses[0], &solver->keys[0], found);
+  return sw_collisions_find (solver, &solver->poses[0], &solver->keys[0], TRUE, found);
 }
 
 /* What is said of one part and one thing; 0 for nothing. */
@@ -114,6 +114,27 @@ test_seat (void)
     }
 }
 
+/* Thigh and shank slope by 15 degrees each, so that the level sole is above the floor by 0.491 (1 - cos 15); one that is
+ * pinned is on it, one that is lifted is meant to be. */
+static void
+test_hovering (void)
+{
+  static const char leg[] = "<hip side='both' out='0'/><hip side='right' bend='15'/><knee side='right' bend='30'/>";
+  g_autofree char *hovers = g_strdup_printf ("<pose base='standing' anchor='left-foot'>%s</pose>", leg);
+  g_autofree char *stands
+      = g_strdup_printf ("<pose base='standing'>%s<pin part='foot' side='right' to='floor'/></pose>", leg);
+  static const char lifted[] = "<pose base='standing'><hip side='right' bend='50'/><knee side='right' bend='50'/></pose>";
+
+  for (int mirrored = 0; mirrored < 2; mirrored++)
+    {
+      int foot = (int) SW_PART_FOOT + mirrored;
+
+      g_assert_cmpfloat_with_epsilon (depth_of (hovers, mirrored, foot, "floor"), -0.491 * (1 - cos (SW_RAD (15))), 1e-3);
+      g_assert_cmpfloat_with_epsilon (depth_of (stands, mirrored, foot, "floor"), 0, 1e-12);
+      g_assert_cmpfloat_with_epsilon (depth_of (lifted, mirrored, foot, "floor"), 0, 1e-12);
+    }
+}
+
 static void
 test_said (void)
 {
@@ -140,6 +161,7 @@ main (int    argc,
   g_test_add_func ("/collide/gap", test_gap);
   g_test_add_func ("/collide/counter", test_counter);
   g_test_add_func ("/collide/seat", test_seat);
+  g_test_add_func ("/collide/hovering", test_hovering);
   g_test_add_func ("/collide/said", test_said);
   return g_test_run ();
 }

@@ -142,6 +142,24 @@ test_stride (void)
   g_assert_cmpfloat (sw_length (sw_sub (start->pieces[SW_PIECE_FOOT + 1].at, end->pieces[SW_PIECE_FOOT + 1].at)), <, 2e-3);
 }
 
+/* A foot that stands on the heel and then on the ball has rolled over its sole: the ball is as far ahead of where the heel
+ * was as in the foot, and on the floor. */
+static void
+test_roll (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='sitting'><foot side='both' pitch='-20'/></pose>"
+                                                   "<pose><foot side='both' pitch='30'/></pose>");
+  g_autofree SwSolver *solver = g_new0 (SwSolver, 1);
+  SwVector heel;
+  SwVector ball;
+
+  sw_solver_init (solver, sw_figure_spec_get_content (spec));
+  heel = sw_place (solver->keys[0].body.pieces[SW_PIECE_FOOT], sw_vector (SW_HEEL_X, 0, -SW_ANKLE_HEIGHT));
+  ball = sw_body_get_ball (&solver->keys[1].body, SW_FIGURE_RIGHT);
+  g_assert_cmpfloat_with_epsilon (hypot (ball.x - heel.x, ball.y - heel.y), SW_BALL_X - SW_HEEL_X, 1e-6);
+  g_assert_cmpfloat_with_epsilon (ball.z, heel.z, 1e-6);
+}
+
 static guint
 count_falls (const char *xml,
              gboolean    mirrored)
@@ -192,6 +210,7 @@ main (int    argc,
   g_test_add_func ("/support/seat", test_seat);
   g_test_add_func ("/support/pillow", test_pillow);
   g_test_add_func ("/support/stride", test_stride);
+  g_test_add_func ("/support/roll", test_roll);
   g_test_add_func ("/support/motion", test_motion);
   return g_test_run ();
 }
