@@ -17,6 +17,7 @@
 #define LIFTED 0.005
 /* A sole that is higher than that is lifted. */
 #define HOVERS 0.024
+#define HOVERS_LYING 0.050
 #define N_SAMPLES 6
 
 static double
@@ -159,7 +160,10 @@ find_hovering_feet (const SwSolver *solver,
                     SwCollision    *collisions,
                     int            *n)
 {
-  if (solver->base->on_mat || solved->lift > 0)
+  SwFigureBase base = solver->content->poses[0].base;
+  gboolean lies = base == SW_FIGURE_BASE_ON_BACK || base == SW_FIGURE_BASE_ON_BACK_KNEES_BENT;
+
+  if ((solver->base->on_mat && !lies) || solved->lift > 0)
     return;
 
   for (int side = 0; side < 2; side++)
@@ -169,7 +173,7 @@ find_hovering_feet (const SwSolver *solver,
 
       for (int i = 0; i < n_solids; i++)
         gap = MIN (gap, sw_solid_get_part_gap (&solids[i], &solved->body, part));
-      if (solved->level[side] && gap > AWAY && gap < HOVERS)
+      if (solved->level[side] && gap > AWAY && gap < (lies ? HOVERS_LYING : HOVERS))
         add (collisions, n, N_ ("floor"), (int) part, -gap);
     }
 }
