@@ -191,8 +191,7 @@ compose_general_care (SwComposer *self,
                       SwClient   *client)
 {
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
-
-  g_autofree char *text = g_strjoinv (" ", words);
+  g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const *) words);
   SwFlow flow;
 
   if (!sw_text_is_set (text))
@@ -371,8 +370,9 @@ compose_pain_guide (SwComposer *self)
   flow.y_pt = bottom_pt;
   sw_flow_space (&flow, 0.3 * body_pt);
   {
-    g_autofree char *rest = g_strjoin (" ", sw_phrases_get (self->phrases, "guide.own"),
-                                       sw_phrases_get (self->phrases, "guide.effort"), NULL);
+    const char *const sentences[]
+        = { sw_phrases_get (self->phrases, "guide.own"), sw_phrases_get (self->phrases, "guide.effort"), NULL };
+    g_autofree char *rest = sw_phrases_sentences (self->phrases, sentences);
 
     sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", rest);
   }

@@ -96,8 +96,8 @@ sw_compose_when (SwPhrases *phrases,
                  SwSession *session)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session);
-  g_autofree char *days = sw_compose_days (phrases, sw_session_get_days (session));
-  g_autofree char *minutes = NULL;
+  g_autofree char *names = sw_compose_days (phrases, sw_session_get_days (session));
+  g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;
   g_autofree char *often = NULL;
   int high = (int) ceil (clock->total.high_s / 60.0);
@@ -107,8 +107,7 @@ sw_compose_when (SwPhrases *phrases,
   if (high <= 0)
     return sw_phrases_format (phrases, "front.week-line-no-time", "days", days, NULL);
 
-  minutes = sw_phrases_range (phrases, MIN (low, high), high);
-  time = sw_phrases_count (phrases, "front.minutes", high, "n", minutes, NULL);
+  time = sw_phrases_count_range (phrases, "front.minutes", MIN (low, high), high, NULL);
   if (times < 2)
     return sw_phrases_format (phrases, "front.week-line", "days", days, "time", time, NULL);
 

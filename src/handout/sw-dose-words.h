@@ -27,7 +27,8 @@ SwDoseWords *sw_dose_words_new (SwPhrases    *phrases,
                                 const SwDose *dose,
                                 SwUnits       units);
 void sw_dose_words_free (SwDoseWords *words);
-char *sw_dose_words_join (SwDoseWords *words);
+char *sw_dose_words_join_details (SwDoseWords *words,
+                                  SwPhrases   *phrases);
 char *sw_load_words (SwPhrases *phrases,
                      SwLoad     load,
                      SwUnits    units);
