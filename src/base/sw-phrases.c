@@ -247,6 +247,30 @@ sw_phrases_new (const char  *language,
   return NULL;
 }
 
+/**
+ * sw_phrases_list_languages:
+ *
+ * Returns: (transfer full) (array zero-terminated=1): the languages that there are phrases for, by the names of their
+ *   files; in no order
+ */
+char **
+sw_phrases_list_languages (void)
+{
+  g_autofree char *folder = sw_data_path ("phrases", NULL);
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+
+  for (const char *name = dir != NULL ? g_dir_read_name (dir) : NULL; name != NULL; name = g_dir_read_name (dir))
+    if (g_str_has_suffix (name, ".ini"))
+      {
+        g_autofree char *language = g_strndup (name, strlen (name) - strlen (".ini"));
+
+        g_strv_builder_add (builder, language);
+      }
+
+  return g_strv_builder_end (builder);
+}
+
 SwPhrases *
 sw_phrases_ref (SwPhrases *self)
 {

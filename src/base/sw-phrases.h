@@ -30,6 +30,7 @@ SwPhrases *sw_phrases_new (const char  *language,
                            GError     **error);
 SwPhrases *sw_phrases_new_from_file (const char  *path,
                                      GError     **error);
+char **sw_phrases_list_languages (void);
 SwPhrases *sw_phrases_ref (SwPhrases *self);
 void sw_phrases_unref (SwPhrases *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwPhrases, sw_phrases_unref)

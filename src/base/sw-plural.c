@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Which form of a word goes with a number. Source: Unicode CLDR, language plural rules, cardinal, restricted to whole
- * numbers below a million; the handout counts nothing else. tests/reference/plural-forms.csv checks them. */
+ * numbers below a million; the handout counts nothing else. tests/reference/cldr.csv checks them. */
 #include "config.h"
 
 #include "sw-plural.h"

@@ -113,8 +113,7 @@ base_words (const SwFigure *self,
   const SwFigurePose *first = &self->solver.content->poses[0];
 
   if (self->fine)
-    return find_sided (phrases, "figure",
-                       self->solver.content->frame == SW_FIGURE_FRAME_HAND ? "close-hand" : "close-foot",
+    return find_sided (phrases, "figure-close", self->solver.content->frame == SW_FIGURE_FRAME_HAND ? "hand" : "foot",
                        sw_close_get_side (self));
   if (first->base == SW_FIGURE_BASE_SIDE_LYING || first->base == SW_FIGURE_BASE_HALF_KNEELING
       || first->base == SW_FIGURE_BASE_SIDE_PLANK)

@@ -211,7 +211,7 @@ main (int    argc,
       char **argv)
 {
   printf ("# What languages do with numbers, days and lists. Source: Unicode CLDR as in ICU %s, which wrote this table\n"
-          "# (build/tests/reference/make-cldr LANGUAGE... > cldr.csv). plural: the numbers of 0 to %d with each form;\n"
+          "# (build/tests/reference/make-cldr; for ar as ar-u-nu-latn). plural: the numbers of 0 to %d with each form;\n"
           "# range-unlike-last: ranges of 1 to %d whose form is not that of their last number; day 1 is Sunday.\n",
           U_ICU_VERSION, HIGHEST_NUMBER, HIGHEST_OF_RANGE);
   for (int i = 1; i < argc; i++)
