@@ -78,7 +78,8 @@ add_week_strip (SwFlow *flow,
 {
   SwComposer *self = flow->composer;
   double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-  double cell_pt = MIN (flow->width_pt / 7.0, 3.0 * size_pt);
+  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_SMALL_STRONG) + 0.4 * size_pt;
+  double cell_pt = MIN (flow->width_pt / 7.0, MAX (3.0 * size_pt, day_pt));
   double box_pt = 1.25 * size_pt;
   SwFlow below = *flow;
 

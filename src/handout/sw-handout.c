@@ -6,6 +6,7 @@
 #include <pango/pangocairo.h>
 
 #include "sw-compose.h"
+#include "sw-font-check.h"
 #include "sw-handout.h"
 #include "sw-pdf.h"
 
@@ -211,7 +212,8 @@ sw_handout_new_after (SwProgramme             *programme,
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options->paper, options->text_points, options->language,
                     options->date, before);
-  if (!lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
+  if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
+      || !lay_out (self, programme, NULL, error) || !enlarge_pictures (self, programme, error))
     return NULL;
 
   sw_measured_forget_before (self->composer.measured);

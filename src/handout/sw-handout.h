@@ -28,6 +28,7 @@ typedef struct
 typedef enum
 {
   SW_HANDOUT_ERROR_FIGURE,
+  SW_HANDOUT_ERROR_FONT,
   SW_HANDOUT_ERROR_PDF,
   SW_HANDOUT_ERROR_WRITE,
 } SwHandoutError;

@@ -201,12 +201,13 @@ check_row (SwPhrases *phrases,
     assert_alike (text, cells[3]);
 }
 
-/* Where our pages do otherwise: English for most countries, no comma before "and" in Hindi, and no hyphen after the
- * Hebrew "and", since the words of our lists are Hebrew. */
+/* Where our pages do otherwise: English for most countries, no comma before "and" in Hindi, no hyphen after the Hebrew
+ * "and", since the words of our lists are Hebrew, and Arabic days without the article in columns. */
 static gboolean
 differs (char **cells)
 {
-  return g_str_equal (cells[1], "en") || (g_str_equal (cells[0], "list") && g_str_equal (cells[1], "he"))
+  return g_str_equal (cells[1], "en") || (g_str_equal (cells[0], "day-short") && g_str_equal (cells[1], "ar"))
+         || (g_str_equal (cells[0], "list") && g_str_equal (cells[1], "he"))
          || (g_str_equal (cells[0], "list") && g_str_equal (cells[1], "hi") && g_str_equal (cells[2], "4"));
 }
 
@@ -230,7 +231,7 @@ test_days_and_numbers (void)
           n++;
         }
     }
-  g_assert_cmpuint (n, ==, 8 * (7 + 7 + 2 + 1 + 2) - 3);
+  g_assert_cmpuint (n, ==, 8 * (7 + 7 + 2 + 1 + 2) - 3 - 7);
 }
 
 /* But for Chinese, whose dates number the months. */
