@@ -63,6 +63,31 @@ test_short (void)
     }
 }
 
+/* In every language the text is whole, and its first letter a capital where there are capitals. */
+static void
+test_languages (void)
+{
+  g_auto (GStrv) languages = sw_phrases_list_languages ();
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+
+      for (guint j = 0; languages[j] != NULL; j++)
+        {
+          g_autoptr (SwPhrases) phrases = sw_phrases_new (languages[j], NULL);
+          g_autoptr (SwFigure) figure = sw_figure_new (spec, TRUE, NULL);
+          g_autofree char *text = sw_figure_dup_text (figure, phrases);
+
+          g_test_message ("%s: %s", languages[j], text);
+          g_assert_cmpint (g_utf8_strlen (text, -1), >=, 5);
+          g_assert_null (strpbrk (text, "%{}~"));
+          g_assert_false (g_unichar_islower (g_utf8_get_char (text)));
+        }
+    }
+}
+
 static void
 test_steps (void)
 {
@@ -139,6 +164,7 @@ main (int    argc,
   g_test_add_func ("/text/words", test_words);
   g_test_add_func ("/text/short", test_short);
   g_test_add_func ("/text/complete", test_complete);
+  g_test_add_func ("/text/languages", test_languages);
   g_test_add_func ("/text/steps", test_steps);
   return g_test_run ();
 }
