@@ -52,8 +52,9 @@ cover_at (const SwMotifs *items,
         weight = 0.85;
       else if (item->part >= 0)
         weight = (moving >> item->part & 1) != 0 ? 1.5 : 0.8;
+      /* The dashed thing is a ball in flight, which the arrow leads to. */
       if (item->style == SW_INK_START)
-        weight *= 0.3;
+        weight *= item->part >= 0 ? 0.3 : 2.4;
       if (weight > worst && sw_motif_holds (item, x, y))
         worst = weight;
     }

@@ -49,12 +49,22 @@ on_floor (const SwFigurePropSpec *prop,
   return sw_vector (at.x, at.y, *radius);
 }
 
-/* Where the ball is; it rolls half as far as what is on it goes. */
-static SwVector
-find_big (const SwSolver         *solver,
-          const SwFigurePropSpec *prop,
-          const SwBody           *now,
-          double                 *radius)
+/**
+ * sw_ball_find_big:
+ * @solver: the solved figure
+ * @prop: a ball that sw_ball_is_big()
+ * @now: the body that is on it
+ * @radius: (out): its radius, parts of stature
+ *
+ * It rolls half as far as what is on it goes.
+ *
+ * Returns: the middle of the ball
+ */
+SwVector
+sw_ball_find_big (const SwSolver         *solver,
+                  const SwFigurePropSpec *prop,
+                  const SwBody           *now,
+                  double                 *radius)
 {
   const SwScene *scene = &solver->scene;
   const SwBody *start = &solver->keys[0].body;
@@ -122,7 +132,7 @@ sw_ball_add_big (SwMotifs       *motifs,
   static const int sizes[] = { 1 };
   SwLimb limb = sw_scene_get_limb (solver->content->props[nth].under);
   double radius;
-  SwVector at = find_big (solver, &solver->content->props[nth], body, &radius);
+  SwVector at = sw_ball_find_big (solver, &solver->content->props[nth], body, &radius);
   SwEgg egg = sw_egg (camera, (SwPlacement){ sw_identity (), at }, sw_vector (0, 0, 0),
                       sw_vector (radius, radius, radius));
   SwMotif *motif = sw_motifs_add_thing (motifs, nth, &egg, sizes, 1, tolerance);

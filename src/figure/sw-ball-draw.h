@@ -7,6 +7,10 @@
 G_BEGIN_DECLS
 
 gboolean sw_ball_is_big (const SwFigurePropSpec *prop);
+SwVector sw_ball_find_big (const SwSolver         *solver,
+                           const SwFigurePropSpec *prop,
+                           const SwBody           *now,
+                           double                 *radius);
 void sw_ball_add_big (SwMotifs       *motifs,
                       int             nth,
                       const SwCamera *camera,

@@ -10,6 +10,7 @@ G_BEGIN_DECLS
  * @low: its least corner
  * @high: its greatest corner
  * @tone: of the side that faces up; the others are darker
+ * @name: (nullable): what it is a part of, untranslated
  *
  * A piece of furniture, its edges along the axes.
  */
@@ -18,6 +19,7 @@ typedef struct
   SwVector low;
   SwVector high;
   double tone;
+  const char *name;
 } SwBox;
 
 SwVector sw_box_get_corner (const SwBox *box,

@@ -6,14 +6,17 @@
 
 #include <glib/gi18n.h>
 
-#include "sw-figure-check.h"
+#include "sw-collide.h"
 #include "sw-figure-private.h"
 #include "sw-press.h"
+#include "sw-support.h"
 
 #define FLOOR_DEPTH 0.008
 #define SOFT_DEPTH 0.030
 #define PIN_MISS 0.006
 #define BALANCE_MARGIN 0.012
+/* A foot that moves by more between two poses takes a step. */
+#define STEP 0.04
 /* Ranges are whole degrees; reaching leaves fractions. */
 #define RANGE_SLACK_DEG 0.6
 
@@ -128,6 +131,11 @@ check_totals (const SwSolved *frames,
     }
 }
 
+static const char *const part_names[SW_N_PARTS]
+    = { N_ ("trunk"),         N_ ("neck"),         N_ ("head"),       N_ ("right upper arm"), N_ ("left upper arm"),
+        N_ ("right forearm"), N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"),       N_ ("right thigh"),
+        N_ ("left thigh"),    N_ ("right shank"),  N_ ("left shank"), N_ ("right foot"),      N_ ("left foot") };
+
 static double
 allowed_depth (const SwFigure *self,
                int             part)
@@ -147,11 +155,6 @@ check_floor (const SwFigure *self,
              int             n_frames,
              GPtrArray      *faults)
 {
-  static const char *const names[SW_N_PARTS]
-      = { N_ ("trunk"),         N_ ("neck"),         N_ ("head"),       N_ ("right upper arm"), N_ ("left upper arm"),
-          N_ ("right forearm"), N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"),       N_ ("right thigh"),
-          N_ ("left thigh"),    N_ ("right shank"),  N_ ("left shank"), N_ ("right foot"),      N_ ("left foot") };
-
   for (int part = 0; part < SW_N_PARTS; part++)
     {
       double lowest = 0;
@@ -160,7 +163,7 @@ check_floor (const SwFigure *self,
         lowest = MIN (lowest, sw_part_get_lowest (&frames[i].body, (SwPart) part));
       if (-lowest > allowed_depth (self, part))
         say (faults, _ ("The %s goes %.1f %% of the stature into the floor. Lift it or pin it to the floor."),
-             _ (names[part]), -100 * lowest);
+             _ (part_names[part]), -100 * lowest);
     }
 }
 
@@ -184,140 +187,73 @@ check_pins (const SwSolved *frames,
     }
 }
 
-typedef struct
-{
-  double x;
-  double y;
-} Spot;
-
+/* Which frame it is: the written poses are those that divide evenly. */
 static double
-turn_of (Spot a,
-         Spot b,
-         Spot c)
+find_pose (const SwFigure *self,
+           int             frame,
+           int             n_frames)
 {
-  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+  return n_frames > 1 ? (double) frame * (self->solver.n_keys - 1) / (n_frames - 1) : 0;
 }
 
-static int
-compare_spots (const void *a,
-               const void *b)
+static char *
+dup_when (const SwFigure *self,
+          int             frame,
+          int             n_frames)
 {
-  const Spot *p = a;
-  const Spot *q = b;
+  double pose = find_pose (self, frame, n_frames);
+  int before = (int) floor (pose + 1e-9);
 
-  if (p->x < q->x || p->x > q->x)
-    return p->x < q->x ? -1 : 1;
+  if (pose - before < 1e-6)
+    return g_strdup_printf (_ ("in pose %d"), before + 1);
 
-  return p->y < q->y ? -1 : p->y > q->y;
+  return g_strdup_printf (_ ("between poses %d and %d"), before + 1, before + 2);
 }
 
-/* Where soles touch the floor: four corners of heel and ball of each foot that does. */
-static int
-collect_soles (const SwSolved *solved,
-               Spot            spots[16])
+/* Whether a foot that both poses have is set from one place to another. */
+static gboolean
+steps (const SwSolved *a,
+       const SwSolved *b)
 {
-  int n = 0;
-
   for (int side = 0; side < 2; side++)
     {
-      SwPlacement foot = solved->body.pieces[SW_SIDED (SW_PIECE_FOOT, side)];
-      static const double corners[4][2]
-          = { { SW_HEEL_X - 0.018, 0.018 }, { SW_HEEL_X - 0.018, -0.018 }, { 0.074, 0.026 }, { 0.074, -0.026 } };
+      SwVector from = sw_body_get_ball (&a->body, (SwFigureSide) side);
+      SwVector to = sw_body_get_ball (&b->body, (SwFigureSide) side);
 
-      for (int i = 0; i < 4; i++)
-        {
-          SwVector at = sw_place (foot, sw_vector (corners[i][0], corners[i][1], -SW_ANKLE_HEIGHT));
-
-          if (at.z < 0.02 + solved->stand[side])
-            spots[n++] = (Spot){ at.x, at.y };
-        }
-      if (sw_body_get_ball (&solved->body, (SwFigureSide) side).z < 0.02 + solved->stand[side])
-        {
-          SwVector tip = sw_place (solved->body.pieces[SW_SIDED (SW_PIECE_TOES, side)], sw_vector (0.036, 0, 0));
-
-          spots[n++] = (Spot){ tip.x, tip.y };
-        }
+      if (hypot (to.x - from.x, to.y - from.y) > STEP)
+        return TRUE;
     }
-  return n;
-}
-
-/* Convex hull by monotone chain. Returns its size. */
-static int
-find_hull (Spot *spots,
-           int   n,
-           Spot  hull[32])
-{
-  int k = 0;
-
-  qsort (spots, (gsize) n, sizeof *spots, compare_spots);
-  for (int i = 0; i < n; i++)
-    {
-      while (k >= 2 && turn_of (hull[k - 2], hull[k - 1], spots[i]) <= 0)
-        k--;
-      hull[k++] = spots[i];
-    }
-  for (int i = n - 2, low = k + 1; i >= 0; i--)
-    {
-      while (k >= low && turn_of (hull[k - 2], hull[k - 1], spots[i]) <= 0)
-        k--;
-      hull[k++] = spots[i];
-    }
-  return MAX (0, k - 1);
-}
-
-/**
- * sw_solved_get_balance:
- * @solved: a standing pose
- *
- * How far the centre of mass is outside the base of support, which is the convex hull of the soles on the floor. Masses:
- * Dempster, in Winter.
- *
- * Returns: parts of stature; negative when inside, by the distance to the nearest edge
- */
-double
-sw_solved_get_balance (const SwSolved *solved)
-{
-  SwVector mass = sw_body_get_mass_centre (&solved->body);
-  Spot spots[16];
-  Spot hull[32];
-  int n = find_hull (spots, collect_soles (solved, spots), hull);
-  double outside = -G_MAXDOUBLE;
-
-  if (n < 3)
-    return 1.0;
-
-  for (int i = 0; i < n; i++)
-    {
-      Spot a = hull[i];
-      Spot b = hull[(i + 1) % n];
-      double length = MAX (1e-9, hypot (b.x - a.x, b.y - a.y));
-
-      outside = MAX (outside, -turn_of (a, b, (Spot){ mass.x, mass.y }) / length);
-    }
-  return outside;
-}
-
-static gboolean
-hands_hold (const SwSolved *solved)
-{
-  return solved->held[SW_LIMB_RIGHT_ARM] || solved->held[SW_LIMB_LEFT_ARM];
-}
-
-/* Whether a foot is on its way from one height to another, up a step: the body is carried over meanwhile. */
-static gboolean
-changes_ground (const SwFigure *self,
-                const SwSolved *now)
-{
-  for (int side = 0; side < 2; side++)
-    for (int key = 0; key + 1 < self->solver.n_keys; key++)
-      {
-        double a = self->solver.keys[key].stand[side];
-        double b = self->solver.keys[key + 1].stand[side];
-
-        if (now->stand[side] > MIN (a, b) + 1e-9 && now->stand[side] < MAX (a, b) - 1e-9)
-          return TRUE;
-      }
   return FALSE;
+}
+
+/* Of several poses, one that nothing carries is in the air. Between two poses the body is carried on by its own swing
+ * while a foot takes a step, or while what touches the ground changes: rising from a seat or on the toes, jumping.
+ * The written poses on the ground have to stand by themselves. */
+static gboolean
+is_carried_over (const SwSolver *solver,
+                 const SwSolved *now,
+                 double          pose)
+{
+  int before = (int) floor (pose + 1e-9);
+  const SwSolved *ends[2] = { &solver->keys[before], &solver->keys[MIN (before + 1, solver->n_keys - 1)] };
+  SwSupport support;
+
+  if (now->lift > 0)
+    return TRUE;
+
+  sw_support_find (&support, solver, now);
+  if (pose - before < 1e-6)
+    return (solver->n_keys > 1 || solver->content->motion == SW_FIGURE_MOTION_STEPS) && support.n_spots == 0;
+
+  for (int i = 0; i < 2; i++)
+    {
+      SwSupport end;
+
+      sw_support_find (&end, solver, ends[i]);
+      if (!sw_support_is_same (&support, &end))
+        return TRUE;
+    }
+  return steps (ends[0], ends[1]);
 }
 
 static void
@@ -327,20 +263,99 @@ check_balance (const SwFigure *self,
                GPtrArray      *faults)
 {
   double worst = BALANCE_MARGIN;
+  int at = 0;
 
-  if (self->solver.content->poses[0].base != SW_FIGURE_BASE_STANDING
-      || sw_scene_has_ball_behind (self->solver.content))
+  /* Of a close picture nothing is known of the rest of the body. */
+  if (self->fine)
     return;
 
   for (int i = 0; i < n_frames; i++)
-    /* In the air nothing carries. */
-    if (!hands_hold (&frames[i]) && !changes_ground (self, &frames[i]) && frames[i].lift <= 0)
-      worst = MAX (worst, sw_solved_get_balance (&frames[i]));
+    {
+      double outside = sw_solved_get_balance (&self->solver, &frames[i]);
+
+      if (outside > worst && !is_carried_over (&self->solver, &frames[i], find_pose (self, i, n_frames)))
+        {
+          worst = outside;
+          at = i;
+        }
+    }
   if (worst > BALANCE_MARGIN)
-    say (faults,
-         _ ("The person would fall: the weight is %.1f %% of the stature outside the feet. Lean the other way, or give "
-            "a hand something to hold."),
-         100 * worst);
+    {
+      g_autofree char *when = dup_when (self, at, n_frames);
+
+      say (faults,
+           /* Translators: "in pose 2" or "between poses 1 and 2", then a number */
+           _ ("The person would fall %s: the weight is %.1f %% of the stature outside of what carries it. Lean the "
+              "other way, or give a hand something to hold."),
+           when, 100 * worst);
+    }
+}
+
+/* The worst of each part and thing over all frames: one fault each. */
+static void
+check_collisions (const SwFigure *self,
+                  const SwSolved *frames,
+                  int             n_frames,
+                  GPtrArray      *faults)
+{
+  g_autoptr (GArray) worst = g_array_new (FALSE, FALSE, sizeof (SwCollision));
+  g_autoptr (GArray) at = g_array_new (FALSE, FALSE, sizeof (int));
+
+  if (self->fine)
+    return;
+
+  for (int i = 0; i < n_frames; i++)
+    {
+      const SwPose *pose = &self->solver.poses[(int) floor (find_pose (self, i, n_frames) + 1e-9)];
+      gboolean between = fabs (find_pose (self, i, n_frames) - round (find_pose (self, i, n_frames))) > 1e-6;
+      SwCollision found[SW_MAX_COLLISIONS];
+      int n = sw_collisions_find (&self->solver, pose, &frames[i], !between, found);
+
+      for (int k = 0; k < n; k++)
+        {
+          guint w = 0;
+
+          int limb = sw_part_get_limb (found[k].part);
+
+          /* A forearm on a wall is held by the hand alone on its way. */
+          if (between && limb >= 0 && pose->pinned[limb] && pose->pins[limb].limb == SW_FIGURE_LIMB_FOREARM)
+            continue;
+          /* On its way up and down a step a foot goes round the edge; the straight way between two poses does not. */
+          if (between && found[k].part >= SW_PART_SHANK && g_strcmp0 (found[k].thing, "step") == 0)
+            continue;
+
+          while (w < worst->len
+                 && (g_array_index (worst, SwCollision, w).part != found[k].part
+                     || g_strcmp0 (g_array_index (worst, SwCollision, w).thing, found[k].thing) != 0))
+            w++;
+          if (w == worst->len)
+            {
+              g_array_append_val (worst, found[k]);
+              g_array_append_val (at, i);
+            }
+          else if (fabs (found[k].depth) > fabs (g_array_index (worst, SwCollision, w).depth))
+            {
+              g_array_index (worst, SwCollision, w) = found[k];
+              g_array_index (at, int, w) = i;
+            }
+        }
+    }
+  for (guint w = 0; w < worst->len; w++)
+    {
+      const SwCollision *one = &g_array_index (worst, SwCollision, w);
+      g_autofree char *when = dup_when (self, g_array_index (at, int, w), n_frames);
+
+      if (one->depth > 0)
+        say (faults,
+             /* Translators: part of the body, number, a thing, "in pose 2" or "between poses 1 and 2" */
+             _ ("The %s is %.1f %% of the stature deep in the %s %s. Move one of them."), _ (part_names[one->part]),
+             100 * one->depth, _ (one->thing), when);
+      else
+        say (faults,
+             /* Translators: part of the body, number, a thing, "in pose 2" or "between poses 1 and 2" */
+             _ ("The %s stays %.1f %% of the stature away from the %s %s. Bring them together."),
+             _ (part_names[one->part]), -100 * one->depth, _ (one->thing), when);
+    }
 }
 
 static int
@@ -385,6 +400,7 @@ check_poses (const SwFigure *self,
   check_floor (self, frames, n, faults);
   check_pins (frames, n, faults);
   check_balance (self, frames, n, faults);
+  check_collisions (self, frames, n, faults);
   check_press (self, faults);
 }
 

@@ -13,6 +13,8 @@
 #define WORTH_DEG 8.0
 #define MOST_CHANGES 3
 #define MOST_STEP_CHANGES 2
+/* More pictures than this have one change each. */
+#define MANY_STEPS 4
 #define MOST_THINGS 3
 
 static const char *
@@ -235,10 +237,11 @@ static void
 append_key_changes (const SwFigure *self,
                     SwPhrases      *phrases,
                     int             key,
+                    int             most,
                     GString        *text)
 {
   Change changes[SW_N_SLOTS];
-  int n = MIN (collect_changes (self, key - 1, key, changes), MOST_STEP_CHANGES);
+  int n = MIN (collect_changes (self, key - 1, key, changes), most);
 
   if (n == 0)
     {
@@ -358,6 +361,8 @@ append_steps (SwFigure  *self,
               SwPhrases *phrases,
               GString   *text)
 {
+  SwCell cells[SW_MAX_PANELS];
+  int most = sw_figure_get_cells (self, cells) > MANY_STEPS ? 1 : MOST_STEP_CHANGES;
   int number = 0;
 
   for (int i = 0; i < MAX (1, self->n_parts); i++)
@@ -374,7 +379,7 @@ append_steps (SwFigure  *self,
           if (key == 0)
             append_sentence (phrases, what, start);
           else
-            append_key_changes (part, phrases, key, what);
+            append_key_changes (part, phrases, key, most, what);
           append_face (part, phrases, key, what);
           step = sw_phrases_format (phrases, "figure.step", "number", nth, "what", what->str, NULL);
           append_sentence (phrases, text, step);

@@ -319,7 +319,8 @@ sw_figure_finalize (GObject *object)
   for (int i = 0; i < SW_MAX_PANELS; i++)
     {
       sw_motifs_clear (&self->panels[i].items);
-      g_clear_object (&self->parts[i]);
+      if (self->parts[i] != self)
+        g_clear_object (&self->parts[i]);
     }
   g_clear_object (&self->inset);
   g_clear_pointer (&self->frames, g_free);
@@ -373,6 +374,13 @@ new_part (const SwFigure  *whole,
   return self;
 }
 
+static double
+get_chest_height (const SwFigure *self,
+                  int             key)
+{
+  return sw_body_get_mark (&self->solver.keys[key].body, SW_FIGURE_MARK_CHEST).z;
+}
+
 /* Steps from several bases are figures of their own in a row. A chair that stands in front of one is what the next sits
  * on. */
 static void
@@ -394,7 +402,12 @@ add_parts (SwFigure *self)
       for (int i = 0; i < content->n_props; i++)
         if (part.poses[0].base != SW_FIGURE_BASE_SITTING || content->props[i].kind != SW_FIGURE_PROP_CHAIR)
           part.props[part.n_props++] = content->props[i];
-      self->parts[self->n_parts++] = new_part (self, &part);
+      /* The first is solved already. */
+      self->parts[self->n_parts++] = first == 0 && part.n_props == content->n_props ? self : new_part (self, &part);
+      if (first > 0)
+        self->parts[self->n_parts - 1]->rises
+            = get_chest_height (self->parts[self->n_parts - 1], 0)
+              - get_chest_height (self->parts[self->n_parts - 2], self->parts[self->n_parts - 2]->solver.n_keys - 1);
       first += n;
     }
 }

@@ -14,6 +14,7 @@
 /* Feet sink into a cushion by this much. */
 #define SINK 0.007
 #define N_CIRCLE 10
+#define PILLOW_LEAST 0.012
 
 static SwPlacement
 at_point (SwVector at)
@@ -90,6 +91,43 @@ find_height (const SwSolver         *solver,
   return MAX (0.020, gap);
 }
 
+/**
+ * sw_pad_get_pillow_gap:
+ * @prop: a pillow or towel under a part of the body
+ * @body: a solved body
+ *
+ * Returns: how high that part is above the floor
+ */
+double
+sw_pad_get_pillow_gap (const SwFigurePropSpec *prop,
+                       const SwBody           *body)
+{
+  double depth = prop->under == SW_FIGURE_MARK_HEAD ? 0.050 : prop->under == SW_FIGURE_MARK_HIPS ? 0.090 : 0.036;
+
+  return sw_body_get_mark (body, prop->under).z - depth;
+}
+
+/**
+ * sw_pad_get_pillow_height:
+ * @solver: the solved figure
+ * @prop: a pillow or towel under a part of the body
+ *
+ * What lies on it in one pose may be lifted in another; the pillow is the same in all.
+ *
+ * Returns: its height, parts of stature
+ */
+double
+sw_pad_get_pillow_height (const SwSolver         *solver,
+                          const SwFigurePropSpec *prop)
+{
+  double least = G_MAXDOUBLE;
+
+  for (int key = 0; key < solver->n_keys; key++)
+    least = MIN (least, sw_pad_get_pillow_gap (prop, &solver->keys[key].body));
+
+  return MAX (PILLOW_LEAST, least);
+}
+
 static void
 add_circle (SwMotif        *motif,
             const SwCamera *camera,
@@ -106,6 +144,45 @@ add_circle (SwMotif        *motif,
                          sw_add (centre, sw_add (sw_scale (a, cos (from)), sw_scale (b, sin (from)))),
                          sw_add (centre, sw_add (sw_scale (a, cos (to)), sw_scale (b, sin (to)))));
     }
+}
+
+/**
+ * sw_pad_find_roller:
+ * @solver: the solved figure
+ * @prop: a roller
+ * @body: the body that is on it
+ * @low: (out): the middle of its one end
+ * @high: (out): that of the other, where x or y is greater
+ *
+ * Returns: its radius, parts of stature
+ */
+double
+sw_pad_find_roller (const SwSolver         *solver,
+                    const SwFigurePropSpec *prop,
+                    const SwBody           *body,
+                    SwVector               *low,
+                    SwVector               *high)
+{
+  gboolean lengthways = prop->where == SW_FIGURE_WHERE_UNDER;
+  SwVector at = lengthways ? body->pieces[SW_PIECE_PELVIS].at : find_place (prop, &solver->keys[0]);
+  double radius = (lengthways ? sw_scene_get_prop_height (prop) : find_height (solver, prop, at)) / 2;
+  SwVector along = lengthways ? sw_vector (1, 0, 0) : sw_vector (0, 1, 0);
+  double length = find_parts (prop->under) == ~0u ? ROLLER_HALF_LENGTH : ROLLER_HALF_UNDER_LIMB;
+
+  /* It rolls half as far as what is on it goes. */
+  if (sw_scene_get_limb (prop->under) < SW_N_LIMBS && prop->under != SW_FIGURE_MARK_NONE)
+    at.x += 0.5
+            * (sw_body_get_mark (body, prop->under).x - sw_body_get_mark (&solver->keys[0].body, prop->under).x);
+  *low = sw_sub (sw_vector (at.x, at.y, radius), sw_scale (along, length));
+  *high = sw_add (sw_vector (at.x, at.y, radius), sw_scale (along, length));
+  if (lengthways)
+    {
+      low->x = body->pieces[SW_PIECE_HEAD].at.x;
+      high->x = at.x + 0.07;
+      if (low->x > high->x - ROLLER_UNDER_BACK)
+        low->x = high->x - ROLLER_UNDER_BACK;
+    }
+  return radius;
 }
 
 /**
@@ -128,30 +205,15 @@ sw_pad_add_roller (SwMotifs       *motifs,
   static const int sizes[] = { 2 };
   const SwFigurePropSpec *prop = &solver->content->props[nth];
   gboolean lengthways = prop->where == SW_FIGURE_WHERE_UNDER;
-  SwVector at = lengthways ? body->pieces[SW_PIECE_PELVIS].at : find_place (prop, &solver->keys[0]);
-  double radius = (lengthways ? sw_scene_get_prop_height (prop) : find_height (solver, prop, at)) / 2;
-  SwVector along = lengthways ? sw_vector (1, 0, 0) : sw_vector (0, 1, 0);
-  double length = find_parts (prop->under) == ~0u ? ROLLER_HALF_LENGTH : ROLLER_HALF_UNDER_LIMB;
   SwVector low;
   SwVector high;
+  double radius = sw_pad_find_roller (solver, prop, body, &low, &high);
+  SwVector along = lengthways ? sw_vector (1, 0, 0) : sw_vector (0, 1, 0);
   SwVector half = lengthways ? sw_vector (0, radius, radius) : sw_vector (radius, 0, radius);
   SwVector end;
   SwMotif *motif;
   SwEgg eggs[2];
 
-  /* It rolls half as far as what is on it goes. */
-  if (sw_scene_get_limb (prop->under) < SW_N_LIMBS && prop->under != SW_FIGURE_MARK_NONE)
-    at.x += 0.5
-            * (sw_body_get_mark (body, prop->under).x - sw_body_get_mark (&solver->keys[0].body, prop->under).x);
-  low = sw_sub (sw_vector (at.x, at.y, radius), sw_scale (along, length));
-  high = sw_add (sw_vector (at.x, at.y, radius), sw_scale (along, length));
-  if (lengthways)
-    {
-      low.x = body->pieces[SW_PIECE_HEAD].at.x;
-      high.x = at.x + 0.07;
-      if (low.x > high.x - ROLLER_UNDER_BACK)
-        low.x = high.x - ROLLER_UNDER_BACK;
-    }
   eggs[0] = sw_egg (camera, at_point (low), sw_vector (0, 0, 0), half);
   eggs[1] = sw_egg (camera, at_point (high), sw_vector (0, 0, 0), half);
   motif = sw_motifs_add_thing (motifs, nth, eggs, sizes, 1, tolerance);
@@ -191,6 +253,35 @@ find_soles (const SwBody *body,
 }
 
 /**
+ * sw_pad_find_cushion:
+ * @solver: the solved figure
+ * @prop: a cushion
+ * @low: (out): its corner with the least coordinates
+ * @high: (out): that with the greatest; what stands on it sinks in a little
+ */
+void
+sw_pad_find_cushion (const SwSolver         *solver,
+                     const SwFigurePropSpec *prop,
+                     SwVector               *low,
+                     SwVector               *high)
+{
+  gboolean both_feet = prop->where == SW_FIGURE_WHERE_UNDER;
+  SwVector at = find_place (prop, &solver->keys[0]);
+  double height = (both_feet ? sw_scene_get_prop_height (prop) : find_height (solver, prop, at)) + SINK;
+
+  *low = sw_vector (at.x - 0.105, at.y - 0.09, 0);
+  *high = sw_vector (at.x + 0.105, at.y + 0.09, 0);
+  if (both_feet)
+    {
+      find_soles (&solver->keys[0].body, low, high);
+      *low = sw_sub (*low, sw_vector (0.035, 0.03, 0));
+      *high = sw_add (*high, sw_vector (0.035, 0.03, 0));
+    }
+  low->z = 0;
+  high->z = height;
+}
+
+/**
  * sw_pad_add_cushion:
  * @motifs: (inout): grows by the cushion
  * @nth: number of the prop
@@ -207,21 +298,16 @@ sw_pad_add_cushion (SwMotifs       *motifs,
 {
   static const int sizes[] = { 4 };
   const SwFigurePropSpec *prop = &solver->content->props[nth];
-  gboolean both_feet = prop->where == SW_FIGURE_WHERE_UNDER;
-  SwVector at = find_place (prop, &solver->keys[0]);
-  double height = (both_feet ? sw_scene_get_prop_height (prop) : find_height (solver, prop, at)) + SINK;
-  double round_off = MIN (height / 2, 0.020);
-  SwVector low = sw_vector (at.x - 0.105, at.y - 0.09, 0);
-  SwVector high = sw_vector (at.x + 0.105, at.y + 0.09, 0);
   SwMotif *motif;
   SwEgg eggs[4];
+  SwVector low;
+  SwVector high;
+  double height;
+  double round_off;
 
-  if (both_feet)
-    {
-      find_soles (&solver->keys[0].body, &low, &high);
-      low = sw_sub (low, sw_vector (0.035, 0.03, 0));
-      high = sw_add (high, sw_vector (0.035, 0.03, 0));
-    }
+  sw_pad_find_cushion (solver, prop, &low, &high);
+  height = high.z;
+  round_off = MIN (height / 2, 0.020);
   for (int i = 0; i < 4; i++)
     eggs[i] = sw_egg (camera, at_point (sw_vector ((i == 0 || i == 3) ? low.x + round_off : high.x - round_off,
                                                    i < 2 ? low.y + round_off : high.y - round_off, height / 2)),

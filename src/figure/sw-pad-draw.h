@@ -6,6 +6,19 @@
 
 G_BEGIN_DECLS
 
+double sw_pad_find_roller (const SwSolver         *solver,
+                           const SwFigurePropSpec *prop,
+                           const SwBody           *body,
+                           SwVector               *low,
+                           SwVector               *high);
+void sw_pad_find_cushion (const SwSolver         *solver,
+                          const SwFigurePropSpec *prop,
+                          SwVector               *low,
+                          SwVector               *high);
+double sw_pad_get_pillow_height (const SwSolver         *solver,
+                                 const SwFigurePropSpec *prop);
+double sw_pad_get_pillow_gap (const SwFigurePropSpec *prop,
+                              const SwBody           *body);
 void sw_pad_add_roller (SwMotifs       *motifs,
                         int             nth,
                         const SwCamera *camera,

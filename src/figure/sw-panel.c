@@ -18,6 +18,11 @@
 #define BEYOND_NOSE 0.06
 /* Places on the path of one of many steps. */
 #define STEP_FRAMES 9
+/* A chest that is so much higher or lower than in a picture with another base has an arrow, drawn no longer than that. */
+#define LEAST_RISE 0.10
+#define MOST_RISE 0.20
+#define BEFORE_CHEST 0.14
+#define UPRIGHT 0.85
 
 /**
  * sw_figure_get_moving:
@@ -290,6 +295,29 @@ draw_flight (const SwPanel  *panel,
   return TRUE;
 }
 
+/* From a picture with another base only the height can be reckoned: the chest came up, or went down. */
+static void
+draw_rise (const SwFigure *figure,
+           const SwPanel  *panel,
+           const SwPaper  *paper,
+           const SwExtent *room)
+{
+  const SwBody *body = &panel->solid->body;
+  SwSpot at = sw_see (&figure->camera, sw_place (body->pieces[SW_PIECE_RIBCAGE], sw_vector (BEFORE_CHEST, 0, 0.06)));
+  double by = CLAMP (figure->rises, -MOST_RISE, MOST_RISE);
+  SwSpot path[STEP_FRAMES];
+  SwArrow arrow;
+
+  if (panel != &figure->panels[0] || fabs (by) < LEAST_RISE || figure->camera.up.z < UPRIGHT
+      || figure->solver.content->shown[0] != SW_FIGURE_MARK_NONE)
+    return;
+
+  for (int i = 0; i < STEP_FRAMES; i++)
+    path[i] = (SwSpot){ at.x, at.y - by * (1 - (double) i / (STEP_FRAMES - 1)), 0 };
+  sw_arrow_place (&arrow, path, STEP_FRAMES, NULL, &panel->items, ~0u, paper->scale_pt, room);
+  sw_arrow_draw (paper, &arrow);
+}
+
 static void
 draw_arrows (const SwPanel  *panel,
              const SwFigure *figure,
@@ -301,7 +329,10 @@ draw_arrows (const SwPanel  *panel,
   int n = sw_figure_get_shown (figure, panel->from_phase, panel->to_phase, shown);
 
   if (panel->to_phase <= panel->from_phase)
-    return;
+    {
+      draw_rise (figure, panel, paper, room);
+      return;
+    }
 
   for (int i = 0; i < n; i++)
     {

@@ -12,6 +12,7 @@
 
 /* The outline of a ball in flight, outside its fill. */
 #define THROWN_INK_PT 0.8
+#define THROWN_DASHES 10
 #define LEVEL_TILT_DEG 3.0
 #define FRAME_SCRAP 0.05
 
@@ -276,20 +277,20 @@ add_held (SwMotifs                *items,
 
 /* Pillow and towel: between a part and what is below it; under an elbow between arm and side. */
 static void
-add_cushion (SwMotifs                *items,
-             int                     nth,
-             const SwFigurePropSpec *prop,
-             const SwCamera         *camera,
-             const SwBody           *body,
-             double                  tolerance)
+add_cushion (SwMotifs       *items,
+             int             nth,
+             const SwCamera *camera,
+             const SwSolver *solver,
+             const SwBody   *body,
+             double          tolerance)
 {
   static const int sizes[] = { 1 };
+  const SwFigurePropSpec *prop = &solver->content->props[nth];
   gboolean towel = prop->kind == SW_FIGURE_PROP_TOWEL;
   gboolean elbow = prop->under == SW_FIGURE_MARK_RIGHT_ELBOW || prop->under == SW_FIGURE_MARK_LEFT_ELBOW;
   SwVector at = sw_body_get_mark (body, prop->under);
   SwVector half = towel ? sw_vector (0.05, 0.05, 0.03) : sw_vector (0.10, 0.11, 0.035);
   SwPlacement frame = at_point (sw_vector (0, 0, 0));
-  double gap = 0;
   SwEgg egg;
   SwMotif *item;
 
@@ -306,11 +307,10 @@ add_cushion (SwMotifs                *items,
     }
   else
     {
-      double radius = prop->under == SW_FIGURE_MARK_HEAD ? 0.050 : prop->under == SW_FIGURE_MARK_HIPS ? 0.090 : 0.036;
+      double height = sw_pad_get_pillow_height (solver, prop);
 
-      gap = MAX (0.012, at.z - radius);
-      half.z = MAX (0.016, gap / 2 + 0.008);
-      frame.at = sw_vector (at.x, at.y, gap / 2);
+      half.z = MAX (0.016, height / 2 + 0.008);
+      frame.at = sw_vector (at.x, at.y, height / 2);
     }
 
   egg = sw_egg (camera, frame, sw_vector (0, 0, 0), half);
@@ -407,7 +407,7 @@ sw_props_add_items (SwMotifs        *items,
         case SW_FIGURE_PROP_PILLOW:
         case SW_FIGURE_PROP_TOWEL:
           if (prop->under != SW_FIGURE_MARK_NONE)
-            add_cushion (items, i, prop, camera, &now->body, tolerance);
+            add_cushion (items, i, camera, solver, &now->body, tolerance);
           break;
         case SW_FIGURE_PROP_ROLLER:
           sw_pad_add_roller (items, i, camera, solver, &now->body, tolerance);
@@ -443,7 +443,6 @@ void
 sw_prop_draw_item (const SwPaper *paper,
                    const SwMotif  *item)
 {
-  static const double dashes[] = { 3.0, 2.2 };
   cairo_t *cr = paper->cr;
 
   if (item->camera != NULL)
@@ -461,7 +460,13 @@ sw_prop_draw_item (const SwPaper *paper,
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_INK : SW_TONE_PROP_INK);
   cairo_set_line_width (cr, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
   if (item->style == SW_INK_START)
-    cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
+    {
+      double round_pt = G_PI * (item->extent.right - item->extent.left) * paper->scale_pt;
+      const double dashes[] = { 0.6 * round_pt / THROWN_DASHES, 0.4 * round_pt / THROWN_DASHES };
+
+      cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
+      cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
+    }
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
@@ -502,7 +507,7 @@ sw_prop_draw_item (const SwPaper *paper,
  * @camera: the view
  * @solver: the solved figure
  * @body: the body that holds them
- * @hand_part: the hand that is drawn next
+ * @part: what of the body is drawn next: a band is drawn before the hand or foot that holds it
  *
  * Draws the bands that end in that hand: they sag a little, so that they are no rods.
  */
@@ -511,7 +516,7 @@ sw_props_draw_bands (const SwPaper  *paper,
                      const SwCamera *camera,
                      const SwSolver *solver,
                      const SwBody   *body,
-                     int             hand_part)
+                     int             part)
 {
   static const struct
   {
@@ -522,15 +527,18 @@ sw_props_draw_bands (const SwPaper  *paper,
   for (int i = 0; i < solver->content->n_props; i++)
     {
       const SwFigurePropSpec *prop = &solver->content->props[i];
-      int side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? 1 : 0;
+      SwLimb limb = sw_scene_get_limb (prop->in);
+      gboolean foot = limb >= SW_LIMB_RIGHT_LEG && limb < SW_N_LIMBS;
+      int side = limb < SW_N_LIMBS ? (int) limb % 2 : 0;
       SwSpot from;
       SwSpot to;
       double sag;
 
-      if (prop->kind != SW_FIGURE_PROP_BAND || hand_part != (int) SW_PART_HAND + side)
+      if (prop->kind != SW_FIGURE_PROP_BAND || part != (foot ? (int) SW_PART_FOOT : (int) SW_PART_HAND) + side)
         continue;
       from = sw_see (camera, sw_band_get_fixed_end (solver, i, body));
-      to = sw_see (camera, sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.042)));
+      to = sw_see (camera, sw_place (body->pieces[SW_SIDED (foot ? SW_PIECE_FOOT : SW_PIECE_HAND, side)],
+                                     foot ? sw_vector (0.040, 0, 0) : sw_vector (0, 0, -0.042)));
       sag = 0.04 * hypot (to.x - from.x, to.y - from.y);
       sw_paper_move (paper, from.x, from.y);
       cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3),

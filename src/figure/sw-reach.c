@@ -340,3 +340,51 @@ sw_reach_leg (SwBody       *body,
   toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
   toes->axes = sw_multiply (foot->axes, sw_turn_y (-sw_joints_get (joints, SW_ANGLE_TOES_UP, side)));
 }
+
+/**
+ * sw_grip_mix:
+ * @a: where a hand or foot is
+ * @b: where it goes
+ * @t: 0..1
+ *
+ * Returns: where it is on its way
+ */
+SwGrip
+sw_grip_mix (SwGrip a,
+             SwGrip b,
+             double t)
+{
+  SwMatrix axes;
+
+  axes.z = sw_unit (sw_mix (a.axes.z, b.axes.z, t), a.axes.z);
+  axes.y = sw_unit (sw_across (sw_mix (a.axes.y, b.axes.y, t), axes.z), a.axes.y);
+  axes.x = sw_cross (axes.y, axes.z);
+  return (SwGrip){ axes, sw_mix (a.at, b.at, t) };
+}
+
+/**
+ * sw_grip_mix_feet:
+ * @a: where a foot is
+ * @b: where it goes
+ * @pitch_a: slope of its sole there
+ * @pitch_b: slope of its sole in the end
+ * @t: 0..1
+ *
+ * A foot that rolls over its ball or heel goes round that point, not along the chord.
+ *
+ * Returns: where it is on its way
+ */
+SwGrip
+sw_grip_mix_feet (SwGrip a,
+                  SwGrip b,
+                  double pitch_a,
+                  double pitch_b,
+                  double t)
+{
+  SwGrip grip = sw_grip_mix (a, b, t);
+  SwVector pivot = sw_vector (MIN (pitch_a, pitch_b) < 0 ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
+
+  if (fabs (pitch_a - pitch_b) > 0.1)
+    grip.at = sw_sub (sw_mix (sw_place (a, pivot), sw_place (b, pivot), t), sw_apply (grip.axes, pivot));
+  return grip;
+}

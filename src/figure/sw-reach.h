@@ -44,5 +44,13 @@ void sw_joints_read_arm (const SwBody *body,
 void sw_joints_read_leg (const SwBody *body,
                          SwJoints     *joints,
                          SwFigureSide  side);
+SwGrip sw_grip_mix (SwGrip a,
+                    SwGrip b,
+                    double t);
+SwGrip sw_grip_mix_feet (SwGrip a,
+                         SwGrip b,
+                         double pitch_a,
+                         double pitch_b,
+                         double t);
 
 G_END_DECLS

@@ -415,6 +415,25 @@ sw_body_get_mass_centre (const SwBody *body)
 }
 
 /**
+ * sw_blob_get_reach:
+ * @body: a solved body
+ * @blob: one of its ellipsoids
+ * @way: a unit vector in the world
+ *
+ * Returns: how far it reaches that way from its centre
+ */
+double
+sw_blob_get_reach (const SwBody *body,
+                   const SwBlob *blob,
+                   SwVector      way)
+{
+  SwMatrix axes = body->pieces[blob->piece].axes;
+
+  return sw_length (sw_vector (sw_dot (axes.x, way) * blob->half.x, sw_dot (axes.y, way) * blob->half.y,
+                               sw_dot (axes.z, way) * blob->half.z));
+}
+
+/**
  * sw_blob_get_lowest:
  * @body: a solved body
  * @blob: one of its ellipsoids
@@ -425,10 +444,5 @@ double
 sw_blob_get_lowest (const SwBody *body,
                     const SwBlob *blob)
 {
-  SwPlacement frame = body->pieces[blob->piece];
-  SwVector at = sw_place (frame, blob->centre);
-  SwVector row
-      = sw_vector (frame.axes.x.z * blob->half.x, frame.axes.y.z * blob->half.y, frame.axes.z.z * blob->half.z);
-
-  return at.z - sw_length (row);
+  return sw_place (body->pieces[blob->piece], blob->centre).z - sw_blob_get_reach (body, blob, sw_vector (0, 0, 1));
 }

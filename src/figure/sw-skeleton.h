@@ -156,6 +156,9 @@ void sw_body_get_digit (const SwBody *body,
                         SwFigureSide  side,
                         SwDigit       digit,
                         SwDigitBones *bones);
+double sw_blob_get_reach (const SwBody *body,
+                          const SwBlob *blob,
+                          SwVector      way);
 double sw_blob_get_lowest (const SwBody *body,
                            const SwBlob *blob);
 

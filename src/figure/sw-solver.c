@@ -6,6 +6,7 @@
 #include "config.h"
 
 #include "sw-hold.h"
+#include "sw-settle.h"
 #include "sw-solver.h"
 
 /* A foot or knee this near the floor stands on it. */
@@ -14,76 +15,11 @@
 #define LEVEL_FEET 0.01
 #define REACH_PART 0.998
 #define WRIST_HEIGHT 0.020
+/* A body that sinks to reach the floor does so by no more than this, and until the foot misses by no more than that. */
+#define SINK_MOST 0.15
+#define REACHED 0.0005
 /* Neck and head bend no more than this to let the head rest. */
 #define REST_BEND_DEG 43.0
-
-/* The trunk rests on pelvis, waist and chest; shoulders give way. */
-static double
-trunk_lowest (const SwBody *body)
-{
-  double lowest = G_MAXDOUBLE;
-  SwShape shape;
-
-  sw_shape_get (body, SW_PART_TRUNK, &shape);
-  for (int i = 0; i < 2; i++)
-    for (int k = 0; k < shape.hulls[i].n_blobs; k++)
-      lowest = MIN (lowest, sw_blob_get_lowest (body, &shape.hulls[i].blobs[k]));
-
-  return lowest;
-}
-
-static double
-support_lowest (const SwBody *body,
-                guint         supports)
-{
-  double lowest = G_MAXDOUBLE;
-
-  for (int part = 0; part < SW_N_PARTS; part++)
-    if ((supports >> part & 1) != 0)
-      lowest = MIN (lowest, part == SW_PART_TRUNK ? trunk_lowest (body) : sw_part_get_lowest (body, (SwPart) part));
-
-  return lowest;
-}
-
-static void
-level_feet (SwSolved *solved)
-{
-  for (int side = 0; side < 2; side++)
-    {
-      SwBody *body = &solved->body;
-      SwPlacement *shank = &body->pieces[SW_SIDED (SW_PIECE_SHANK, side)];
-      SwPlacement *foot = &body->pieces[SW_SIDED (SW_PIECE_FOOT, side)];
-      SwPlacement *toes = &body->pieces[SW_SIDED (SW_PIECE_TOES, side)];
-      double pitch = solved->pitch_deg[side];
-      double toes_up = MAX (pitch, 0) + solved->toes_deg[side];
-      SwMatrix rel;
-
-      if (!solved->level[side])
-        continue;
-      foot->axes = sw_multiply (sw_turn_z (SW_DEG (atan2 (shank->axes.x.y, shank->axes.x.x))), sw_turn_y (pitch));
-      rel = sw_multiply (sw_transpose (shank->axes), foot->axes);
-      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_IN, (SwFigureSide) side, 0);
-      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_UP, (SwFigureSide) side, SW_DEG (atan2 (rel.x.z, rel.x.x)));
-      sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, toes_up);
-      toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
-      toes->axes = sw_multiply (foot->axes, sw_turn_y (-toes_up));
-    }
-}
-
-/* Kneeling shanks lie on the floor: the knee follows from the thigh. */
-static void
-lay_shanks (SwSolved *solved)
-{
-  for (int side = 0; side < 2; side++)
-    {
-      SwMatrix thigh = solved->body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes;
-
-      if (!solved->flat_shank[side])
-        continue;
-      sw_joints_set (&solved->joints, SW_ANGLE_KNEE_BEND, (SwFigureSide) side, SW_DEG (atan2 (thigh.z.z, -thigh.x.z)));
-      sw_body_solve_leg (&solved->body, &solved->joints, (SwFigureSide) side);
-    }
-}
 
 static SwVector
 foot_pivot (const SwSolver *self,
@@ -181,7 +117,7 @@ ground (const SwSolver *self,
   if (!sits && (now->stand[0] > 0 || now->stand[1] > 0) && self->base->anchor == SW_FIGURE_ANCHOR_FEET)
     by.z = find_rise (self, now, is_start);
   else if (is_start || !sits)
-    by.z = sw_scene_get_bed (self->content) - support_lowest (&now->body, supports);
+    by.z = sw_scene_get_bed (self->content) - sw_body_get_support_lowest (&now->body, supports);
   by.z += now->lift;
   sw_body_move (&now->body, by);
   if (!is_start)
@@ -224,8 +160,8 @@ set_down (const SwSolver *self,
 {
   now->joints.root_at = sw_vector (0, 0, 0);
   sw_body_solve (&now->body, &now->joints);
-  lay_shanks (now);
-  level_feet (now);
+  sw_solved_lay_shanks (now);
+  sw_solved_level_feet (now);
   ground (self, now, is_start);
   rest_head (self, now);
 }
@@ -391,12 +327,85 @@ hold_limb (SwSolver *self,
   reach (now, limb, &hold);
 }
 
+static double
+find_missed (const SwSolved *now)
+{
+  return MAX (now->missed[SW_LIMB_RIGHT_LEG], now->missed[SW_LIMB_LEFT_LEG]);
+}
+
+/* Legs first: hands may rest on thighs. A foot that rests on the other comes after it. */
+static void
+hold_legs (SwSolver *self,
+           int       n)
+{
+  const SwPose *pose = &self->poses[n];
+
+  for (int pass = 0; pass < 2; pass++)
+    for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
+      {
+        gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
+
+        if (pose->pinned[limb] && on_other == (pass == 1))
+          hold_limb (self, n, (SwLimb) limb);
+      }
+}
+
+/* The legs as they are held when the body, whose legs were free so far, is lower by so much. Returns whether they
+ * reach. */
+static gboolean
+lower (SwSolver       *self,
+       int             n,
+       const SwSolved *unheld,
+       double          by)
+{
+  SwSolved *now = &self->keys[n];
+
+  *now = *unheld;
+  sw_body_move (&now->body, sw_vector (0, 0, -by));
+  now->joints.root_at = now->body.pieces[SW_PIECE_PELVIS].at;
+  hold_legs (self, n);
+  return find_missed (now) < REACHED;
+}
+
+/* Standing, a foot that is held where it does not reach brings the body down: the other knee gives. */
+static void
+sink_to_feet (SwSolver       *self,
+              int             n,
+              const SwSolved *unheld)
+{
+  SwSolved high = self->keys[n];
+  double least = 0;
+  double most = SINK_MOST;
+
+  if (self->content->poses[0].base != SW_FIGURE_BASE_STANDING || find_missed (&high) < REACHED)
+    return;
+
+  if (!lower (self, n, unheld, most))
+    {
+      self->keys[n] = high;
+      return;
+    }
+  for (int i = 0; i < 16; i++)
+    {
+      double by = (least + most) / 2;
+
+      *(lower (self, n, unheld, by) ? &most : &least) = by;
+    }
+  lower (self, n, unheld, most);
+  for (int side = 0; side < 2; side++)
+    if (!self->poses[n].pinned[SW_SIDED (SW_LIMB_RIGHT_LEG, side)])
+      sw_reach_leg (&self->keys[n].body, &self->keys[n].joints, (SwFigureSide) side,
+                    unheld->body.pieces[SW_SIDED (SW_PIECE_FOOT, side)],
+                    unheld->body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x);
+}
+
 static void
 solve_key (SwSolver *self,
            int       n)
 {
   const SwPose *pose = &self->poses[n];
   SwSolved *now = &self->keys[n];
+  SwSolved unheld;
 
   *now = (SwSolved){ .joints = pose->joints, .breath = pose->breath, .lift = self->content->poses[n].lift };
   now->body.belly = pose->belly;
@@ -418,15 +427,9 @@ solve_key (SwSolver *self,
   if (n == 0)
     sw_scene_measure (&self->scene, self->content, pose, &now->body);
 
-  /* Legs first: hands may rest on thighs. A foot that rests on the other comes after it. */
-  for (int pass = 0; pass < 2; pass++)
-    for (int limb = SW_LIMB_RIGHT_LEG; limb <= SW_LIMB_LEFT_LEG; limb++)
-      {
-        gboolean on_other = pose->pins[limb].to == SW_FIGURE_PLACE_OTHER_FOOT;
-
-        if (pose->pinned[limb] && on_other == (pass == 1))
-          hold_limb (self, n, (SwLimb) limb);
-      }
+  unheld = *now;
+  hold_legs (self, n);
+  sink_to_feet (self, n, &unheld);
   for (int limb = SW_LIMB_RIGHT_ARM; limb <= SW_LIMB_LEFT_ARM; limb++)
     if (pose->pinned[limb])
       hold_limb (self, n, (SwLimb) limb);
@@ -450,35 +453,6 @@ mix_short_way (double a,
   return a + by * t;
 }
 
-static SwGrip
-mix_grips (SwGrip a,
-           SwGrip b,
-           double t)
-{
-  SwMatrix axes;
-
-  axes.z = sw_unit (sw_mix (a.axes.z, b.axes.z, t), a.axes.z);
-  axes.y = sw_unit (sw_across (sw_mix (a.axes.y, b.axes.y, t), axes.z), a.axes.y);
-  axes.x = sw_cross (axes.y, axes.z);
-  return (SwGrip){ axes, sw_mix (a.at, b.at, t) };
-}
-
-/* A foot that rolls over its ball or heel goes round that point, not along the chord. */
-static SwGrip
-mix_feet (SwGrip a,
-          SwGrip b,
-          double pitch_a,
-          double pitch_b,
-          double t)
-{
-  SwGrip grip = mix_grips (a, b, t);
-  SwVector pivot = sw_vector (MIN (pitch_a, pitch_b) < 0 ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
-
-  if (fabs (pitch_a - pitch_b) > 0.1)
-    grip.at = sw_sub (sw_mix (sw_place (a, pivot), sw_place (b, pivot), t), sw_apply (grip.axes, pivot));
-  return grip;
-}
-
 static void
 reach_between (const SwSolved *a,
                const SwSolved *b,
@@ -492,8 +466,8 @@ reach_between (const SwSolved *a,
   SwPlacement middle = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_SHANK : SW_PIECE_FOREARM, side)];
   SwPlacement end = now->body.pieces[SW_SIDED (is_leg ? SW_PIECE_FOOT : SW_PIECE_HAND, side)];
   SwVector line = sw_unit (sw_sub (end.at, root.at), sw_vector (0, 0, -1));
-  SwGrip mixed = is_leg ? mix_feet (a->grips[limb], b->grips[limb], a->pitch_deg[side], b->pitch_deg[side], t)
-                        : mix_grips (a->grips[limb], b->grips[limb], t);
+  SwGrip mixed = is_leg ? sw_grip_mix_feet (a->grips[limb], b->grips[limb], a->pitch_deg[side], b->pitch_deg[side], t)
+                        : sw_grip_mix (a->grips[limb], b->grips[limb], t);
   SwHold hold = { .grip = from_frame (&now->body, a->attach[limb], mixed),
                   .attach = a->attach[limb],
                   .toward = sw_across (sw_sub (middle.at, root.at), line) };

@@ -342,6 +342,22 @@ test_sides_limbs (void)
   g_assert_cmpuint (mark.limbs[0], ==, both_legs);
 }
 
+/* From base to base the height of the chest is known: down from standing, up from the floor, level when nothing changes. */
+static void
+test_rise (void)
+{
+  g_autoptr (SwFigureSpec) spec
+      = test_case_parse ("<pose base='standing'/><pose base='hands-and-knees'/><pose base='hands-and-knees'/>"
+                         "<pose base='kneeling'/><motion kind='steps'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+
+  g_assert_cmpint (figure->n_parts, ==, 4);
+  g_assert_cmpfloat (figure->parts[0]->rises, ==, 0);
+  g_assert_cmpfloat (figure->parts[1]->rises, <, -0.3);
+  g_assert_cmpfloat (fabs (figure->parts[2]->rises), <, 1e-6);
+  g_assert_cmpfloat (figure->parts[3]->rises, >, 0.1);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -356,5 +372,6 @@ main (int    argc,
   g_test_add_func ("/marks/belly", test_belly);
   g_test_add_func ("/marks/throw", test_throw);
   g_test_add_func ("/marks/sides-limbs", test_sides_limbs);
+  g_test_add_func ("/marks/rise", test_rise);
   return g_test_run ();
 }

@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "case.h"
-#include "sw-figure-check.h"
+#include "sw-support.h"
 #include "sw-figure.h"
 #include "sw-solver.h"
 
@@ -57,7 +57,7 @@ test_faults_are_found (void)
       "back's bend" },
     { "<pose base='standing'><pin part='hand' side='right' to='point' forward='1.2' up='0.6'/></pose>",
       "right hand misses" },
-    { "<pose base='standing'><shoulder side='right' raise='0'/></pose><pose lean='90'><shoulder side='right' "
+    { "<pose base='standing'><shoulder side='right' raise='0'/></pose><pose lean='90'><shoulder side='both' "
       "raise='90' "
       "direction='90'/><hip side='both' bend='90'/><knee side='both' bend='0'/><foot side='both' "
       "pitch='free'/></pose>",
@@ -188,8 +188,8 @@ test_balance (void)
   g_autofree SwSolver *standing = solve (upright);
   g_autofree SwSolver *leaning = solve (ahead);
 
-  g_assert_cmpfloat (sw_solved_get_balance (&standing->keys[0]), <, 0);
-  g_assert_cmpfloat (sw_solved_get_balance (&leaning->keys[0]), >, 0.02);
+  g_assert_cmpfloat (sw_solved_get_balance (standing, &standing->keys[0]), <, 0);
+  g_assert_cmpfloat (sw_solved_get_balance (leaning, &leaning->keys[0]), >, 0.02);
 }
 
 static void

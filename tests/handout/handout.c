@@ -268,6 +268,45 @@ test_no_font (void)
   g_assert_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_FONT);
 }
 
+static char *
+dump_with_figure (SwFigureMotion motion,
+                  SwFigureBreath breath)
+{
+  g_auto (SwFigureContent) content;
+  g_autoptr (SwFigureSpec) spec = NULL;
+  g_autoptr (SwProgramme) programme = NULL;
+  g_autoptr (SwHandout) handout = NULL;
+
+  sw_figure_content_init (&content);
+  content.n_poses = 1;
+  content.poses[0].base = SW_FIGURE_BASE_SITTING;
+  content.poses[0].breath = breath;
+  content.motion = motion;
+  content.shown[0] = SW_FIGURE_MARK_HEAD;
+  content.toward[0] = SW_FIGURE_WAY_BACK;
+  spec = sw_figure_spec_new_take (&content);
+  programme = handout_sample_new (spec);
+  handout = lay_out (programme, SW_PAPER_A4, 14.0);
+  return sw_handout_dump (handout);
+}
+
+/* Rare marks are in the key when a picture has them, and only then. */
+static void
+test_key (void)
+{
+  g_autofree char *plain = dump_with_figure (SW_FIGURE_MOTION_STILL, SW_FIGURE_BREATH_NONE);
+  g_autofree char *press = dump_with_figure (SW_FIGURE_MOTION_PRESS, SW_FIGURE_BREATH_NONE);
+  g_autofree char *breath = dump_with_figure (SW_FIGURE_MOTION_STILL, SW_FIGURE_BREATH_IN);
+
+  g_assert_nonnull (strstr (plain, "key-arrow"));
+  g_assert_null (strstr (plain, "key-press"));
+  g_assert_null (strstr (plain, "key-breath"));
+  g_assert_nonnull (strstr (press, "key-press"));
+  g_assert_null (strstr (press, "key-breath"));
+  g_assert_nonnull (strstr (breath, "key-breath"));
+  g_assert_null (strstr (breath, "key-press"));
+}
+
 /* What every handout must carry, whoever it is for. */
 static void
 test_safety (void)
@@ -412,6 +451,7 @@ main (int   argc,
   g_test_add_func ("/handout/empty-programme", test_empty_programme);
   g_test_add_func ("/handout/unknown-language", test_unknown_language);
   g_test_add_func ("/handout/no-font", test_no_font);
+  g_test_add_func ("/handout/key", test_key);
   g_test_add_func ("/handout/safety", test_safety);
   g_test_add_func ("/handout/working-side", test_working_side);
   add_cases ();
