@@ -73,11 +73,11 @@ test_languages (void)
   for (guint i = 0; i < paths->len; i++)
     {
       g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, TRUE, NULL);
 
       for (guint j = 0; languages[j] != NULL; j++)
         {
           g_autoptr (SwPhrases) phrases = sw_phrases_new (languages[j], NULL);
-          g_autoptr (SwFigure) figure = sw_figure_new (spec, TRUE, NULL);
           g_autofree char *text = sw_figure_dup_text (figure, phrases);
 
           g_test_message ("%s: %s", languages[j], text);
