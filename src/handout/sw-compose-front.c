@@ -81,7 +81,8 @@ add_week_strip (SwFlow *flow,
 {
   SwComposer *self = flow->composer;
   double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-  double cell_pt = MIN (flow->width_pt / 7.0, 3.0 * size_pt);
+  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_SMALL_STRONG) + 0.4 * size_pt;
+  double cell_pt = MIN (flow->width_pt / 7.0, MAX (3.0 * size_pt, day_pt));
   double box_pt = 1.25 * size_pt;
   SwFlow below = *flow;
 
@@ -230,8 +231,7 @@ compose_general_care (SwComposer *self,
                       SwClient   *client)
 {
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
-
-  g_autofree char *text = g_strjoinv (" ", words);
+  g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const *) words);
 
   if (sw_text_is_set (text))
     sw_composer_boxed (self, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
