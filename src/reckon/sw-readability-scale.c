@@ -54,7 +54,7 @@ static const SwReadabilityScale scales[] = {
 };
 
 static const SwReadabilityScale no_formula
-    = { NULL, "words-a-sentence", "words", 1.0, DBL_MAX, 15.0, FALSE, NULL, NULL, sw_readability_get_sentence_words };
+    = { NULL, "words-a-sentence", "words-a-sentence", 1.0, DBL_MAX, 15.0, FALSE, NULL, NULL, sw_readability_get_sentence_words };
 
 /* Written without blanks between words: nothing can be counted. */
 static const char *const without_blanks[] = { "ja", "km", "lo", "my", "th", "yue", "zh", NULL };
@@ -152,6 +152,28 @@ sw_readability_scale_describe (const SwReadabilityScale *self,
     return g_strdup_printf (_ ("school year %s (first Wiener Sachtextformel)"), number);
 
   return g_strdup_printf (_ ("%s words a sentence (no accepted formula known for this language)"), number);
+}
+
+/**
+ * sw_readability_scale_describe_briefly:
+ * @value: a value of this scale
+ *
+ * Returns: (transfer full): the value with its unit, as part of a sentence
+ */
+char *
+sw_readability_scale_describe_briefly (const SwReadabilityScale *self,
+                                       double                    value)
+{
+  g_autofree char *number = dup_number (self, value);
+
+  if (self->reckon == sw_readability_get_grade)
+    return g_strdup_printf (_ ("school grade %s"), number);
+  if (self->reckon == sw_readability_get_perspicuity)
+    return g_strdup_printf (_ ("%s of 100 points, %s"), number, find_step (value));
+  if (self->reckon == sw_readability_get_sachtext)
+    return g_strdup_printf (_ ("school year %s"), number);
+
+  return g_strdup_printf (_ ("%s words a sentence"), number);
 }
 
 /**

@@ -39,6 +39,8 @@ gboolean sw_readability_scale_is_hard (const SwReadabilityScale *self,
                                        double                    value);
 char *sw_readability_scale_describe (const SwReadabilityScale *self,
                                      double                    value);
+char *sw_readability_scale_describe_briefly (const SwReadabilityScale *self,
+                                             double                    value);
 char *sw_readability_scale_describe_aim (const SwReadabilityScale *self);
 const char *sw_readability_scale_get_source (const SwReadabilityScale *self);
 
