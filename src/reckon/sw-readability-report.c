@@ -29,6 +29,25 @@ new_report (const SwReadabilityScale *scale)
 }
 
 static void
+add_sentence (SwReadabilityReport *self,
+              SwItem              *item,
+              SwReadabilityField   field,
+              guint                number,
+              char                *text,
+              const SwReadability *counts)
+{
+  SwReadabilitySentence *sentence = g_new0 (SwReadabilitySentence, 1);
+
+  sentence->text = text;
+  sentence->counts = *counts;
+  sentence->item = item != NULL ? g_object_ref (item) : NULL;
+  sentence->field = field;
+  sentence->number = number;
+  g_ptr_array_add (self->sentences, sentence);
+  sw_readability_add (&self->counts, counts);
+}
+
+static void
 read_text (SwReadabilityReport *self,
            SwItem              *item,
            SwReadabilityField   field,
@@ -39,19 +58,11 @@ read_text (SwReadabilityReport *self,
     {
       SwReadability counts = { 0 };
       char *words = sw_sentence_take (&text, self->scale, &counts);
-      SwReadabilitySentence *sentence;
 
       if (words == NULL)
         return;
 
-      sentence = g_new0 (SwReadabilitySentence, 1);
-      sentence->text = words;
-      sentence->counts = counts;
-      sentence->item = item != NULL ? g_object_ref (item) : NULL;
-      sentence->field = field;
-      sentence->number = number;
-      g_ptr_array_add (self->sentences, sentence);
-      sw_readability_add (&self->counts, &counts);
+      add_sentence (self, item, field, number, words, &counts);
     }
 }
 
@@ -206,6 +217,55 @@ sw_readability_report_new_for_programme (SwProgramme *programme)
 
   complete (self);
   return g_steal_pointer (&self);
+}
+
+static SwReadabilityReport *
+find_part (GPtrArray *parts,
+           SwItem    *item)
+{
+  for (guint i = 0; i < parts->len; i++)
+    {
+      SwReadabilityReport *part = parts->pdata[i];
+
+      if (((const SwReadabilitySentence *) part->sentences->pdata[0])->item == item)
+        return part;
+    }
+
+  return NULL;
+}
+
+/**
+ * sw_readability_report_split:
+ * @self: the report of a programme
+ *
+ * Returns: (transfer full) (element-type SwReadabilityReport): a report for each exercise, in no order
+ */
+GPtrArray *
+sw_readability_report_split (const SwReadabilityReport *self)
+{
+  GPtrArray *parts = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_readability_report_free);
+
+  for (guint i = 0; i < self->sentences->len; i++)
+    {
+      const SwReadabilitySentence *sentence = self->sentences->pdata[i];
+      SwReadabilityReport *part;
+
+      if (sw_item_get_exercise (sentence->item) == NULL)
+        continue;
+
+      part = find_part (parts, sentence->item);
+      if (part == NULL)
+        {
+          part = new_report (self->scale);
+          g_ptr_array_add (parts, part);
+        }
+      add_sentence (part, sentence->item, sentence->field, sentence->number, g_strdup (sentence->text),
+                    &sentence->counts);
+    }
+  for (guint i = 0; i < parts->len; i++)
+    complete (parts->pdata[i]);
+
+  return parts;
 }
 
 /**

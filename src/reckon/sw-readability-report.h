@@ -71,6 +71,7 @@ typedef struct
 
 SwReadabilityReport *sw_readability_report_new_for_text (const SwExerciseText *text);
 SwReadabilityReport *sw_readability_report_new_for_programme (SwProgramme *programme);
+GPtrArray *sw_readability_report_split (const SwReadabilityReport *self);
 void sw_readability_report_free (SwReadabilityReport *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwReadabilityReport, sw_readability_report_free)
 
