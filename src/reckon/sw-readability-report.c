@@ -34,11 +34,13 @@ add_sentence (SwReadabilityReport *self,
               SwReadabilityField   field,
               guint                number,
               char                *text,
+              guint                index,
               const SwReadability *counts)
 {
   SwReadabilitySentence *sentence = g_new0 (SwReadabilitySentence, 1);
 
   sentence->text = text;
+  sentence->index = index;
   sentence->counts = *counts;
   sentence->item = item != NULL ? g_object_ref (item) : NULL;
   sentence->field = field;
@@ -62,7 +64,7 @@ read_text (SwReadabilityReport *self,
       if (words == NULL)
         return;
 
-      add_sentence (self, item, field, number, words, &counts);
+      add_sentence (self, item, field, number, words, self->sentences->len, &counts);
     }
 }
 
@@ -219,6 +221,19 @@ sw_readability_report_new_for_programme (SwProgramme *programme)
   return g_steal_pointer (&self);
 }
 
+/* An exercise's sentences follow each other, so that any of them tells its place. */
+static int
+compare_parts (gconstpointer a,
+               gconstpointer b)
+{
+  const SwReadabilityReport *first = *(const SwReadabilityReport *const *) a;
+  const SwReadabilityReport *second = *(const SwReadabilityReport *const *) b;
+  guint first_index = ((const SwReadabilitySentence *) first->sentences->pdata[0])->index;
+  guint second_index = ((const SwReadabilitySentence *) second->sentences->pdata[0])->index;
+
+  return (first_index > second_index) - (first_index < second_index);
+}
+
 static SwReadabilityReport *
 find_part (GPtrArray *parts,
            SwItem    *item)
@@ -238,7 +253,8 @@ find_part (GPtrArray *parts,
  * sw_readability_report_split:
  * @self: the report of a programme
  *
- * Returns: (transfer full) (element-type SwReadabilityReport): a report for each exercise, in no order
+ * Returns: (transfer full) (element-type SwReadabilityReport): a report for each exercise, in the order
+ *   of the programme
  */
 GPtrArray *
 sw_readability_report_split (const SwReadabilityReport *self)
@@ -260,8 +276,9 @@ sw_readability_report_split (const SwReadabilityReport *self)
           g_ptr_array_add (parts, part);
         }
       add_sentence (part, sentence->item, sentence->field, sentence->number, g_strdup (sentence->text),
-                    &sentence->counts);
+                    sentence->index, &sentence->counts);
     }
+  g_ptr_array_sort (parts, compare_parts);
   for (guint i = 0; i < parts->len; i++)
     complete (parts->pdata[i]);
 

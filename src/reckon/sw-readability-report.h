@@ -32,6 +32,7 @@ typedef enum
 /**
  * SwReadabilitySentence:
  * @text: the sentence
+ * @index: how many sentences come before it in what was read
  * @counts: what is counted in it
  * @adds: by how much, in the scale's unit, the text would be easier to read without it; 0 for an only sentence
  * @item: (nullable): the item of the programme
@@ -43,6 +44,7 @@ typedef enum
 typedef struct
 {
   char *text;
+  guint index;
   SwReadability counts;
   double adds;
   SwItem *item;
