@@ -202,11 +202,12 @@ sw_readability_scale_get_source (const SwReadabilityScale *self)
     return _ ("Texts for clients should be readable with six years of school (target of the American Medical "
               "Association and the National Institutes of Health).");
   if (self->reckon == sw_readability_get_perspicuity)
-    return _ ("From 65 points on, primary school is enough, as recommended for clients (INFLESZ scale: "
-              "Barrio-Cantalejo and others 2008).");
+    return _ ("From 65 points on, primary school is enough to read it (INFLESZ scale: Barrio-Cantalejo and others "
+              "2008); six years of school are the target for clients (American Medical Association and the National "
+              "Institutes of Health).");
   if (self->reckon == sw_readability_get_sachtext)
-    return _ ("The value is the school year that can read it (Bamberger and Vanecek 1984); six are recommended for "
-              "clients (target of the American Medical Association and the National Institutes of Health).");
+    return _ ("The value is the school year that can read it (Bamberger and Vanecek 1984); six years of school are "
+              "the target for clients (American Medical Association and the National Institutes of Health).");
 
   return _ ("For this language only the length of sentences can be told; 15 words on average are common practice.");
 }

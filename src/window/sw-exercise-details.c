@@ -150,7 +150,7 @@ describe_reading (SwExercise *exercise)
       const SwExerciseText *text = sw_exercise_get_nth_text (exercise, i);
       g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_text (text);
       g_autofree char *reading = report != NULL ? sw_readability_report_describe (report)
-                                                : g_strdup (_("not known how to reckon in this language"));
+                                                : g_strdup (_("nothing can be counted in this script"));
 
       if (i > 0)
         g_string_append_c (lines, '\n');
@@ -168,7 +168,8 @@ static void
 add_reading (SwExerciseDetails    *self,
              const SwExerciseText *shown)
 {
-  g_autofree char *reading = describe_reading (self->exercise);
+  g_autofree char *words = describe_reading (self->exercise);
+  g_autofree char *reading = sw_label_capitalised (words);
   g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_text (shown);
   g_auto (GStrv) hardest = report != NULL ? sw_readability_report_dup_hardest (report) : NULL;
 
