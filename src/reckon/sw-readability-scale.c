@@ -25,6 +25,8 @@
  * rather levels than years. It was made for factual texts, and is in use for German health texts with the same
  * target (JMIR Dermatol 2020;3:e16095; Urol Int 2018;100:79-84). Amstad's points (1978) have no school years.
  *
+ * What of this was looked up and what is from memory is in tests/reference/readability-scales.csv.
+ *
  * Any other: a sentence of 15 words on average is common practice of plain writing, and no more than that. */
 #include "config.h"
 
@@ -39,7 +41,8 @@
 static const char *const english_abbreviations[]
     = { "approx", "dr", "e.g", "fig", "i.e", "mr", "mrs", "ms", "no", "st", "vs", NULL };
 static const char *const spanish_abbreviations[]
-    = { "aprox", "art", "d", "dr", "dra", "ej", "fig", "máx", "mín", "núm", "p", "pág", "sr", "sra", "ud", "uds", NULL };
+    = { "aprox", "art", "d", "dr", "dra", "ej", "fig", "máx", "mín", "núm", "p", "pág", "sr", "sra", "ud",
+        "uds", NULL };
 static const char *const german_abbreviations[]
     = { "abb", "b", "bzw", "ca", "d", "dr", "evtl", "ggf", "h", "inkl", "max", "mind", "nr", "prof", "s",
         "tel", "u", "vgl", "z", NULL };
@@ -54,7 +57,8 @@ static const SwReadabilityScale scales[] = {
 };
 
 static const SwReadabilityScale no_formula
-    = { NULL, "words-a-sentence", "words-a-sentence", 1.0, DBL_MAX, 15.0, FALSE, NULL, NULL, sw_readability_get_sentence_words };
+    = { NULL, "words-a-sentence", "words-a-sentence", 1.0, DBL_MAX, 15.0, FALSE, NULL, NULL,
+        sw_readability_get_sentence_words };
 
 /* Written without blanks between words: nothing can be counted. */
 static const char *const without_blanks[] = { "ja", "km", "lo", "my", "th", "yue", "zh", NULL };

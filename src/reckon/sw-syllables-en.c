@@ -17,8 +17,8 @@ static const char silent_within[] = "[^aeiouy](?<!l)e(?:ly|ful|less|ness|ments?|
                                     "|[aeiouy]le(?:ly|ful|less|ness|ments?|where|times?|thing|body|one)$";
 
 /* Vowels side by side that are two syllables: "create", "idea", "fluid", "easier", "rhythm". */
-static const char apart[] = "ia(?!l$|n$|lly$|ge|r$)|eo(?!u)|io(?!n|u)|[^cgstx]iou|(?<!q)ua(?!r)|uou|ii|io[^n]us|[^q]uet|ying"
-                            "|[^aeiou]ier|(?<!q)uing|[^gq]uity|creat|[^tscgxh]ion|[^tscg]ian$|[^tc]ial|oing|dience"
+static const char apart[] = "ia(?!l$|n$|lly$|ge|r$)|eo(?!u)|io(?!n|u)|[^cgstx]iou|(?<!q)ua(?!r)|uou|ii|io[^n]us|[^q]uet"
+                            "|ying|[^aeiou]ier|(?<!q)uing|[^gq]uity|creat|[^tscgxh]ion|[^tscg]ian$|[^tc]ial|oing|dience"
                             "|[^tcs]ient|ea(?=tor)|coo(?=rd|per)|sm$|thm$";
 
 /* Words of handouts whose syllables no rule above counts rightly. */

@@ -268,8 +268,8 @@ test_finding_spanish (Fixture       *fixture,
   assert_finding (fixture, "reading:szigriszt-pazos:9",
                   "The handout is hard to read: 8.7 of 100 points, very hard (Szigriszt-Pazos, INFLESZ); aim: 65 or "
                   "above.",
-                  "“La recuperación funcional progresiva persigue la estabilización neuromuscular.” (Bridge, what it is "
-                  "for)");
+                  "“La recuperación funcional progresiva persigue la estabilización neuromuscular.” (Bridge, what it "
+                  "is for)");
 }
 
 /* Of 8 words in two sentences 5 have three syllables or more, the same 5 are long, and 1 has one syllable:

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Reading grades against passages counted by other programs (readability*.csv), syllables against a dictionary and other
- * programs (syllables*.csv), and the formulas against published values and values worked by hand. */
+ * Reading grades against passages counted by other programs (readability*.csv), syllables against a dictionary and
+ * other programs (syllables*.csv), and the formulas against published values and values worked by hand. */
 #include "config.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 #include "sw-sentence.h"
 #include "sw-syllables.h"
@@ -252,6 +253,24 @@ test_perspicuity (void)
   g_assert_cmpfloat_with_epsilon (sw_readability_get_perspicuity (&hard), 32.315, 0.0005);
 }
 
+static void
+test_inflesz (void)
+{
+  const SwReadabilityScale *scale = sw_readability_scale_get ("es");
+  g_autoptr (GPtrArray) rows = read_rows ("readability-scales.csv");
+
+  g_assert_cmpuint (rows->len, ==, 8);
+  for (guint i = 0; i < rows->len; i++)
+    {
+      char **row = rows->pdata[i];
+      g_autofree char *words = sw_readability_scale_describe (scale, g_ascii_strtod (row[1], NULL));
+      g_autofree char *step = g_strdup_printf (", %s (", row[2]);
+
+      g_test_message ("%s", words);
+      g_assert_nonnull (strstr (words, step));
+    }
+}
+
 /* The tests of the Python package textstat (MIT license) expect 3.77 and 13.913 for two sentences with these counts;
  * the third is worked by hand. */
 static void
@@ -323,6 +342,7 @@ main (int    argc,
   g_test_add_func ("/readability/spanish/passages", test_spanish_passages);
   g_test_add_func ("/readability/spanish/syllables", test_spanish_syllables);
   g_test_add_func ("/readability/spanish/perspicuity", test_perspicuity);
+  g_test_add_func ("/readability/spanish/inflesz", test_inflesz);
   g_test_add_func ("/readability/german/passages", test_german_passages);
   g_test_add_func ("/readability/german/syllables", test_german_syllables);
   g_test_add_func ("/readability/german/joints", test_german_joints);
