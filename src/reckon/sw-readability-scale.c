@@ -23,7 +23,7 @@
  *
  * German: the value is the school year directly (Bamberger, Vanecek 1984), from 4 to 15, of which those above 12 are
  * rather levels than years. It was made for factual texts, and is in use for German health texts with the same
- * target (JMIR Dermatol 2020;3:e16095; Urol Int 2018;100:79-84). Amstad's points (1978) have no school years.
+ * target (JMIR Dermatol 2020;3:e16095; Urol Int 2018;100:79). Amstad's points (1978) have no school years.
  *
  * What of this was looked up and what is from memory is in tests/reference/readability-scales.csv.
  *
