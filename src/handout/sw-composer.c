@@ -50,28 +50,16 @@ sw_text_dup_short (const char *text)
   return g_strconcat (start, "…", NULL);
 }
 
-/* The direction of the first letter that has one (Unicode Standard Annex 9, rules P2 and P3). */
-static FriBidiParType
-find_direction (const char *text)
+/* Whether the first letter that has a direction leads to the right (Unicode Standard Annex 9, rules P2 and P3). */
+static gboolean
+is_left_to_right (const char *text)
 {
   glong n;
   g_autofree gunichar *letters = g_utf8_to_ucs4_fast (text, -1, &n);
   g_autofree FriBidiCharType *types = g_new (FriBidiCharType, n + 1);
 
   fribidi_get_bidi_types (letters, (FriBidiStrIndex) n, types);
-  return fribidi_get_par_direction (types, (FriBidiStrIndex) n);
-}
-
-static gboolean
-is_right_to_left (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_RTL;
-}
-
-static gboolean
-is_left_to_right (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_LTR;
+  return fribidi_get_par_direction (types, (FriBidiStrIndex) n) == FRIBIDI_PAR_LTR;
 }
 
 static PangoContext *
@@ -117,7 +105,7 @@ sw_composer_init (SwComposer             *self,
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
-  self->style.mirrored = is_right_to_left (sw_phrases_get (phrases, "front.title"));
+  self->style.mirrored = sw_phrases_is_right_to_left (phrases);
   self->context = new_context (fonts, options->language, self->style.mirrored);
   self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
@@ -204,7 +192,7 @@ new_layout (SwComposer *self,
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width);
   /* All begins at the right then; Pango itself swaps the sides of lines that run against the context's direction. */
-  if (self->style.mirrored && !is_left_to_right (valid))
+  if (self->style.mirrored && !is_left_to_right (strong != NULL ? strong : valid))
     pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
 
   if (strong != NULL)
