@@ -200,6 +200,8 @@ sw_compose_exercise (SwComposer  *self,
   if (!sw_telling_load_figure (&telling, error))
     return FALSE;
   choose_sizes (&telling);
+  if (self->layout == SW_LAYOUT_LARGE_PRINT)
+    sw_composer_start_page (self);
 
   sw_composer_open (self, "Sect");
   compose_heading (&telling, heading);

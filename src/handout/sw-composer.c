@@ -326,6 +326,19 @@ sw_composer_set_last_keep (SwComposer *self,
 }
 
 /**
+ * sw_composer_start_page:
+ *
+ * What is composed next starts a page, unless a heading stands before it that it belongs to.
+ */
+void
+sw_composer_start_page (SwComposer *self)
+{
+  if (self->blocks->len > 0
+      && ((SwBlock *) g_ptr_array_index (self->blocks, self->blocks->len - 1))->strip.keep == SW_KEEP_FREE)
+    sw_composer_set_last_keep (self, SW_KEEP_NEVER);
+}
+
+/**
  * sw_composer_open_frame:
  * @line_pt: width of its line
  *

@@ -108,6 +108,7 @@ void sw_composer_end (SwFlow *flow,
                       SwKeep  keep);
 void sw_composer_set_last_keep (SwComposer *self,
                                 SwKeep      keep);
+void sw_composer_start_page (SwComposer *self);
 void sw_composer_open_frame (SwComposer *self,
                              double      line_pt);
 void sw_composer_close_frame (SwComposer *self);
