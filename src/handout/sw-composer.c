@@ -11,11 +11,13 @@
 #include <pango/pangocairo.h>
 
 #include "sw-composer.h"
+#include "sw-flow-lines.h"
 
 /* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.25 em apart. */
 #define LINE_FACTOR 0.92f
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
+#define STRONG_GAP "  "
 
 /**
  * sw_text_is_set:
@@ -79,6 +81,7 @@ new_context (PangoFontMap *fonts,
  * @fonts: a font map no other thread uses meanwhile
  * @phrases: words of the client's language
  * @options: what the handout is to look like
+ * @clinic: whose number and address can be tapped
  * @before: (nullable): what was measured for the handout before
  */
 void
@@ -86,12 +89,15 @@ sw_composer_init (SwComposer             *self,
                   PangoFontMap           *fonts,
                   SwPhrases              *phrases,
                   const SwHandoutOptions *options,
-                  SwMeasured             *before)
+                  SwClinic               *clinic,
+                SwMeasured             *before)
 {
   *self = (SwComposer){
     .phrases = sw_phrases_ref (phrases),
     .layout = options->layout,
     .parts = options->parts,
+    .form = options->form,
+    .links = sw_links_new (phrases, clinic),
   };
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
@@ -133,6 +139,7 @@ sw_composer_restart (SwComposer *self)
   self->frame_pt = 0.0;
   self->rail = FALSE;
   self->n_exercises = 0;
+  self->n_checks = 0;
 }
 
 void
@@ -143,6 +150,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
+  g_clear_pointer (&self->links, g_array_unref);
   g_clear_object (&self->context);
   sw_tags_clear (&self->tags);
 }
@@ -167,16 +175,60 @@ sw_composer_close (SwComposer *self)
   self->parent = self->parent->parent;
 }
 
+/* Whether one of the two is the other, or the other in some country: "en" and "en-GB". */
+static gboolean
+is_same_language (const char *one,
+                  const char *other)
+{
+  gsize length = MIN (strlen (one), strlen (other));
+
+  return g_ascii_strncasecmp (one, other, length) == 0 && strchr ("-", one[length]) != NULL
+         && strchr ("-", other[length]) != NULL;
+}
+
+/**
+ * sw_composer_find_other_language:
+ * @language: BCP 47 tag of a text
+ *
+ * Returns: (transfer none) (nullable): the tag, interned, when the text is not in the handout's language
+ */
+const char *
+sw_composer_find_other_language (SwComposer *self,
+                                 const char *language)
+{
+  return is_same_language (self->language, language) ? NULL : g_intern_string (language);
+}
+
+static void
+add_attribute (PangoAttrList  *attributes,
+               PangoAttribute *attribute,
+               gsize           start,
+               gsize           end)
+{
+  attribute->start_index = (guint) start;
+  attribute->end_index = (guint) end;
+  pango_attr_list_insert (attributes, attribute);
+}
+
+static gsize
+get_strong_length (const char *strong)
+{
+  return strong != NULL ? strlen (strong) + strlen (STRONG_GAP) : 0;
+}
+
 static PangoLayout *
 new_layout (SwComposer *self,
             SwTextRole  role,
             int         width,
+            const char *language,
             const char *strong,
             const char *text)
 {
   PangoLayout *layout = pango_layout_new (self->context);
   g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
+  g_autofree char *whole = strong != NULL ? g_strconcat (strong, STRONG_GAP, valid, NULL) : NULL;
+  g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
 
   pango_layout_set_font_description (layout, font);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
@@ -188,18 +240,39 @@ new_layout (SwComposer *self,
 
   if (strong != NULL)
     {
-      g_autofree char *whole = g_strconcat (strong, "  ", valid, NULL);
-      g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
-      PangoAttribute *bold = pango_attr_weight_new (PANGO_WEIGHT_BOLD);
-
-      bold->end_index = (guint) strlen (strong);
-      pango_attr_list_insert (attributes, bold);
+      add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
       pango_layout_set_text (layout, whole, -1);
-      pango_layout_set_attributes (layout, attributes);
     }
   else
     pango_layout_set_text (layout, valid, -1);
+  if (language != NULL)
+    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (language)),
+                   get_strong_length (strong), G_MAXUINT);
+  /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
+  add_attribute (attributes, pango_attr_insert_hyphens_new (FALSE), 0, G_MAXUINT);
+  pango_layout_set_attributes (layout, attributes);
 
+  return layout;
+}
+
+static PangoLayout *
+get_layout (SwComposer *self,
+            SwTextRole  role,
+            double      width_pt,
+            const char *language,
+            const char *strong,
+            const char *text)
+{
+  int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
+  g_autofree char *key = g_strdup_printf ("%d %d %s %s\n%s", role, width, language != NULL ? language : "",
+                                          strong != NULL ? strong : "", text);
+  PangoLayout *layout = sw_measured_get_layout (self->measured, key);
+
+  if (layout == NULL)
+    {
+      layout = new_layout (self, role, width, language, strong, text);
+      sw_measured_add_layout (self->measured, g_steal_pointer (&key), layout);
+    }
   return layout;
 }
 
@@ -219,16 +292,7 @@ sw_composer_get_layout (SwComposer *self,
                         const char *strong,
                         const char *text)
 {
-  int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
-  g_autofree char *key = g_strdup_printf ("%d %d %s\n%s", role, width, strong != NULL ? strong : "", text);
-  PangoLayout *layout = sw_measured_get_layout (self->measured, key);
-
-  if (layout == NULL)
-    {
-      layout = new_layout (self, role, width, strong, text);
-      sw_measured_add_layout (self->measured, g_steal_pointer (&key), layout);
-    }
-  return layout;
+  return get_layout (self, role, width_pt, NULL, strong, text);
 }
 
 /**
@@ -358,57 +422,6 @@ sw_composer_close_frame (SwComposer *self)
   self->frame_pt = 0.0;
 }
 
-static double
-get_lines_height (PangoLayout *layout,
-                  int          first,
-                  int          n,
-                  double      *top_pt)
-{
-  PangoLayoutIter *iter = pango_layout_get_iter (layout);
-  int index = 0;
-  int top = 0;
-  int bottom = 0;
-
-  do
-    {
-      int line_top;
-      int line_bottom;
-
-      pango_layout_iter_get_line_yrange (iter, &line_top, &line_bottom);
-      if (index == first)
-        top = line_top;
-      if (index == first + n - 1)
-        bottom = line_bottom;
-      index++;
-    }
-  while (index < first + n && pango_layout_iter_next_line (iter));
-  pango_layout_iter_free (iter);
-
-  if (top_pt != NULL)
-    *top_pt = (double) top / PANGO_SCALE;
-  return (double) (bottom - top) / PANGO_SCALE;
-}
-
-static SwPiece *
-add_lines (SwFlow      *flow,
-           SwTextRole   role,
-           SwTag       *tag,
-           PangoLayout *layout,
-           int          first,
-           int          n)
-{
-  double height_pt = get_lines_height (layout, first, n, NULL);
-  SwPiece *piece
-      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, flow->y_pt, flow->width_pt, height_pt);
-
-  piece->layout = g_object_ref (layout);
-  piece->first_line = first;
-  piece->n_lines = n;
-  piece->grey = sw_text_role_get_grey (role);
-  flow->y_pt += height_pt;
-  return piece;
-}
-
 /**
  * sw_composer_paragraph:
  * @role: decides size and weight
@@ -432,7 +445,7 @@ sw_composer_paragraph (SwComposer *self,
 {
   PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, strong, text);
   int n_lines = pango_layout_get_line_count (layout);
-  double line_pt = get_lines_height (layout, 0, n_lines, NULL) / n_lines;
+  double line_pt = sw_lines_get_height_pt (layout, 0, n_lines, NULL) / n_lines;
   int most = MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
   SwTag *tag = sw_tags_add (&self->tags, self->parent, tag_name);
 
@@ -441,7 +454,8 @@ sw_composer_paragraph (SwComposer *self,
       int n = MIN (most, n_lines - first);
       SwFlow flow = sw_composer_begin (self);
 
-      add_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout, first, n);
+      sw_flow_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout,
+                     get_strong_length (strong), first, n);
       sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
@@ -489,9 +503,9 @@ sw_flow_text (SwFlow     *flow,
               const char *strong,
               const char *text)
 {
-  PangoLayout *layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
+  PangoLayout *layout = get_layout (flow->composer, role, flow->width_pt, flow->language, strong, text);
 
-  add_lines (flow, role, tag, layout, 0, pango_layout_get_line_count (layout));
+  sw_flow_lines (flow, role, tag, layout, get_strong_length (strong), 0, pango_layout_get_line_count (layout));
 }
 
 /**
@@ -559,6 +573,7 @@ sw_flow_numbered_item (SwFlow     *flow,
   SwTag *body = sw_tags_add (&self->tags, item, "LBody");
 
   label_column.width_pt = 2.0 * indent_pt;
+  label_column.language = NULL;
   sw_flow_text (&label_column, role == SW_TEXT_SMALL ? SW_TEXT_SMALL_STRONG : SW_TEXT_STRONG, label_tag, NULL, label);
   column.left_pt += indent_pt;
   column.width_pt -= indent_pt;

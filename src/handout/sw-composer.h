@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sw-block.h"
+#include "sw-link.h"
 #include "sw-measured.h"
 #include "sw-phrases.h"
 #include "sw-style.h"
@@ -16,6 +17,8 @@ G_BEGIN_DECLS
  * @date: day of the handout, ISO 8601
  * @layout: how the exercises are told
  * @parts: set of #SwPagePart that are shown
+ * @form: whether boxes and lines can be filled in
+ * @links: (element-type SwLink): what can be tapped wherever it is printed
  * @context: where Pango measures
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
@@ -32,6 +35,7 @@ G_BEGIN_DECLS
  * @n_cards: how many cards stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
  * @n_exercises: exercises numbered so far
+ * @n_checks: self-checks so far
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
  * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
@@ -44,6 +48,8 @@ typedef struct
   char *date;
   SwLayout layout;
   SwSet parts;
+  gboolean form;
+  GArray *links;
   PangoContext *context;
   SwMeasured *measured;
   GPtrArray *blocks;
@@ -60,6 +66,7 @@ typedef struct
   int n_cards;
   double tallest_picture;
   int n_exercises;
+  int n_checks;
   GArray *large;
 } SwComposer;
 
@@ -70,6 +77,7 @@ typedef struct
  * @left_pt: left edge of the column
  * @width_pt: its width
  * @y_pt: where the next thing goes, from the top of the block
+ * @language: (nullable): BCP 47 tag of the texts that go in when they are not in the handout's language; interned
  *
  * A column within a block that fills downwards. A plain value: a copy is another column.
  */
@@ -80,6 +88,7 @@ typedef struct
   double left_pt;
   double width_pt;
   double y_pt;
+  const char *language;
 } SwFlow;
 
 gboolean sw_text_is_set (const char *text);
@@ -88,6 +97,7 @@ void sw_composer_init (SwComposer             *self,
                        PangoFontMap           *fonts,
                        SwPhrases              *phrases,
                        const SwHandoutOptions *options,
+                       SwClinic               *clinic,
                        SwMeasured             *before);
 gboolean sw_composer_shows (const SwComposer *self,
                             SwPagePart        part);
@@ -96,6 +106,8 @@ void sw_composer_clear (SwComposer *self);
 SwTag *sw_composer_open (SwComposer *self,
                          const char *name);
 void sw_composer_close (SwComposer *self);
+const char *sw_composer_find_other_language (SwComposer *self,
+                                             const char *language);
 PangoLayout *sw_composer_get_layout (SwComposer *self,
                                      SwTextRole  role,
                                      double      width_pt,
@@ -153,6 +165,20 @@ void sw_flow_symbol (SwFlow  *flow,
                      double   y_pt,
                      double   size_pt,
                      double   grey);
+void sw_flow_field (SwFlow     *flow,
+                    SwTag      *around,
+                    SwFieldKind kind,
+                    double      x_pt,
+                    double      y_pt,
+                    double      width_pt,
+                    double      height_pt,
+                    char       *name,
+                    char       *label);
+void sw_flow_empty_cell (SwFlow *flow,
+                         SwTag  *cell,
+                         double  x_pt,
+                         double  width_pt,
+                         double  height_pt);
 void sw_flow_box (SwFlow *flow,
                   double  x_pt,
                   double  y_pt,

@@ -260,7 +260,7 @@ sw_handout_new_after (SwProgramme             *programme,
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  sw_composer_init (&self->composer, fonts, phrases, options, before);
+  sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
   if (!lay_out_as_planned (self, programme, error))
     return NULL;
 
@@ -445,6 +445,7 @@ sw_handout_to_pdf (SwHandout  *self,
     .subject = sw_phrases_get (self->composer.phrases, "document.subject"),
     .language = self->composer.language,
     .date = self->composer.date,
+    .field_pt = sw_style_get_size_pt (&self->composer.style, SW_TEXT_TABLE),
   };
   return sw_pdf_new (&self->pages, &self->composer, &self->furniture, &facts, error);
 }
