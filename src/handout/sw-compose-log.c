@@ -330,15 +330,15 @@ compose_contact (SwComposer *self,
   double body_pt = self->style.body_pt;
   g_autoptr (GPtrArray) lines = g_ptr_array_new_with_free_func (g_free);
   g_autofree char *from = sw_compose_clinic (self->phrases, clinic);
+  g_autofree char *phone = sw_composer_isolate (self, sw_clinic_get_phone (clinic));
+  g_autofree char *email = sw_composer_isolate (self, sw_clinic_get_email (clinic));
 
   if (*from != '\0')
     g_ptr_array_add (lines, g_strdup (from));
   if (*sw_clinic_get_phone (clinic) != '\0')
-    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", sw_clinic_get_phone (clinic),
-                            NULL));
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", phone, NULL));
   if (*sw_clinic_get_email (clinic) != '\0')
-    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", sw_clinic_get_email (clinic),
-                            NULL));
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", email, NULL));
   if (*sw_clinic_get_address (clinic) != '\0')
     g_ptr_array_add (lines, g_strdup (sw_clinic_get_address (clinic)));
 

@@ -18,6 +18,8 @@
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
 #define STRONG_GAP "  "
+#define FIRST_STRONG_ISOLATE "\342\201\250"
+#define POP_ISOLATE "\342\201\251"
 
 /**
  * sw_text_is_set:
@@ -106,6 +108,22 @@ sw_composer_init (SwComposer             *self,
   self->context = new_context (fonts, options->language, self->style.mirrored);
   self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
+}
+
+/**
+ * sw_composer_isolate:
+ * @text: a text of any origin within one of the handout's
+ *
+ * Among words written from right to left a telephone number would change the order of its groups, and words of the
+ * other direction would lend their full stop to those around them (Unicode Standard Annex 9, 2.7: isolate them).
+ *
+ * Returns: (transfer full): the text; with its own direction where the handout is written from right to left
+ */
+char *
+sw_composer_isolate (const SwComposer *self,
+                     const char       *text)
+{
+  return self->style.mirrored ? g_strconcat (FIRST_STRONG_ISOLATE, text, POP_ISOLATE, NULL) : g_strdup (text);
 }
 
 /**
@@ -227,7 +245,8 @@ new_layout (SwComposer *self,
   PangoLayout *layout = pango_layout_new (self->context);
   g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
-  g_autofree char *whole = strong != NULL ? g_strconcat (strong, STRONG_GAP, valid, NULL) : NULL;
+  g_autofree char *isolated = sw_composer_isolate (self, valid);
+  g_autofree char *whole = strong != NULL ? g_strconcat (strong, STRONG_GAP, isolated, NULL) : NULL;
   g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
 
   pango_layout_set_font_description (layout, font);

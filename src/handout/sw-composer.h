@@ -99,6 +99,8 @@ void sw_composer_init (SwComposer             *self,
                        const SwHandoutOptions *options,
                        SwClinic               *clinic,
                        SwMeasured             *before);
+char *sw_composer_isolate (const SwComposer *self,
+                           const char       *text);
 gboolean sw_composer_shows (const SwComposer *self,
                             SwPagePart        part);
 void sw_composer_restart (SwComposer *self);
