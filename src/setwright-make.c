@@ -225,6 +225,7 @@ run_handout (char   **paths,
   g_autoptr (SwProgramme) programme = load_programme (paths[0], error);
   g_autoptr (SwHandout) handout = NULL;
   g_autoptr (GBytes) pdf = NULL;
+  g_autofree char *warning = NULL;
   SwHandoutOptions how;
 
   if (programme == NULL)
@@ -241,6 +242,9 @@ run_handout (char   **paths,
     return EXIT_TROUBLE;
 
   handout = sw_handout_new (programme, &how, error);
+  warning = handout != NULL ? sw_handout_dup_warning (handout) : NULL;
+  if (warning != NULL)
+    g_printerr ("%s\n", warning);
   pdf = handout != NULL ? sw_handout_to_pdf (handout, error) : NULL;
   return write_bytes (pdf, error) ? 0 : EXIT_TROUBLE;
 }

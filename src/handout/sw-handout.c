@@ -3,13 +3,18 @@
  * The handout as a whole: from a programme to pages that anything can draw. */
 #include "config.h"
 
+#include <glib/gi18n.h>
 #include <pango/pangocairo.h>
 
 #include "sw-compose.h"
 #include "sw-handout.h"
+#include "sw-missing.h"
 #include "sw-pdf.h"
 
 #define CODE_LENGTH 8
+
+/* A warning names no more characters than these. */
+#define MOST_NAMED 8
 
 /* A page filled no further than this has room for a larger picture. */
 #define ROOMY 0.75
@@ -23,6 +28,7 @@ struct _SwHandout
   SwFurniture furniture;
   char *title;
   char *author;
+  char *missing;
 };
 
 G_DEFINE_FINAL_TYPE (SwHandout, sw_handout, G_TYPE_OBJECT)
@@ -38,6 +44,7 @@ sw_handout_finalize (GObject *object)
   sw_composer_clear (&self->composer);
   g_free (self->title);
   g_free (self->author);
+  g_free (self->missing);
 
   G_OBJECT_CLASS (sw_handout_parent_class)->finalize (object);
 }
@@ -267,6 +274,7 @@ sw_handout_new_after (SwProgramme             *programme,
 
   sw_measured_forget_before (self->composer.measured);
   make_furniture (self, programme);
+  self->missing = sw_missing_find (&self->pages, &self->composer, &self->furniture);
   return g_steal_pointer (&self);
 }
 
@@ -411,6 +419,50 @@ sw_handout_draw_page (SwHandout *self,
   g_return_if_fail (page >= 0 && page < self->pages.n_pages);
 
   sw_pages_paint (&self->pages, &self->composer, &self->furniture, page, cr, NULL);
+}
+
+/**
+ * sw_handout_get_missing:
+ *
+ * Returns: (transfer none): each character that no installed font has, once, in the order of the pages; "" for none
+ */
+const char *
+sw_handout_get_missing (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  return self->missing;
+}
+
+/**
+ * sw_handout_dup_warning:
+ *
+ * Returns: (transfer full) (nullable): what the therapist should know before these pages are given to anybody
+ */
+char *
+sw_handout_dup_warning (SwHandout *self)
+{
+  g_autoptr (GString) names = g_string_new (NULL);
+  int n = 0;
+
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  for (const char *at = self->missing; *at != '\0' && n < MOST_NAMED; at = g_utf8_next_char (at), n++)
+    {
+      gunichar letter = g_utf8_get_char (at);
+
+      g_string_append (names, n > 0 ? ", " : "");
+      g_string_append_unichar (names, letter);
+      g_string_append_printf (names, " (U+%04X)", letter);
+    }
+  if (n == 0)
+    return NULL;
+  if (g_utf8_strlen (self->missing, -1) > n)
+    g_string_append (names, ", …");
+
+  return g_strdup_printf (_("No installed font has these characters: %s. The pages have empty boxes in their place. "
+                            "Install a font that has them, or write it in another way."),
+                          names->str);
 }
 
 /**
