@@ -73,8 +73,12 @@ has_ink (const char *text,
          int         end)
 {
   for (const char *at = text + start; at < text + end; at = g_utf8_next_char (at))
-    if (!g_unichar_isspace (g_utf8_get_char (at)))
-      return TRUE;
+    {
+      gunichar letter = g_utf8_get_char (at);
+
+      if (!g_unichar_isspace (letter) && g_unichar_type (letter) != G_UNICODE_FORMAT)
+        return TRUE;
+    }
 
   return FALSE;
 }
