@@ -224,6 +224,9 @@ def check_links_and_fields(document, name):
         faults.append(f"{laid_out} fields were laid out, {count(document, 'Form')} are elements, {len(fields)} are there")
     if any(field["ischeckbox"] == field["istext"] or field["value"] not in ("/Off", None) for field in fields):
         faults.append("a field is neither an empty box nor an empty line")
+    names = any(field["fullname"] == "client-name" for field in fields)
+    if names != (laid_out > 0 and not name.startswith("hebrew")):
+        faults.append("names can be typed exactly where the handout is not in Latin letters")
     if uris - {"tel:01632960234", "mailto:clinic@example.org"} or "tel:01632960234" not in uris:
         faults.append(f"the links lead to {uris}")
     return faults
