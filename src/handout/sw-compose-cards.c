@@ -28,14 +28,16 @@ add_name (SwFlow     *flow,
   double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_STRONG);
   g_autofree char *number = g_strdup_printf ("%d", ++self->n_exercises);
   g_autofree char *outline = g_strdup_printf ("%s  %s", number, telling->text->name);
+  g_autofree char *name = sw_text_dup_short (telling->text->name);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
   SwFlow line = *flow;
 
   sw_flow_entry (flow, sw_item_get_id (telling->item), outline, 2);
   sw_flow_add_number (&line, tag, number, size_pt);
   line.y_pt += 0.1 * size_pt;
-  line.language = telling->language;
-  sw_flow_text (&line, SW_TEXT_STRONG, sw_tags_add (&self->tags, tag, "Span"), NULL, telling->text->name);
+  self->text_language = telling->language;
+  sw_flow_text (&line, SW_TEXT_STRONG, sw_tags_add (&self->tags, tag, "Span"), NULL, name);
+  self->text_language = NULL;
   flow->y_pt = MAX (line.y_pt, flow->y_pt + 1.45 * size_pt) + 0.3 * size_pt;
 }
 

@@ -51,11 +51,16 @@ collect_session (SwSession *session)
 static Columns
 choose_columns (SwComposer *self)
 {
+  static const char *const ratings[] = { "log.effort", "log.pain", "log.scale", NULL };
   double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
+  double gap_pt = 0.4 * small_pt;
+  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_TABLE_STRONG) + gap_pt;
+  double rating_pt = sw_compose_widest_pt (self, SW_TEXT_TABLE_STRONG, ratings) + gap_pt;
   Columns columns;
 
-  columns.day_pt = MIN (3.0 * small_pt, 0.074 * self->width_pt);
-  columns.rating_pt = MIN (4.0 * small_pt, 0.1 * self->width_pt);
+  /* As wide as boxes and words need, but the exercises' names keep a fifth of the row. */
+  columns.day_pt = CLAMP (day_pt, MIN (3.0 * small_pt, 0.074 * self->width_pt), 0.08 * self->width_pt);
+  columns.rating_pt = CLAMP (rating_pt, MIN (4.0 * small_pt, 0.1 * self->width_pt), 0.12 * self->width_pt);
   columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
   return columns;
 }
@@ -206,8 +211,9 @@ compose_row (SwComposer    *self,
   head->scope = "Row";
   cell.width_pt = columns->name_pt - 0.8 * body_pt;
   cell.y_pt = pad_pt;
-  cell.language = sw_composer_find_other_language (self, text->language);
+  self->text_language = sw_composer_find_other_language (self, text->language);
   sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, name);
+  self->text_language = NULL;
   row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
 
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
@@ -330,14 +336,14 @@ compose_contact (SwComposer *self,
   double body_pt = self->style.body_pt;
   g_autoptr (GPtrArray) lines = g_ptr_array_new_with_free_func (g_free);
   g_autofree char *from = sw_compose_clinic (self->phrases, clinic);
-  g_autofree char *phone = sw_composer_isolate (self, sw_clinic_get_phone (clinic));
-  g_autofree char *email = sw_composer_isolate (self, sw_clinic_get_email (clinic));
+  const char *phone = sw_clinic_get_phone (clinic);
+  const char *email = sw_clinic_get_email (clinic);
 
   if (*from != '\0')
     g_ptr_array_add (lines, g_strdup (from));
-  if (*sw_clinic_get_phone (clinic) != '\0')
+  if (*phone != '\0')
     g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", phone, NULL));
-  if (*sw_clinic_get_email (clinic) != '\0')
+  if (*email != '\0')
     g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", email, NULL));
   if (*sw_clinic_get_address (clinic) != '\0')
     g_ptr_array_add (lines, g_strdup (sw_clinic_get_address (clinic)));

@@ -91,15 +91,6 @@ compose_stop_band (SwComposer *self)
   sw_composer_end (&flow, 1.0 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
-static char *
-dup_call (SwComposer *self,
-          SwClinic   *clinic)
-{
-  g_autofree char *phone = sw_composer_isolate (self, sw_clinic_get_phone (clinic));
-
-  return sw_phrases_format (self->phrases, "stop.call", "phone", phone, NULL);
-}
-
 static void
 compose_call_clinic (SwComposer *self,
                      SwClinic   *clinic,
@@ -107,7 +98,8 @@ compose_call_clinic (SwComposer *self,
 {
   if (sw_text_is_set (sw_clinic_get_phone (clinic)))
     {
-      g_autofree char *call = dup_call (self, clinic);
+      g_autofree char *call
+          = sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL);
 
       sw_composer_paragraph (self, SW_TEXT_STRONG, "P", NULL, call, gap_pt, SW_KEEP_TOGETHER);
     }
@@ -121,11 +113,10 @@ dup_call_now (SwComposer *self,
               const char *with_number,
               const char *without)
 {
-  g_autofree char *number = sw_composer_isolate (self, sw_clinic_get_emergency_number (clinic));
+  const char *number = sw_clinic_get_emergency_number (clinic);
 
-  return sw_text_is_set (sw_clinic_get_emergency_number (clinic))
-             ? sw_phrases_format (self->phrases, with_number, "number", number, NULL)
-             : g_strdup (sw_phrases_get (self->phrases, without));
+  return sw_text_is_set (number) ? sw_phrases_format (self->phrases, with_number, "number", number, NULL)
+                                 : g_strdup (sw_phrases_get (self->phrases, without));
 }
 
 /**
@@ -139,10 +130,12 @@ sw_compose_stop_short (SwComposer  *self,
 {
   SwClinic *clinic = sw_programme_get_clinic (programme);
   g_autofree char *now = dup_call_now (self, clinic, "stop.short", "stop.short-no-number");
-  g_autofree char *call
-      = sw_text_is_set (sw_clinic_get_phone (clinic)) ? dup_call (self, clinic) : g_strdup ("");
-  g_autofree char *text = g_strjoin (" ", now, sw_phrases_get (self->phrases, "stop.short-same-day"),
-                                     sw_phrases_get (self->phrases, "stop.first"), call, NULL);
+  g_autofree char *call = sw_text_is_set (sw_clinic_get_phone (clinic))
+                              ? sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL)
+                              : g_strdup ("");
+  const char *const sentences[] = { now, sw_phrases_get (self->phrases, "stop.short-same-day"),
+                                    sw_phrases_get (self->phrases, "stop.first"), call, NULL };
+  g_autofree char *text = sw_phrases_sentences (self->phrases, sentences);
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_boxed (&flow, SW_SYMBOL_STOP, STOP_FRAME_PT, SW_TEXT_SMALL, sw_phrases_get (self->phrases, "stop.heading"),

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Measures paragraphs, lists and boxes and sets them down as blocks. Here alone Pango is asked, and here alone its
- * units become points. */
+ * Measures paragraphs and items and sets them down as blocks, columns (sw-flow.c) as blocks of their own. Pango is asked
+ * in these two files alone, and there its units become points. */
 #include "config.h"
 
 #include <math.h>
@@ -11,7 +11,6 @@
 #include <pango/pangocairo.h>
 
 #include "sw-composer.h"
-#include "sw-flow-lines.h"
 
 /* Times the font's own line height (about 1.36 em in Noto Sans), so lines are some 1.25 em apart. */
 #define LINE_FACTOR 0.92f
@@ -20,6 +19,7 @@
 #define STRONG_GAP "  "
 #define FIRST_STRONG_ISOLATE "\342\201\250"
 #define POP_ISOLATE "\342\201\251"
+#define LONGEST_NAME 80
 
 /**
  * sw_text_is_set:
@@ -33,28 +33,36 @@ sw_text_is_set (const char *text)
   return text != NULL && *text != '\0';
 }
 
-/* The direction of the first letter that has one (Unicode Standard Annex 9, rules P2 and P3). */
-static FriBidiParType
-find_direction (const char *text)
+/**
+ * sw_text_dup_short:
+ * @text: a name or title
+ *
+ * Returns: (transfer full): the same, or its beginning with an ellipsis where it is longer than any name needs to be
+ */
+char *
+sw_text_dup_short (const char *text)
+{
+  g_autofree char *valid = g_utf8_make_valid (text, -1);
+  g_autofree char *line = g_strdelimit (g_strdup (valid), "\n", ' ');
+  g_autofree char *start = NULL;
+
+  if (g_utf8_strlen (line, -1) <= LONGEST_NAME)
+    return g_steal_pointer (&line);
+
+  start = g_utf8_substring (line, 0, LONGEST_NAME - 1);
+  return g_strconcat (start, "…", NULL);
+}
+
+/* Whether the first letter that has a direction leads to the right (Unicode Standard Annex 9, rules P2 and P3). */
+static gboolean
+is_left_to_right (const char *text)
 {
   glong n;
   g_autofree gunichar *letters = g_utf8_to_ucs4_fast (text, -1, &n);
   g_autofree FriBidiCharType *types = g_new (FriBidiCharType, n + 1);
 
   fribidi_get_bidi_types (letters, (FriBidiStrIndex) n, types);
-  return fribidi_get_par_direction (types, (FriBidiStrIndex) n);
-}
-
-static gboolean
-is_right_to_left (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_RTL;
-}
-
-static gboolean
-is_left_to_right (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_LTR;
+  return fribidi_get_par_direction (types, (FriBidiStrIndex) n) == FRIBIDI_PAR_LTR;
 }
 
 static PangoContext *
@@ -104,26 +112,34 @@ sw_composer_init (SwComposer             *self,
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
-  self->style.mirrored = is_right_to_left (sw_phrases_get (phrases, "front.title"));
+  self->style.mirrored = sw_phrases_is_right_to_left (phrases);
   self->context = new_context (fonts, options->language, self->style.mirrored);
   self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
 }
 
-/**
- * sw_composer_isolate:
- * @text: a text of any origin within one of the handout's
- *
- * Among words written from right to left a telephone number would change the order of its groups, and words of the
- * other direction would lend their full stop to those around them (Unicode Standard Annex 9, 2.7: isolate them).
- *
- * Returns: (transfer full): the text; with its own direction where the handout is written from right to left
- */
-char *
-sw_composer_isolate (const SwComposer *self,
-                     const char       *text)
+/* Whether one of the two is the other, or the other in some country: "en" and "en-GB". */
+static gboolean
+is_same_language (const char *one,
+                  const char *other)
 {
-  return self->style.mirrored ? g_strconcat (FIRST_STRONG_ISOLATE, text, POP_ISOLATE, NULL) : g_strdup (text);
+  gsize length = MIN (strlen (one), strlen (other));
+
+  return g_ascii_strncasecmp (one, other, length) == 0 && (one[length] == '\0' || one[length] == '-')
+         && (other[length] == '\0' || other[length] == '-');
+}
+
+/**
+ * sw_composer_find_other_language:
+ * @language: BCP 47 tag of a text
+ *
+ * Returns: (transfer none) (nullable): the tag, interned, when the text is not in the handout's language
+ */
+const char *
+sw_composer_find_other_language (SwComposer *self,
+                                 const char *language)
+{
+  return is_same_language (self->language, language) ? NULL : g_intern_string (language);
 }
 
 /**
@@ -158,6 +174,7 @@ sw_composer_restart (SwComposer *self)
   self->rail = FALSE;
   self->n_exercises = 0;
   self->n_checks = 0;
+  self->text_language = NULL;
 }
 
 void
@@ -193,28 +210,28 @@ sw_composer_close (SwComposer *self)
   self->parent = self->parent->parent;
 }
 
-/* Whether one of the two is the other, or the other in some country: "en" and "en-GB". */
-static gboolean
-is_same_language (const char *one,
-                  const char *other)
+/**
+ * sw_composer_get_strong_length:
+ * @strong: (nullable): words in bold that stand before a text
+ *
+ * Returns: how many bytes they take in the measured text, with the gap behind them
+ */
+gsize
+sw_composer_get_strong_length (const char *strong)
 {
-  gsize length = MIN (strlen (one), strlen (other));
-
-  return g_ascii_strncasecmp (one, other, length) == 0 && strchr ("-", one[length]) != NULL
-         && strchr ("-", other[length]) != NULL;
+  return strong != NULL ? strlen (strong) + strlen (STRONG_GAP) : 0;
 }
 
-/**
- * sw_composer_find_other_language:
- * @language: BCP 47 tag of a text
- *
- * Returns: (transfer none) (nullable): the tag, interned, when the text is not in the handout's language
- */
-const char *
-sw_composer_find_other_language (SwComposer *self,
-                                 const char *language)
+/* Words in bold and a text behind them. Among words written from right to left those of the other direction would lend
+ * their full stop to the others (Unicode Standard Annex 9, 2.7: isolate them). */
+static char *
+join_strong (SwComposer *self,
+             const char *strong,
+             const char *text)
 {
-  return is_same_language (self->language, language) ? NULL : g_intern_string (language);
+  if (self->style.mirrored)
+    return g_strconcat (strong, STRONG_GAP, FIRST_STRONG_ISOLATE, text, POP_ISOLATE, NULL);
+  return g_strconcat (strong, STRONG_GAP, text, NULL);
 }
 
 static void
@@ -228,25 +245,17 @@ add_attribute (PangoAttrList  *attributes,
   pango_attr_list_insert (attributes, attribute);
 }
 
-static gsize
-get_strong_length (const char *strong)
-{
-  return strong != NULL ? strlen (strong) + strlen (STRONG_GAP) : 0;
-}
-
 static PangoLayout *
 new_layout (SwComposer *self,
             SwTextRole  role,
             int         width,
-            const char *language,
             const char *strong,
             const char *text)
 {
   PangoLayout *layout = pango_layout_new (self->context);
   g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
-  g_autofree char *isolated = sw_composer_isolate (self, valid);
-  g_autofree char *whole = strong != NULL ? g_strconcat (strong, STRONG_GAP, isolated, NULL) : NULL;
+  g_autofree char *whole = strong != NULL ? join_strong (self, strong, valid) : g_strdup (valid);
   g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
 
   pango_layout_set_font_description (layout, font);
@@ -254,44 +263,19 @@ new_layout (SwComposer *self,
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width);
   /* All begins at the right then; Pango itself swaps the sides of lines that run against the context's direction. */
-  if (self->style.mirrored && !is_left_to_right (valid))
+  if (self->style.mirrored && !is_left_to_right (strong != NULL ? strong : valid))
     pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
 
   if (strong != NULL)
-    {
-      add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
-      pango_layout_set_text (layout, whole, -1);
-    }
-  else
-    pango_layout_set_text (layout, valid, -1);
-  if (language != NULL)
-    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (language)),
-                   get_strong_length (strong), G_MAXUINT);
+    add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
+  if (self->text_language != NULL)
+    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (self->text_language)),
+                   sw_composer_get_strong_length (strong), G_MAXUINT);
   /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
   add_attribute (attributes, pango_attr_insert_hyphens_new (FALSE), 0, G_MAXUINT);
+  pango_layout_set_text (layout, whole, -1);
   pango_layout_set_attributes (layout, attributes);
 
-  return layout;
-}
-
-static PangoLayout *
-get_layout (SwComposer *self,
-            SwTextRole  role,
-            double      width_pt,
-            const char *language,
-            const char *strong,
-            const char *text)
-{
-  int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
-  g_autofree char *key = g_strdup_printf ("%d %d %s %s\n%s", role, width, language != NULL ? language : "",
-                                          strong != NULL ? strong : "", text);
-  PangoLayout *layout = sw_measured_get_layout (self->measured, key);
-
-  if (layout == NULL)
-    {
-      layout = new_layout (self, role, width, language, strong, text);
-      sw_measured_add_layout (self->measured, g_steal_pointer (&key), layout);
-    }
   return layout;
 }
 
@@ -311,7 +295,18 @@ sw_composer_get_layout (SwComposer *self,
                         const char *strong,
                         const char *text)
 {
-  return get_layout (self, role, width_pt, NULL, strong, text);
+  int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
+  g_autofree char *key
+      = g_strdup_printf ("%d %d %s %s\n%s", role, width, self->text_language != NULL ? self->text_language : "",
+                         strong != NULL ? strong : "", text);
+  PangoLayout *layout = sw_measured_get_layout (self->measured, key);
+
+  if (layout == NULL)
+    {
+      layout = new_layout (self, role, width, strong, text);
+      sw_measured_add_layout (self->measured, g_steal_pointer (&key), layout);
+    }
+  return layout;
 }
 
 /**
@@ -441,6 +436,17 @@ sw_composer_close_frame (SwComposer *self)
   self->frame_pt = 0.0;
 }
 
+/* How many lines of a text stand in one block: it then takes no more than half a page. */
+static int
+get_lines_a_block (SwComposer  *self,
+                   PangoLayout *layout)
+{
+  int n_lines = pango_layout_get_line_count (layout);
+  double line_pt = sw_layout_get_lines_height (layout, 0, n_lines) / n_lines;
+
+  return MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
+}
+
 /**
  * sw_composer_paragraph:
  * @role: decides size and weight
@@ -464,8 +470,7 @@ sw_composer_paragraph (SwComposer *self,
 {
   PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, strong, text);
   int n_lines = pango_layout_get_line_count (layout);
-  double line_pt = sw_lines_get_height_pt (layout, 0, n_lines, NULL) / n_lines;
-  int most = MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
+  int most = get_lines_a_block (self, layout);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, tag_name);
 
   for (int first = 0; first < n_lines; first += most)
@@ -474,243 +479,99 @@ sw_composer_paragraph (SwComposer *self,
       SwFlow flow = sw_composer_begin (self);
 
       sw_flow_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout,
-                     get_strong_length (strong), first, n);
+                     sw_composer_get_strong_length (strong), first, n);
       sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
 
 /**
- * sw_flow_entry:
- * @item_id: (nullable): the item that is told in this column
- * @outline: (nullable): its line in the outline
- * @outline_level: 1 for a session, 2 for an exercise
- */
-void
-sw_flow_entry (SwFlow     *flow,
-               const char *item_id,
-               const char *outline,
-               int         outline_level)
-{
-  SwEntry entry = {
-    .item_id = (char *) item_id,
-    .is_exercise = item_id != NULL && outline_level == 2,
-    .outline = (char *) outline,
-    .outline_level = outline_level,
-    .left_pt = flow->left_pt,
-    .width_pt = flow->width_pt,
-  };
-
-  sw_block_add_entry (flow->block, &entry);
-}
-
-void
-sw_flow_space (SwFlow *flow,
-               double  points)
-{
-  flow->y_pt += points;
-}
-
-/**
- * sw_flow_text:
- * @tag: (nullable): the element whose content this is
- * @strong: (nullable): words in bold before the text
- */
-void
-sw_flow_text (SwFlow     *flow,
-              SwTextRole  role,
-              SwTag      *tag,
-              const char *strong,
-              const char *text)
-{
-  PangoLayout *layout = get_layout (flow->composer, role, flow->width_pt, flow->language, strong, text);
-
-  sw_flow_lines (flow, role, tag, layout, get_strong_length (strong), 0, pango_layout_get_line_count (layout));
-}
-
-/**
- * sw_flow_text_in:
- * @tag_name: structure type of a new element for the text
- */
-void
-sw_flow_text_in (SwFlow     *flow,
-                 SwTextRole  role,
-                 const char *tag_name,
-                 const char *text)
-{
-  SwComposer *self = flow->composer;
-
-  sw_flow_text (flow, role, sw_tags_add (&self->tags, self->parent, tag_name), NULL, text);
-}
-
-/**
- * sw_flow_item:
+ * sw_composer_item:
  * @list: an element of type L
- * @symbol: the sign before the text
+ * @symbol: the sign before an item without a number
+ * @number: the item's number; 0 for none
+ * @text: the text, of any length
+ * @space_pt: white space before it
+ * @keep: whether a page may end after it
  *
- * An item of a list without numbers.
+ * Sets an item of a list as a block of its own, a long one divided between lines like a paragraph.
  */
 void
-sw_flow_item (SwFlow     *flow,
-              SwTextRole  role,
-              SwTag      *list,
-              SwSymbol    symbol,
-              const char *text)
+sw_composer_item (SwComposer *self,
+                  SwTextRole  role,
+                  SwTag      *list,
+                  SwSymbol    symbol,
+                  int         number,
+                  const char *text,
+                  double      space_pt,
+                  SwKeep      keep)
 {
-  SwComposer *self = flow->composer;
-  double size_pt = sw_style_get_size_pt (&self->style, role);
-  double indent_pt = 1.35 * size_pt;
-  SwFlow column = *flow;
   SwTag *item = sw_tags_add (&self->tags, list, "LI");
-  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
+  SwFlow flow = sw_composer_begin (self);
+  double left_pt;
+  double width_pt;
+  PangoLayout *layout;
+  SwTag *body;
+  int n_lines;
+  int most;
 
-  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.22 * size_pt, 0.88 * size_pt, SW_GREY_TEXT);
-  column.left_pt += indent_pt;
-  column.width_pt -= indent_pt;
-  sw_flow_text (&column, role, body, NULL, text);
-  flow->y_pt = column.y_pt;
-}
+  if (number > 0)
+    sw_flow_number (&flow, role, item, number);
+  else
+    sw_flow_sign (&flow, role, symbol);
+  left_pt = flow.left_pt;
+  width_pt = flow.width_pt;
+  body = sw_tags_add (&self->tags, item, "LBody");
+  layout = sw_composer_get_layout (self, role, width_pt, NULL, text);
+  n_lines = pango_layout_get_line_count (layout);
+  most = get_lines_a_block (self, layout);
 
-/**
- * sw_flow_numbered_item:
- * @list: an element of type L
- * @number: from 1
- */
-void
-sw_flow_numbered_item (SwFlow     *flow,
-                       SwTextRole  role,
-                       SwTag      *list,
-                       int         number,
-                       const char *text)
-{
-  SwComposer *self = flow->composer;
-  double indent_pt = (number < 10 ? 1.35 : 1.9) * sw_style_get_size_pt (&self->style, role);
-  g_autofree char *label = g_strdup_printf ("%d.", number);
-  SwFlow column = *flow;
-  SwFlow label_column = *flow;
-  SwTag *item = sw_tags_add (&self->tags, list, "LI");
-  SwTag *label_tag = sw_tags_add (&self->tags, item, "Lbl");
-  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
-
-  label_column.width_pt = 2.0 * indent_pt;
-  label_column.language = NULL;
-  sw_flow_text (&label_column, role == SW_TEXT_SMALL ? SW_TEXT_SMALL_STRONG : SW_TEXT_STRONG, label_tag, NULL, label);
-  column.left_pt += indent_pt;
-  column.width_pt -= indent_pt;
-  sw_flow_text (&column, role, body, NULL, text);
-  flow->y_pt = column.y_pt;
-}
-
-/**
- * sw_flow_list:
- * @symbol: the sign before each text
- * @texts: (array zero-terminated=1): the items, at least one
- */
-void
-sw_flow_list (SwFlow             *flow,
-              SwTextRole          role,
-              SwSymbol            symbol,
-              const char * const *texts)
-{
-  SwComposer *self = flow->composer;
-  SwTag *list = sw_tags_add (&self->tags, self->parent, "L");
-
-  list->numbering = "Disc";
-  for (guint i = 0; texts[i] != NULL; i++)
+  for (int first = 0; first < n_lines; first += most)
     {
-      if (i > 0)
-        sw_flow_space (flow, 0.08 * self->style.body_pt);
-      sw_flow_item (flow, role, list, symbol, texts[i]);
+      int n = MIN (most, n_lines - first);
+
+      if (first > 0)
+        flow = sw_composer_begin (self);
+      flow.left_pt = left_pt;
+      flow.width_pt = width_pt;
+      sw_flow_lines (&flow, role, n_lines <= most ? body : sw_tags_add (&self->tags, body, "Span"), layout, 0,
+                     first, n);
+      sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
 
-void
-sw_flow_symbol (SwFlow  *flow,
-                SwSymbol symbol,
-                double   x_pt,
-                double   y_pt,
-                double   size_pt,
-                double   grey)
-{
-  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_SYMBOL, NULL, x_pt, y_pt, size_pt, size_pt);
-
-  piece->symbol = symbol;
-  piece->grey = grey;
-}
-
-void
-sw_flow_box (SwFlow *flow,
-             double  x_pt,
-             double  y_pt,
-             double  width_pt,
-             double  height_pt,
-             double  grey)
-{
-  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_BOX, NULL, x_pt, y_pt, width_pt, height_pt);
-
-  piece->grey = grey;
-}
-
 /**
- * sw_flow_boxed:
+ * sw_composer_boxed:
  * @symbol: the sign in the box
- * @frame_pt: width of the frame's line; the heavier the more it matters
+ * @frame_pt: width of the frame's line
  * @heading: words in bold that stand first
+ * @text: the text, of any length
+ * @space_pt: white space before it
+ * @keep: whether a page may end after it
  *
- * A short text in a box the width of the column: frame, sign and heading words, so that it needs no colour.
+ * A text in a box of its own; one of more than half a page in a frame that may go on over pages.
  */
 void
-sw_flow_boxed (SwFlow     *flow,
-               SwSymbol    symbol,
-               double      frame_pt,
-               SwTextRole  role,
-               const char *heading,
-               const char *text)
+sw_composer_boxed (SwComposer *self,
+                   SwSymbol    symbol,
+                   double      frame_pt,
+                   SwTextRole  role,
+                   const char *heading,
+                   const char *text,
+                   double      space_pt,
+                   SwKeep      keep)
 {
-  SwComposer *self = flow->composer;
-  double body_pt = self->style.body_pt;
-  double pad_pt = 0.4 * body_pt;
-  double sign_pt = 1.4 * body_pt;
-  double top_pt = flow->y_pt;
-  SwFlow inner = *flow;
-  double height_pt;
+  PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, heading, text);
+  SwFlow flow;
 
-  sw_flow_symbol (flow, symbol, flow->left_pt + pad_pt + frame_pt, top_pt + frame_pt + pad_pt, sign_pt,
-                  SW_GREY_TEXT);
-  inner.left_pt += frame_pt + 1.9 * pad_pt + sign_pt;
-  inner.width_pt -= 2.0 * frame_pt + 2.9 * pad_pt + sign_pt;
-  inner.y_pt += frame_pt + pad_pt;
-  sw_flow_text (&inner, role, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
-  height_pt = MAX (inner.y_pt - top_pt, frame_pt + pad_pt + sign_pt) + pad_pt + frame_pt;
+  if (pango_layout_get_line_count (layout) > get_lines_a_block (self, layout))
+    {
+      sw_composer_open_frame (self, frame_pt);
+      sw_composer_paragraph (self, role, "P", heading, text, space_pt, keep);
+      sw_composer_close_frame (self);
+      return;
+    }
 
-  sw_flow_box (flow, flow->left_pt, top_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt + height_pt - frame_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt + flow->width_pt - frame_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
-  flow->y_pt = top_pt + height_pt;
-}
-
-/**
- * sw_flow_signed:
- * @symbol: the sign at the beginning
- * @heading: words in bold that stand first
- *
- * A short text with a sign before it, without a box.
- */
-void
-sw_flow_signed (SwFlow     *flow,
-                SwSymbol    symbol,
-                SwTextRole  role,
-                const char *heading,
-                const char *text)
-{
-  SwComposer *self = flow->composer;
-  double size_pt = sw_style_get_size_pt (&self->style, role);
-  double sign_pt = 1.25 * size_pt;
-  SwFlow inner = *flow;
-
-  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.05 * size_pt, sign_pt, SW_GREY_TEXT);
-  inner.left_pt += sign_pt + 0.4 * size_pt;
-  inner.width_pt -= sign_pt + 0.4 * size_pt;
-  sw_flow_text (&inner, role, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
-  flow->y_pt = MAX (inner.y_pt, flow->y_pt + sign_pt);
+  flow = sw_composer_begin (self);
+  sw_flow_boxed (&flow, symbol, frame_pt, role, heading, text);
+  sw_composer_end (&flow, space_pt, keep);
 }

@@ -36,6 +36,8 @@ G_BEGIN_DECLS
  * @tallest_picture: of a card for the wall, as a share of its width
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
+ * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
+ *   language; interned. Words in bold before a text are the handout's
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
  * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
@@ -67,6 +69,7 @@ typedef struct
   double tallest_picture;
   int n_exercises;
   int n_checks;
+  const char *text_language;
   GArray *large;
 } SwComposer;
 
@@ -77,7 +80,6 @@ typedef struct
  * @left_pt: left edge of the column
  * @width_pt: its width
  * @y_pt: where the next thing goes, from the top of the block
- * @language: (nullable): BCP 47 tag of the texts that go in when they are not in the handout's language; interned
  *
  * A column within a block that fills downwards. A plain value: a copy is another column.
  */
@@ -88,10 +90,10 @@ typedef struct
   double left_pt;
   double width_pt;
   double y_pt;
-  const char *language;
 } SwFlow;
 
 gboolean sw_text_is_set (const char *text);
+char *sw_text_dup_short (const char *text);
 
 void sw_composer_init (SwComposer             *self,
                        PangoFontMap           *fonts,
@@ -99,8 +101,6 @@ void sw_composer_init (SwComposer             *self,
                        const SwHandoutOptions *options,
                        SwClinic               *clinic,
                        SwMeasured             *before);
-char *sw_composer_isolate (const SwComposer *self,
-                           const char       *text);
 gboolean sw_composer_shows (const SwComposer *self,
                             SwPagePart        part);
 void sw_composer_restart (SwComposer *self);
@@ -110,6 +110,7 @@ SwTag *sw_composer_open (SwComposer *self,
 void sw_composer_close (SwComposer *self);
 const char *sw_composer_find_other_language (SwComposer *self,
                                              const char *language);
+gsize sw_composer_get_strong_length (const char *strong);
 PangoLayout *sw_composer_get_layout (SwComposer *self,
                                      SwTextRole  role,
                                      double      width_pt,
@@ -132,6 +133,33 @@ void sw_composer_paragraph (SwComposer *self,
                             double      space_pt,
                             SwKeep      keep);
 
+void sw_composer_item (SwComposer *self,
+                       SwTextRole  role,
+                       SwTag      *list,
+                       SwSymbol    symbol,
+                       int         number,
+                       const char *text,
+                       double      space_pt,
+                       SwKeep      keep);
+void sw_composer_boxed (SwComposer *self,
+                        SwSymbol    symbol,
+                        double      frame_pt,
+                        SwTextRole  role,
+                        const char *heading,
+                        const char *text,
+                        double      space_pt,
+                        SwKeep      keep);
+
+double sw_layout_get_lines_height (PangoLayout *layout,
+                                   int          first,
+                                   int          n);
+void sw_flow_lines (SwFlow      *flow,
+                    SwTextRole   role,
+                    SwTag       *tag,
+                    PangoLayout *layout,
+                    gsize        strong_length,
+                    int          first,
+                    int          n);
 void sw_flow_entry (SwFlow     *flow,
                     const char *item_id,
                     const char *outline,
@@ -147,6 +175,13 @@ void sw_flow_text_in (SwFlow     *flow,
                       SwTextRole  role,
                       const char *tag_name,
                       const char *text);
+void sw_flow_number (SwFlow    *flow,
+                     SwTextRole role,
+                     SwTag     *item,
+                     int        number);
+void sw_flow_sign (SwFlow    *flow,
+                   SwTextRole role,
+                   SwSymbol   symbol);
 void sw_flow_item (SwFlow     *flow,
                    SwTextRole  role,
                    SwTag      *list,

@@ -4,44 +4,14 @@
  * link or another language. All of them are drawn from the same layout, so that it looks the same either way. */
 #include "config.h"
 
-#include "sw-flow-lines.h"
+#include "sw-composer.h"
 #include "sw-text-part.h"
 
-/**
- * sw_lines_get_height_pt:
- * @first: a line, from 0
- * @n: how many lines from there, at least 1
- * @top_pt: (out) (optional): top of the first of them, from the top of the text
- */
-double
-sw_lines_get_height_pt (PangoLayout *layout,
-                        int          first,
-                        int          n,
-                        double      *top_pt)
+static double
+get_top_pt (PangoLayout *layout,
+            int          line)
 {
-  PangoLayoutIter *iter = pango_layout_get_iter (layout);
-  int index = 0;
-  int top = 0;
-  int bottom = 0;
-
-  do
-    {
-      int line_top;
-      int line_bottom;
-
-      pango_layout_iter_get_line_yrange (iter, &line_top, &line_bottom);
-      if (index == first)
-        top = line_top;
-      if (index == first + n - 1)
-        bottom = line_bottom;
-      index++;
-    }
-  while (index < first + n && pango_layout_iter_next_line (iter));
-  pango_layout_iter_free (iter);
-
-  if (top_pt != NULL)
-    *top_pt = (double) top / PANGO_SCALE;
-  return (double) (bottom - top) / PANGO_SCALE;
+  return line > 0 ? sw_layout_get_lines_height (layout, 0, line) : 0.0;
 }
 
 /* @top_pt: where line 0 of the layout would be. */
@@ -54,10 +24,9 @@ add_piece (SwFlow      *flow,
            int          first,
            int          n)
 {
-  double from_pt;
-  double height_pt = sw_lines_get_height_pt (layout, first, n, &from_pt);
   SwPiece *piece
-      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, top_pt + from_pt, flow->width_pt, height_pt);
+      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, top_pt + get_top_pt (layout, first),
+                      flow->width_pt, sw_layout_get_lines_height (layout, first, n));
 
   piece->layout = g_object_ref (layout);
   piece->first_line = first;
@@ -110,7 +79,7 @@ add_part (SwFlow           *flow,
       if (piece != NULL && part->link == NULL)
         {
           piece->n_lines = line - piece->first_line + 1;
-          piece->height_pt = sw_lines_get_height_pt (layout, piece->first_line, piece->n_lines, NULL);
+          piece->height_pt = sw_layout_get_lines_height (layout, piece->first_line, piece->n_lines);
           continue;
         }
 
@@ -146,18 +115,17 @@ sw_flow_lines (SwFlow      *flow,
                int          n)
 {
   g_autoptr (GArray) parts
-      = sw_text_parts_new (flow->composer->links, pango_layout_get_text (layout), strong_length, flow->language);
-  double from_pt;
-  double height_pt = sw_lines_get_height_pt (layout, first, n, &from_pt);
+      = sw_text_parts_new (flow->composer->links, pango_layout_get_text (layout), strong_length, flow->composer->text_language);
+  double top_pt = flow->y_pt - get_top_pt (layout, first);
 
   if (tag == NULL || parts->len < 2)
     {
-      add_piece (flow, role, tag, layout, flow->y_pt - from_pt, first, n);
+      add_piece (flow, role, tag, layout, top_pt, first, n);
       if (tag != NULL)
-        tag->language = flow->language;
+        tag->language = flow->composer->text_language;
     }
   for (guint i = 0; tag != NULL && parts->len > 1 && i < parts->len; i++)
-    add_part (flow, role, tag, layout, flow->y_pt - from_pt, first, n, &g_array_index (parts, SwTextPart, i));
+    add_part (flow, role, tag, layout, top_pt, first, n, &g_array_index (parts, SwTextPart, i));
 
-  flow->y_pt += height_pt;
+  flow->y_pt += sw_layout_get_lines_height (layout, first, n);
 }

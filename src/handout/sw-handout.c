@@ -7,6 +7,7 @@
 #include <pango/pangocairo.h>
 
 #include "sw-compose.h"
+#include "sw-font-check.h"
 #include "sw-handout.h"
 #include "sw-missing.h"
 #include "sw-pdf.h"
@@ -82,7 +83,6 @@ make_furniture (SwHandout   *self,
 {
   SwPhrases *phrases = self->composer.phrases;
   const char *phone = sw_clinic_get_phone (sw_programme_get_clinic (programme));
-  g_autofree char *isolated = sw_composer_isolate (&self->composer, phone);
   g_autofree char *code = g_strndup (sw_programme_get_id (programme), CODE_LENGTH);
   g_autofree char *code_text = sw_phrases_format (phrases, "page.code", "code", code, NULL);
   g_autofree char *day = sw_phrases_date (phrases, self->composer.date);
@@ -90,7 +90,7 @@ make_furniture (SwHandout   *self,
   self->furniture.running = make_running_head (phrases, programme);
   self->furniture.code = g_strjoin (" · ", code_text, day, NULL);
   self->furniture.phone
-      = *phone != '\0' ? sw_phrases_format (phrases, "page.phone", "phone", isolated, NULL) : g_strdup ("");
+      = *phone != '\0' ? sw_phrases_format (phrases, "page.phone", "phone", phone, NULL) : g_strdup ("");
   self->title = sw_phrases_format (phrases, "document.title", "code", code, NULL);
   self->author = g_strdup (sw_clinic_get_name (sw_programme_get_clinic (programme)));
 }
@@ -269,7 +269,8 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
-  if (!lay_out_as_planned (self, programme, error))
+  if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
+      || !lay_out_as_planned (self, programme, error))
     return NULL;
 
   sw_measured_forget_before (self->composer.measured);

@@ -424,6 +424,19 @@ sw_piece_get_text_extents (const SwPiece *piece,
     }
 }
 
+/* Where the piece is on a page that is drawn smaller because it would not fit. */
+static SwPiece
+scale_piece (SwPiece        piece,
+             const SwPlace *place,
+             const SwStyle *style)
+{
+  piece.x_pt = style->left_pt + (piece.x_pt - style->left_pt) * place->scale;
+  piece.y_pt = place->y_pt + (piece.y_pt - place->y_pt) * place->scale;
+  piece.width_pt *= place->scale;
+  piece.height_pt *= place->scale;
+  return piece;
+}
+
 static char *
 dup_piece_text (const SwPiece *piece)
 {
@@ -448,6 +461,22 @@ dup_piece_text (const SwPiece *piece)
   return g_strndup (text + start, (gsize) (end - start));
 }
 
+/* What it is called in a dump. A text that goes on in other pieces has the place of the whole; those are its parts. */
+static const char *
+get_kind (const SwPiece *piece)
+{
+  static const char *const kinds[] = {
+    [SW_PIECE_TEXT] = "text", [SW_PIECE_FIGURE] = "figure", [SW_PIECE_SYMBOL] = "symbol",
+    [SW_PIECE_BOX] = "box",   [SW_PIECE_EMPTY] = "empty",   [SW_PIECE_FIELD] = "field",
+  };
+  const PangoLayoutLine *line;
+
+  if (piece->kind != SW_PIECE_TEXT)
+    return kinds[piece->kind];
+  line = pango_layout_get_line_readonly (piece->layout, piece->first_line);
+  return piece->start > line->start_index ? "part" : "text";
+}
+
 /**
  * sw_pages_dump:
  *
@@ -457,10 +486,6 @@ char *
 sw_pages_dump (const SwPages *pages,
                SwComposer    *composer)
 {
-  static const char *const kinds[] = {
-    [SW_PIECE_TEXT] = "text", [SW_PIECE_FIGURE] = "figure", [SW_PIECE_SYMBOL] = "symbol",
-    [SW_PIECE_BOX] = "box",   [SW_PIECE_EMPTY] = "empty",   [SW_PIECE_FIELD] = "field",
-  };
   GString *out = g_string_new (NULL);
   int page = -1;
 
@@ -476,12 +501,14 @@ sw_pages_dump (const SwPages *pages,
         }
       for (guint j = 0; j < place->block->pieces->len; j++)
         {
-          SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, j), place, &composer->style);
+          SwPiece piece = scale_piece (place_piece (&g_array_index (place->block->pieces, SwPiece, j), place,
+                                                    &composer->style),
+                                       place, &composer->style);
           g_autofree char *text = dup_piece_text (&piece);
           g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
           g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');
 
-          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", kinds[piece.kind], piece.x_pt, piece.y_pt,
+          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", get_kind (&piece), piece.x_pt, piece.y_pt,
                                   piece.width_pt, piece.height_pt, escaped);
         }
     }

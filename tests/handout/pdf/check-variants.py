@@ -37,8 +37,8 @@ def read_dump(path):
     for line in open(path, encoding="utf-8"):
         if line.startswith("page "):
             pages.append([])
-        elif line.startswith("text "):
-            pages[-1].append(re.fullmatch(r'text (?:\S+ ){4}"(.*)"\n', line)[1].replace('\\"', '"').replace("|", " "))
+        elif line.startswith(("text ", "part ")):
+            pages[-1].append(re.fullmatch(r'(?:text|part) (?:\S+ ){4}"(.*)"\n', line)[1].replace('\\"', '"').replace("|", " "))
     return pages
 
 
