@@ -383,7 +383,8 @@ add_signature (SwFlow     *column,
   for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
     sw_flow_field (column, self->parent, fields[i].kind, column->left_pt + fields[i].start * column->width_pt,
                    column->y_pt - field_pt, fields[i].share * column->width_pt, field_pt,
-                   g_strdup (strchr (fields[i].key, '.') + 1), g_strdup (sw_phrases_get (self->phrases, fields[i].key)));
+                   g_strdup (strchr (fields[i].key, '.') + 1),
+                   g_strdup (sw_phrases_get (self->phrases, fields[i].key)));
   sw_flow_space (column, 0.8 + 0.1 * body_pt);
   sw_flow_text_in (column, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, key));
 }

@@ -114,15 +114,16 @@ sw_flow_lines (SwFlow      *flow,
                int          first,
                int          n)
 {
+  const SwComposer *self = flow->composer;
   g_autoptr (GArray) parts
-      = sw_text_parts_new (flow->composer->links, pango_layout_get_text (layout), strong_length, flow->composer->text_language);
+      = sw_text_parts_new (self->links, pango_layout_get_text (layout), strong_length, self->text_language);
   double top_pt = flow->y_pt - get_top_pt (layout, first);
 
   if (tag == NULL || parts->len < 2)
     {
       add_piece (flow, role, tag, layout, top_pt, first, n);
       if (tag != NULL)
-        tag->language = flow->composer->text_language;
+        tag->language = self->text_language;
     }
   for (guint i = 0; tag != NULL && parts->len > 1 && i < parts->len; i++)
     add_part (flow, role, tag, layout, top_pt, first, n, &g_array_index (parts, SwTextPart, i));

@@ -425,7 +425,8 @@ sw_handout_draw_page (SwHandout *self,
 /**
  * sw_handout_get_missing:
  *
- * Returns: (transfer none): each character that no installed font has, once, in the order of the pages; "" for none
+ * Returns: (transfer none): each character that no installed font can print, once, in the order of the pages; "" for
+ *   none
  */
 const char *
 sw_handout_get_missing (SwHandout *self)
@@ -461,8 +462,8 @@ sw_handout_dup_warning (SwHandout *self)
   if (g_utf8_strlen (self->missing, -1) > n)
     g_string_append (names, ", …");
 
-  return g_strdup_printf (_("No installed font has these characters: %s. The pages have empty boxes in their place. "
-                            "Install a font that has them, or write it in another way."),
+  return g_strdup_printf (_("No installed font can print these characters: %s. The pages have empty boxes or nothing "
+                            "in their place. Install a TrueType font that has them, or write it in another way."),
                           names->str);
 }
 

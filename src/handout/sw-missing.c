@@ -1,25 +1,38 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Which characters no font has: where they should be, the pages have empty boxes. */
+ * Which characters no font can print: where they should be, the pages have empty boxes or nothing. */
 #include "config.h"
 
+#include "sw-font-check.h"
 #include "sw-missing.h"
 
 static void
+add_letter (gunichar    letter,
+            GHashTable *seen,
+            GString    *found)
+{
+  if (g_unichar_validate (letter) && !g_unichar_isspace (letter) && g_hash_table_add (seen, GUINT_TO_POINTER (letter)))
+    g_string_append_unichar (found, letter);
+}
+
+static void
 collect_run (const PangoGlyphItem *run,
+             const char           *text,
              GHashTable           *seen,
              GString              *found)
 {
+  const char *end = text + run->item->offset + run->item->length;
+
   for (int i = 0; i < run->glyphs->num_glyphs; i++)
     {
       PangoGlyph glyph = run->glyphs->glyphs[i].glyph;
-      gunichar letter = glyph & ~PANGO_GLYPH_UNKNOWN_FLAG;
 
-      if (glyph == PANGO_GLYPH_EMPTY || (glyph & PANGO_GLYPH_UNKNOWN_FLAG) == 0)
-        continue;
-      if (g_hash_table_add (seen, GUINT_TO_POINTER (letter)) && g_unichar_validate (letter))
-        g_string_append_unichar (found, letter);
+      if (glyph != PANGO_GLYPH_EMPTY && (glyph & PANGO_GLYPH_UNKNOWN_FLAG) != 0)
+        add_letter (glyph & ~PANGO_GLYPH_UNKNOWN_FLAG, seen, found);
     }
+  if (sw_font_is_lossy (run->item->analysis.font))
+    for (const char *at = text + run->item->offset; at < end; at = g_utf8_next_char (at))
+      add_letter (g_utf8_get_char (at), seen, found);
 }
 
 static void
@@ -27,12 +40,9 @@ collect_text (PangoLayout *layout,
               GHashTable  *seen,
               GString     *found)
 {
-  if (pango_layout_get_unknown_glyphs_count (layout) == 0)
-    return;
-
   for (GSList *lines = pango_layout_get_lines_readonly (layout); lines != NULL; lines = lines->next)
     for (GSList *runs = ((PangoLayoutLine *) lines->data)->runs; runs != NULL; runs = runs->next)
-      collect_run (runs->data, seen, found);
+      collect_run (runs->data, pango_layout_get_text (layout), seen, found);
 }
 
 /**
@@ -41,7 +51,8 @@ collect_text (PangoLayout *layout,
  * @composer: what they were made by
  * @furniture: what every page carries
  *
- * Returns: (transfer full): each character that no installed font has, once, in the order of the pages; "" for none
+ * Returns: (transfer full): each character that no installed font can print, once, in the order of the pages; "" for
+ *   none
  */
 char *
 sw_missing_find (const SwPages     *pages,

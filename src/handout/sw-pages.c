@@ -158,7 +158,8 @@ show_line_in_reading_order (cairo_t         *cr,
     {
       PangoGlyphItem *run = g_ptr_array_index (runs, i);
 
-      show_run (cr, piece, run, x_pt + (double) GPOINTER_TO_INT (g_hash_table_lookup (places, run)) / PANGO_SCALE, y_pt);
+      x = GPOINTER_TO_INT (g_hash_table_lookup (places, run));
+      show_run (cr, piece, run, x_pt + (double) x / PANGO_SCALE, y_pt);
     }
 }
 
@@ -331,7 +332,14 @@ paint_furniture_text (SwComposer *composer,
   double most_pt = style->width_pt * (end ? 0.35 : 0.6);
   g_autoptr (PangoLayout) layout
       = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
-  SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .end = G_MAXINT, .y_pt = y_pt, .grey = SW_GREY_QUIET };
+  SwPiece piece = {
+    .kind = SW_PIECE_TEXT,
+    .layout = layout,
+    .n_lines = 1,
+    .end = G_MAXINT,
+    .y_pt = y_pt,
+    .grey = SW_GREY_QUIET,
+  };
   int width;
 
   pango_layout_get_size (layout, &width, NULL);

@@ -12,8 +12,8 @@ from pdf_page import PageReader
 LEAST_CONTRAST = 7.0
 LEAST_TEXT_PT = 12.0
 LEAST_ARTIFACT_PT = 9.0
-# What printers cannot reach, with some to spare; our pages begin at 16 mm, a picture may reach out by one.
-LEAST_MARGIN_PT = 17.0
+# What printers cannot reach: 5 mm; our pages begin at 16 mm, a picture may reach out by one.
+LEAST_MARGIN_PT = 14.0
 LEAST_SIDE_PT = 42.5
 ROUNDING_PT = 0.05
 

@@ -12,11 +12,9 @@
 
 #define DAY "2026-11-20"
 
-/* "Your clinic's exercises", and a note of numbers, brackets and a telephone number. */
-#define HEBREW_TITLE "\327\225\327\252\327\250\327\222\327\227\327\231\327\250 2026"
-#define HEBREW_NOTE \
-  "\327\251\327\234\327\225\327\251 (3) \327\244\327\242\327\236\327\231\327\235, 01632 960234, " \
-  "\327\242\327\223 5 \327\236\327\252\327\225\327\232 10."
+/* "Exercises 2026", and a note with numbers, brackets and a telephone number. */
+#define HEBREW_TITLE "תרגילים 2026"
+#define HEBREW_NOTE "שלוש (3) פעמים, 01632 960234, עד 5 מתוך 10."
 
 static const struct
 {
@@ -24,16 +22,19 @@ static const struct
   SwHandoutOptions options;
   gboolean changes;
 } variants[] = {
-  { "full-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL, .form = FALSE }, FALSE },
-  { "full-letter", { SW_PAPER_LETTER, 12.0, "en-US", DAY, SW_LAYOUT_FULL, .form = FALSE }, FALSE },
-  { "compact-a4", { SW_PAPER_A4, 12.0, "en", DAY, SW_LAYOUT_COMPACT, .form = FALSE }, FALSE },
-  { "compact-form-letter", { SW_PAPER_LETTER, 16.0, "en", DAY, SW_LAYOUT_COMPACT, .save_ink = TRUE, .form = TRUE }, FALSE },
+  { "full-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL }, FALSE },
+  { "full-letter", { SW_PAPER_LETTER, 12.0, "en-US", DAY, SW_LAYOUT_FULL }, FALSE },
+  { "compact-a4", { SW_PAPER_A4, 12.0, "en", DAY, SW_LAYOUT_COMPACT }, FALSE },
+  { "compact-form-letter",
+    { SW_PAPER_LETTER, 16.0, "en", DAY, SW_LAYOUT_COMPACT, .save_ink = TRUE, .form = TRUE }, FALSE },
   { "summary-a4", { SW_PAPER_A4, 12.0, "en", DAY, SW_LAYOUT_SUMMARY, .save_ink = TRUE }, FALSE },
   { "summary-landscape", { SW_PAPER_LETTER, 14.0, "en", DAY, SW_LAYOUT_SUMMARY, .landscape = TRUE }, FALSE },
-  { "large-print-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_LARGE_PRINT, .form = FALSE }, FALSE },
+  { "large-print-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_LARGE_PRINT }, FALSE },
   { "large-print-form-letter", { SW_PAPER_LETTER, 28.0, "en", DAY, SW_LAYOUT_LARGE_PRINT, .form = TRUE }, FALSE },
   { "form-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
-  { "hebrew-form", { SW_PAPER_A4, 14.0, "he", DAY, SW_LAYOUT_FULL, .form = TRUE }, TRUE },
+  { "foreign-german-form", { SW_PAPER_A4, 14.0, "de-AT", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
+  { "mirrored-hebrew-form", { SW_PAPER_A4, 14.0, "he", DAY, SW_LAYOUT_FULL, .form = TRUE }, TRUE },
+  { "mirrored-arabic", { SW_PAPER_A4, 14.0, "ar", DAY, SW_LAYOUT_COMPACT }, FALSE },
 };
 
 static SwProgramme *
