@@ -301,9 +301,9 @@ add_cushion (SwMotifs       *items,
       SwVector local = sw_unplace (ribs, at);
 
       frame = (SwPlacement){ ribs.axes,
-                             sw_place (ribs, sw_vector (local.x + 0.012, local.y - sw_side_sign (side) * 0.044,
-                                                        local.z + 0.016)) };
-      half = sw_vector (0.056, 0.030, 0.036);
+                             sw_place (ribs, sw_vector (local.x + 0.045, local.y - sw_side_sign (side) * 0.046,
+                                                        local.z + 0.014)) };
+      half = sw_vector (0.070, 0.042, 0.050);
     }
   else
     {
@@ -315,14 +315,19 @@ add_cushion (SwMotifs       *items,
 
   egg = sw_egg (camera, frame, sw_vector (0, 0, 0), half);
   item = sw_motifs_add_thing (items, nth, &egg, sizes, 1, tolerance);
-  item->tone = towel ? 0.93 : 0.95;
+  item->tone = elbow ? 0.75 : towel ? 0.93 : 0.95;
   item->folds = towel;
   if (prop->under == SW_FIGURE_MARK_HEAD)
     item->under = 1u << SW_PART_HEAD | 1u << SW_PART_NECK | 3u << SW_PART_FOREARM | 3u << SW_PART_HAND
                   | 3u << SW_PART_UPPER_ARM;
   else if (elbow)
-    item->under = (1u << SW_PART_FOREARM | 1u << SW_PART_UPPER_ARM)
-                  << (prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? 1 : 0);
+    {
+      /* The roll stands out in front of the ribs, unless these are between it and the viewer. */
+      if (sw_dot (sw_sub (frame.at, body->pieces[SW_PIECE_RIBCAGE].at), camera->toward) > -0.03)
+        item->over = 1u << SW_PART_TRUNK;
+      item->under = (1u << SW_PART_FOREARM | 1u << SW_PART_UPPER_ARM)
+                    << (prop->under == SW_FIGURE_MARK_LEFT_ELBOW ? 1 : 0);
+    }
   else
     item->under = ~0u;
 }
