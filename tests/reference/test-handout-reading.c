@@ -126,6 +126,17 @@ read_rows (const char *file,
   return rows;
 }
 
+/* Where the exercise of that number begins: its number stands alone, as in the bar of the session before it. */
+static const char *
+find_exercise (const char *text,
+               guint64     number)
+{
+  g_autofree char *alone = g_strdup_printf (" \"%" G_GUINT64_FORMAT "\" ", number);
+
+  return g_strrstr (text, alone);
+}
+
+/* What @words asks for and where: "5> words" is looked for in exercise 5, up to the next one; else anywhere. */
 static void
 expect_words (const char *text,
               const char *words,
@@ -134,8 +145,27 @@ expect_words (const char *text,
   g_auto (GStrv) parts = g_strsplit (words, " | ", -1);
 
   for (guint i = 0; parts[i] != NULL; i++)
-    if (strstr (text, parts[i]) == NULL)
-      complain ("%s: the pages do not say “%s”", what, parts[i]);
+    {
+      char *wanted = parts[i];
+      guint64 number = g_ascii_strtoull (parts[i], &wanted, 10);
+      const char *begin = text;
+      const char *end = NULL;
+
+      if (number > 0 && g_str_has_prefix (wanted, "> "))
+        {
+          wanted += strlen ("> ");
+          begin = find_exercise (text, number);
+          end = find_exercise (text, number + 1);
+        }
+      else
+        {
+          wanted = parts[i];
+        }
+      if (end == NULL)
+        end = text + strlen (text);
+      if (begin == NULL || begin > end || g_strstr_len (begin, end - begin, wanted) == NULL)
+        complain ("%s: the pages do not say “%s”", what, parts[i]);
+    }
 }
 
 static void
