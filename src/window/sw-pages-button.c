@@ -9,6 +9,7 @@
 
 #include "sw-handout-options.h"
 #include "sw-labels.h"
+#include "sw-shortcuts.h"
 
 #define N_LAYOUTS (SW_LAYOUT_LARGE_PRINT + 1)
 #define N_PARTS (SW_PAGE_PART_SIGNATURE + 1)
@@ -256,6 +257,9 @@ sw_pages_button_init (SwPagesButton *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   fill (self);
+
+  /* A popover keeps its keys to itself; undo and the rest are to work there too. */
+  sw_shortcuts_add_to_widget (GTK_WIDGET (gtk_menu_button_get_popover (self->button)), SW_SHORTCUT_EVERYWHERE);
 }
 
 /**

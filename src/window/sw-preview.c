@@ -500,11 +500,12 @@ scrolled_cb (SwPreview                *self,
   return GDK_EVENT_STOP;
 }
 
+/* May come in the middle of the pages getting their places, when no label may get another size: the count comes after. */
 static void
 view_changed_cb (SwPreview *self)
 {
   update_near (self);
-  update_count (self);
+  arrange_soon (self);
 }
 
 static void
