@@ -7,7 +7,8 @@
  * `{name}` stands for a value filled in, `~` for a space at which no line may break. A phrase that depends on
  * a number has one key a plural form (`sets.one`, `sets.other`); which forms a language needs is told by
  * `rule` in the group `language` (see sw_plural_form()). English is the reference: any other file must have
- * the same phrases. */
+ * the same phrases. Besides, the group `language` may say `direction=rtl`, and in `not-for` list tags that are
+ * written otherwise and must not fall back to the file (zh-Hant to zh). */
 #include "config.h"
 
 #include <string.h>
@@ -16,9 +17,11 @@
 
 #include "sw-data-dir.h"
 #include "sw-phrases.h"
-#include "sw-units.h"
+#include "sw-plural.h"
 
 #define REFERENCE_LANGUAGE "en"
+#define FIRST_STRONG_ISOLATE "\342\201\250"
+#define POP_DIRECTIONAL_ISOLATE "\342\201\251"
 
 G_DEFINE_QUARK (sw-phrases-error-quark, sw_phrases_error)
 
@@ -27,83 +30,9 @@ struct _SwPhrases
   gatomicrefcount ref_count;
   char *language;
   char *rule;
+  gboolean right_to_left;
   GHashTable *texts;
 };
-
-typedef struct
-{
-  const char *rule;
-  const char *forms[5];
-} PluralRule;
-
-/* Categories and their names as in the Unicode CLDR plural rules for whole numbers. */
-static const PluralRule plural_rules[] = {
-  { "none", { "other", NULL } },
-  { "one", { "one", "other", NULL } },
-  { "zero-and-one", { "one", "other", NULL } },
-  { "east-slavic", { "one", "few", "many", NULL } },
-  { "polish", { "one", "few", "many", NULL } },
-  { "czech", { "one", "few", "other", NULL } },
-};
-
-static const PluralRule *
-find_rule (const char *rule)
-{
-  for (guint i = 0; i < G_N_ELEMENTS (plural_rules); i++)
-    if (g_strcmp0 (plural_rules[i].rule, rule) == 0)
-      return &plural_rules[i];
-
-  return NULL;
-}
-
-/**
- * sw_plural_forms:
- * @rule: a plural rule
- *
- * Returns: (array zero-terminated=1) (nullable): the forms a language with that rule needs; %NULL for an
- *   unknown rule
- */
-const char * const *
-sw_plural_forms (const char *rule)
-{
-  const PluralRule *found = find_rule (rule);
-
-  return found != NULL ? (const char * const *) found->forms : NULL;
-}
-
-static gboolean
-ends_in_2_to_4 (int n)
-{
-  return n % 10 >= 2 && n % 10 <= 4 && (n % 100 < 12 || n % 100 > 14);
-}
-
-/**
- * sw_plural_form:
- * @rule: "none", "one", "zero-and-one", "east-slavic", "polish" or "czech"
- * @n: a whole number, not negative
- *
- * Which form of a phrase goes with a number. Source: Unicode CLDR plural rules, restricted to whole numbers
- * ("one": English, German, Spanish...; "zero-and-one": French; "east-slavic": Russian, Ukrainian).
- *
- * Returns: "one", "few", "many" or "other"
- */
-const char *
-sw_plural_form (const char *rule,
-                int         n)
-{
-  if (g_strcmp0 (rule, "one") == 0)
-    return n == 1 ? "one" : "other";
-  if (g_strcmp0 (rule, "zero-and-one") == 0)
-    return n <= 1 ? "one" : "other";
-  if (g_strcmp0 (rule, "czech") == 0)
-    return n == 1 ? "one" : (n >= 2 && n <= 4 ? "few" : "other");
-  if (g_strcmp0 (rule, "polish") == 0)
-    return n == 1 ? "one" : (ends_in_2_to_4 (n) ? "few" : "many");
-  if (g_strcmp0 (rule, "east-slavic") == 0)
-    return n % 10 == 1 && n % 100 != 11 ? "one" : (ends_in_2_to_4 (n) ? "few" : "many");
-
-  return "other";
-}
 
 static char *
 with_no_break_spaces (const char *text)
@@ -150,7 +79,8 @@ read_file (const char  *path,
 
   self->language = g_strdup (g_hash_table_lookup (self->texts, "language.code"));
   self->rule = g_strdup (g_hash_table_lookup (self->texts, "language.rule"));
-  if (self->language == NULL || find_rule (self->rule) == NULL)
+  self->right_to_left = g_strcmp0 (g_hash_table_lookup (self->texts, "language.direction"), "rtl") == 0;
+  if (self->language == NULL || sw_plural_forms (self->rule) == NULL)
     {
       g_set_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE,
                    _("The handout phrases “%s” do not say their language and a known plural rule. "
@@ -166,7 +96,7 @@ read_file (const char  *path,
 static char *
 dup_plural_stem (const char *key)
 {
-  static const char *const forms[] = { ".one", ".few", ".many", ".other" };
+  static const char *const forms[] = { ".zero", ".one", ".two", ".few", ".many", ".other" };
 
   for (guint i = 0; i < G_N_ELEMENTS (forms); i++)
     if (g_str_has_suffix (key, forms[i]))
@@ -257,6 +187,26 @@ is_plain_tag (const char *language)
          && strspn (language, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-") == strlen (language);
 }
 
+/* Whether the file says that it is not for that language. */
+static gboolean
+is_not_for (SwPhrases  *self,
+            const char *language)
+{
+  const char *listed = g_hash_table_lookup (self->texts, "language.not-for");
+  g_auto (GStrv) tags = g_strsplit (listed != NULL ? listed : "", " ", -1);
+
+  for (guint i = 0; tags[i] != NULL; i++)
+    {
+      gsize length = strlen (tags[i]);
+
+      if (length > 0 && g_ascii_strncasecmp (tags[i], language, length) == 0
+          && (language[length] == '\0' || language[length] == '-'))
+        return TRUE;
+    }
+
+  return FALSE;
+}
+
 /**
  * sw_phrases_new:
  * @language: BCP 47 tag; subtags are dropped from the right until a file fits ("en-GB" finds "en")
@@ -278,7 +228,13 @@ sw_phrases_new (const char  *language,
       char *hyphen = strrchr (tag, '-');
 
       if (g_file_test (path, G_FILE_TEST_IS_REGULAR))
-        return sw_phrases_new_from_file (path, error);
+        {
+          g_autoptr (SwPhrases) self = sw_phrases_new_from_file (path, error);
+
+          if (self == NULL || !is_not_for (self, language))
+            return g_steal_pointer (&self);
+          break;
+        }
       if (hyphen == NULL)
         break;
       *hyphen = '\0';
@@ -289,6 +245,30 @@ sw_phrases_new (const char  *language,
                  "such as English (en)."),
                language != NULL ? language : "");
   return NULL;
+}
+
+/**
+ * sw_phrases_list_languages:
+ *
+ * Returns: (transfer full) (array zero-terminated=1): the languages that there are phrases for, by the names of their
+ *   files; in no order
+ */
+char **
+sw_phrases_list_languages (void)
+{
+  g_autofree char *folder = sw_data_path ("phrases", NULL);
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+
+  for (const char *name = dir != NULL ? g_dir_read_name (dir) : NULL; name != NULL; name = g_dir_read_name (dir))
+    if (g_str_has_suffix (name, ".ini"))
+      {
+        g_autofree char *language = g_strndup (name, strlen (name) - strlen (".ini"));
+
+        g_strv_builder_add (builder, language);
+      }
+
+  return g_strv_builder_end (builder);
 }
 
 SwPhrases *
@@ -385,9 +365,33 @@ find_value (const char *name,
   return value;
 }
 
+/* In a line from right to left a telephone number or a foreign name would come out with its parts swapped; isolated,
+ * it stays as it is. Words of the language itself and bare numbers need no help. */
+static void
+append_value (SwPhrases  *self,
+              const char *value,
+              GString    *out)
+{
+  gboolean apart = self->right_to_left && strspn (value, "0123456789") < strlen (value);
+
+  for (const char *c = value; apart && *c != '\0'; c = g_utf8_next_char (c))
+    {
+      GUnicodeScript script = g_unichar_get_script (g_utf8_get_char (c));
+
+      apart = script != G_UNICODE_SCRIPT_ARABIC && script != G_UNICODE_SCRIPT_HEBREW;
+    }
+
+  if (apart)
+    g_string_append (out, FIRST_STRONG_ISOLATE);
+  g_string_append (out, value);
+  if (apart)
+    g_string_append (out, POP_DIRECTIONAL_ISOLATE);
+}
+
 /* Fills in {name}; a name that is not among the pairs takes @n when it is "n", and else stays as it is. */
 static char *
-fill_in (const char *text,
+fill_in (SwPhrases  *self,
+         const char *text,
          const char *n,
          va_list     pairs)
 {
@@ -405,7 +409,7 @@ fill_in (const char *text,
 
       if (value != NULL)
         {
-          g_string_append (out, value);
+          append_value (self, value, out);
           text = end + 1;
         }
       else
@@ -431,7 +435,7 @@ sw_phrases_format (SwPhrases  *self,
   char *text;
 
   va_start (pairs, key);
-  text = fill_in (sw_phrases_get (self, key), NULL, pairs);
+  text = fill_in (self, sw_phrases_get (self, key), NULL, pairs);
   va_end (pairs);
 
   return text;
@@ -457,112 +461,36 @@ sw_phrases_count (SwPhrases  *self,
   char *text;
 
   va_start (pairs, n);
-  text = fill_in (sw_phrases_get (self, full_key), digits, pairs);
+  text = fill_in (self, sw_phrases_get (self, full_key), digits, pairs);
   va_end (pairs);
 
   return text;
 }
 
 /**
- * sw_phrases_number:
- * @value: a finite number
- * @max_decimals: most digits behind the decimal sign, 0..6
+ * sw_phrases_count_range:
+ * @key: GROUP.KEY of a phrase with plural forms, without the form
+ * @low: 1 or more
+ * @high: not less than @low
+ * @...: names and values (strings) to fill in, then %NULL
  *
- * Returns: (transfer full): the number with the language's decimal sign, without needless zeros
+ * Returns: (transfer full): the text in the plural form that goes with "8 to 12", which fills in `{n}`
  */
 char *
-sw_phrases_number (SwPhrases *self,
-                   double     value,
-                   int        max_decimals)
+sw_phrases_count_range (SwPhrases  *self,
+                        const char *key,
+                        int         low,
+                        int         high,
+                        ...)
 {
-  g_autofree char *text = sw_number_to_string (value, max_decimals);
-  g_auto (GStrv) parts = g_strsplit (text, ".", 2);
+  g_autofree char *full_key = g_strconcat (key, ".", sw_plural_range_form (self->rule, low, high), NULL);
+  g_autofree char *range = sw_phrases_range (self, low, high);
+  va_list pairs;
+  char *text;
 
-  return g_strjoinv (sw_phrases_get (self, "number.decimal"), parts);
-}
+  va_start (pairs, high);
+  text = fill_in (self, sw_phrases_get (self, full_key), range, pairs);
+  va_end (pairs);
 
-/**
- * sw_phrases_range:
- *
- * Returns: (transfer full): "8 to 12", or just "12" when both are the same
- */
-char *
-sw_phrases_range (SwPhrases *self,
-                  int        low,
-                  int        high)
-{
-  g_autofree char *low_text = g_strdup_printf ("%d", low);
-  g_autofree char *high_text = g_strdup_printf ("%d", high);
-
-  if (low == high)
-    return g_steal_pointer (&high_text);
-
-  return sw_phrases_format (self, "number.range", "low", low_text, "high", high_text, NULL);
-}
-
-/**
- * sw_phrases_time:
- * @seconds: 0 or more
- *
- * Returns: (transfer full): "45 seconds"; from two minutes on, whole minutes are told as minutes
- */
-char *
-sw_phrases_time (SwPhrases *self,
-                 int        seconds)
-{
-  if (seconds >= 120 && seconds % 60 == 0)
-    return sw_phrases_count (self, "time.minutes", seconds / 60, NULL);
-
-  return sw_phrases_count (self, "time.seconds", seconds, NULL);
-}
-
-/**
- * sw_phrases_date:
- * @iso_day: a day as YYYY-MM-DD
- *
- * Returns: (transfer full): the day in words of the language; @iso_day itself when it is no such day
- */
-char *
-sw_phrases_date (SwPhrases  *self,
-                 const char *iso_day)
-{
-  g_autofree char *stamp = g_strconcat (iso_day, "T00:00:00Z", NULL);
-  g_autoptr (GDateTime) moment = g_date_time_new_from_iso8601 (stamp, NULL);
-  g_autofree char *month_key = NULL;
-  g_autofree char *day = NULL;
-  g_autofree char *year = NULL;
-
-  if (moment == NULL)
-    return g_strdup (iso_day);
-
-  month_key = g_strdup_printf ("month.%d", g_date_time_get_month (moment));
-  day = g_strdup_printf ("%d", g_date_time_get_day_of_month (moment));
-  year = g_strdup_printf ("%d", g_date_time_get_year (moment));
-  return sw_phrases_format (self, "date.day", "day", day, "month", sw_phrases_get (self, month_key), "year", year,
-                            NULL);
-}
-
-/**
- * sw_phrases_list:
- * @words: (array zero-terminated=1): words or phrases
- *
- * Returns: (transfer full): "a", "a and b", "a, b and c"; "" for none
- */
-char *
-sw_phrases_list (SwPhrases          *self,
-                 const char * const *words)
-{
-  guint n = g_strv_length ((char **) words);
-  g_autofree char *text = g_strdup (n > 0 ? words[0] : "");
-
-  for (guint i = 1; i < n; i++)
-    {
-      char *longer = sw_phrases_format (self, i + 1 == n ? "list.last" : "list.next", "before", text, "word",
-                                        words[i], NULL);
-
-      g_free (text);
-      text = longer;
-    }
-
-  return g_steal_pointer (&text);
+  return text;
 }

@@ -30,6 +30,7 @@ SwPhrases *sw_phrases_new (const char  *language,
                            GError     **error);
 SwPhrases *sw_phrases_new_from_file (const char  *path,
                                      GError     **error);
+char **sw_phrases_list_languages (void);
 SwPhrases *sw_phrases_ref (SwPhrases *self);
 void sw_phrases_unref (SwPhrases *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwPhrases, sw_phrases_unref)
@@ -52,16 +53,21 @@ char *sw_phrases_number (SwPhrases *self,
 char *sw_phrases_range (SwPhrases *self,
                         int        low,
                         int        high);
+char *sw_phrases_count_range (SwPhrases  *self,
+                              const char *key,
+                              int         low,
+                              int         high,
+                              ...) G_GNUC_NULL_TERMINATED;
 char *sw_phrases_time (SwPhrases *self,
                        int        seconds);
 char *sw_phrases_date (SwPhrases  *self,
                        const char *iso_day);
 char *sw_phrases_list (SwPhrases          *self,
                        const char * const *words);
+char *sw_phrases_sentences (SwPhrases          *self,
+                            const char * const *sentences);
+char *sw_phrases_capitalise (const char *text);
 
-const char *sw_plural_form (const char *rule,
-                            int         n);
-const char * const *sw_plural_forms (const char *rule);
 char **sw_phrases_dup_keys (SwPhrases *self);
 
 G_END_DECLS

@@ -131,8 +131,9 @@ add_outline (const SwPaper   *paper,
                 sw_paper_move (paper, cx, cy);
               else
                 {
+                  /* Only at the very start is nothing drawn yet of what is kept: it reaches back to the corner. */
                   if (!pen_down)
-                    sw_paper_move (paper, px, py);
+                    sw_paper_move (paper, ax, ay);
                   sw_paper_line (paper, cx, cy);
                 }
               pen_down = !skipped;

@@ -6,6 +6,7 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-collide.h"
 #include "sw-figure-private.h"
 #include "sw-press.h"
 #include "sw-support.h"
@@ -130,6 +131,11 @@ check_totals (const SwSolved *frames,
     }
 }
 
+static const char *const part_names[SW_N_PARTS]
+    = { N_ ("trunk"),         N_ ("neck"),         N_ ("head"),       N_ ("right upper arm"), N_ ("left upper arm"),
+        N_ ("right forearm"), N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"),       N_ ("right thigh"),
+        N_ ("left thigh"),    N_ ("right shank"),  N_ ("left shank"), N_ ("right foot"),      N_ ("left foot") };
+
 static double
 allowed_depth (const SwFigure *self,
                int             part)
@@ -149,11 +155,6 @@ check_floor (const SwFigure *self,
              int             n_frames,
              GPtrArray      *faults)
 {
-  static const char *const names[SW_N_PARTS]
-      = { N_ ("trunk"),         N_ ("neck"),         N_ ("head"),       N_ ("right upper arm"), N_ ("left upper arm"),
-          N_ ("right forearm"), N_ ("left forearm"), N_ ("right hand"), N_ ("left hand"),       N_ ("right thigh"),
-          N_ ("left thigh"),    N_ ("right shank"),  N_ ("left shank"), N_ ("right foot"),      N_ ("left foot") };
-
   for (int part = 0; part < SW_N_PARTS; part++)
     {
       double lowest = 0;
@@ -162,7 +163,7 @@ check_floor (const SwFigure *self,
         lowest = MIN (lowest, sw_part_get_lowest (&frames[i].body, (SwPart) part));
       if (-lowest > allowed_depth (self, part))
         say (faults, _ ("The %s goes %.1f %% of the stature into the floor. Lift it or pin it to the floor."),
-             _ (names[part]), -100 * lowest);
+             _ (part_names[part]), -100 * lowest);
     }
 }
 
@@ -226,7 +227,7 @@ steps (const SwSolved *a,
 }
 
 /* Of several poses, one that nothing carries is in the air. Between two poses the body is carried on by its own swing
- * while a foot takes a step, or while what touches the ground is not the same: rising from a seat or on the toes, jumping.
+ * while a foot takes a step, or while what touches the ground changes: rising from a seat or on the toes, jumping.
  * The written poses on the ground have to stand by themselves. */
 static gboolean
 is_carried_over (const SwSolver *solver,
@@ -284,9 +285,76 @@ check_balance (const SwFigure *self,
 
       say (faults,
            /* Translators: "in pose 2" or "between poses 1 and 2", then a number */
-           _ ("The person would fall %s: the weight is %.1f %% of the stature outside of what carries it. Lean the other "
-              "way, or give a hand something to hold."),
+           _ ("The person would fall %s: the weight is %.1f %% of the stature outside of what carries it. Lean the "
+              "other way, or give a hand something to hold."),
            when, 100 * worst);
+    }
+}
+
+/* The worst of each part and thing over all frames: one fault each. */
+static void
+check_collisions (const SwFigure *self,
+                  const SwSolved *frames,
+                  int             n_frames,
+                  GPtrArray      *faults)
+{
+  g_autoptr (GArray) worst = g_array_new (FALSE, FALSE, sizeof (SwCollision));
+  g_autoptr (GArray) at = g_array_new (FALSE, FALSE, sizeof (int));
+
+  if (self->fine)
+    return;
+
+  for (int i = 0; i < n_frames; i++)
+    {
+      const SwPose *pose = &self->solver.poses[(int) floor (find_pose (self, i, n_frames) + 1e-9)];
+      gboolean between = fabs (find_pose (self, i, n_frames) - round (find_pose (self, i, n_frames))) > 1e-6;
+      SwCollision found[SW_MAX_COLLISIONS];
+      int n = sw_collisions_find (&self->solver, pose, &frames[i], !between, found);
+
+      for (int k = 0; k < n; k++)
+        {
+          guint w = 0;
+
+          int limb = sw_part_get_limb (found[k].part);
+
+          /* A forearm on a wall is held by the hand alone on its way. */
+          if (between && limb >= 0 && pose->pinned[limb] && pose->pins[limb].limb == SW_FIGURE_LIMB_FOREARM)
+            continue;
+          /* On its way up and down a step a foot goes round the edge; the straight way between two poses does not. */
+          if (between && found[k].part >= SW_PART_SHANK && g_strcmp0 (found[k].thing, "step") == 0)
+            continue;
+
+          while (w < worst->len
+                 && (g_array_index (worst, SwCollision, w).part != found[k].part
+                     || g_strcmp0 (g_array_index (worst, SwCollision, w).thing, found[k].thing) != 0))
+            w++;
+          if (w == worst->len)
+            {
+              g_array_append_val (worst, found[k]);
+              g_array_append_val (at, i);
+            }
+          else if (fabs (found[k].depth) > fabs (g_array_index (worst, SwCollision, w).depth))
+            {
+              g_array_index (worst, SwCollision, w) = found[k];
+              g_array_index (at, int, w) = i;
+            }
+        }
+    }
+  for (guint w = 0; w < worst->len; w++)
+    {
+      const SwCollision *one = &g_array_index (worst, SwCollision, w);
+      g_autofree char *when = dup_when (self, g_array_index (at, int, w), n_frames);
+
+      if (one->depth > 0)
+        say (faults,
+             /* Translators: part of the body, number, a thing, "in pose 2" or "between poses 1 and 2" */
+             _ ("The %s is %.1f %% of the stature deep in the %s %s. Move one of them."), _ (part_names[one->part]),
+             100 * one->depth, _ (one->thing), when);
+      else
+        say (faults,
+             /* Translators: part of the body, number, a thing, "in pose 2" or "between poses 1 and 2" */
+             _ ("The %s stays %.1f %% of the stature away from the %s %s. Bring them together."),
+             _ (part_names[one->part]), -100 * one->depth, _ (one->thing), when);
     }
 }
 
@@ -332,6 +400,7 @@ check_poses (const SwFigure *self,
   check_floor (self, frames, n, faults);
   check_pins (frames, n, faults);
   check_balance (self, frames, n, faults);
+  check_collisions (self, frames, n, faults);
   check_press (self, faults);
 }
 

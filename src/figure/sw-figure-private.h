@@ -62,7 +62,7 @@ struct _SwFigure
   gboolean wants_panels; /* whether numbered pictures tell more than one with a dashed start */
   gboolean needs_panels; /* whether one picture would hide the motion */
 
-  SwFigure *parts[SW_FIGURE_MAX_POSES]; /* when steps start from several bases: one figure a base, drawn in a row */
+  SwFigure *parts[SW_FIGURE_MAX_POSES]; /* when steps start from several bases: one figure a base, the first may be this, drawn in a row */
   int n_parts;
   double rises; /* one of such parts: how much higher its first picture has the chest than the picture before */
   SwFigure *inset; /* (nullable): the second view */

@@ -28,35 +28,37 @@ find (SwPhrases  *phrases,
 }
 
 static const char *
-find_nick (SwPhrases  *phrases,
-           const char *group,
-           GType       type,
-           int         value)
+nick (GType type,
+      int   value)
 {
   g_autoptr (GEnumClass) class = g_type_class_ref (type);
 
-  return find (phrases, group, g_enum_get_value (class, value)->value_nick);
+  return g_enum_get_value (class, value)->value_nick;
 }
 
+/* The phrase for a side, NAME-right or NAME-left. */
 static const char *
-side_word (SwPhrases *phrases,
-           int        side)
+find_sided (SwPhrases  *phrases,
+            const char *group,
+            const char *name,
+            int         side)
 {
-  return sw_phrases_get (phrases, side == (int) SW_FIGURE_LEFT ? "figure-side.left" : "figure-side.right");
+  g_autofree char *sided = g_strconcat (name, side == (int) SW_FIGURE_LEFT ? "-left" : "-right", NULL);
+
+  return find (phrases, group, sided);
 }
 
 /* A sentence begins with a capital, whatever its first word is. */
 static void
-append_sentence (GString    *text,
+append_sentence (SwPhrases  *phrases,
+                 GString    *text,
                  const char *sentence)
 {
-  char letter[8] = { 0 };
+  g_autofree char *begun = sw_phrases_capitalise (sentence);
+  const char *const both[] = { text->str, begun, NULL };
+  g_autofree char *longer = sw_phrases_sentences (phrases, text->len > 0 ? both : both + 1);
 
-  if (text->len > 0)
-    g_string_append_c (text, ' ');
-  g_unichar_to_utf8 (g_unichar_toupper (g_utf8_get_char (sentence)), letter);
-  g_string_append (text, letter);
-  g_string_append (text, g_utf8_next_char (sentence));
+  g_string_assign (text, longer);
 }
 
 /* From where a close picture sees its hand or foot. */
@@ -105,6 +107,22 @@ view_words (const SwFigure *self,
   return sw_phrases_get (phrases, "figure.view-slanting");
 }
 
+/* What it starts from: a close picture's hand or foot, or how the body rests. */
+static const char *
+base_words (const SwFigure *self,
+            SwPhrases      *phrases)
+{
+  const SwFigurePose *first = &self->solver.content->poses[0];
+
+  if (self->fine)
+    return find_sided (phrases, "figure-close", self->solver.content->frame == SW_FIGURE_FRAME_HAND ? "hand" : "foot",
+                       sw_close_get_side (self));
+  if (first->base == SW_FIGURE_BASE_SIDE_LYING || first->base == SW_FIGURE_BASE_HALF_KNEELING
+      || first->base == SW_FIGURE_BASE_SIDE_PLANK)
+    return find_sided (phrases, "figure-base", nick (SW_TYPE_FIGURE_BASE, (int) first->base), (int) first->on);
+  return find (phrases, "figure-base", nick (SW_TYPE_FIGURE_BASE, (int) first->base));
+}
+
 /* Where it starts from, and with which things, as a sentence. */
 static char *
 dup_start (const SwFigure *self,
@@ -112,17 +130,12 @@ dup_start (const SwFigure *self,
            gboolean        with_things)
 {
   const SwFigureContent *content = self->solver.content;
-  gboolean hand = content->frame == SW_FIGURE_FRAME_HAND;
-  const char *base = self->fine ? sw_phrases_get (phrases, hand ? "figure.close-hand" : "figure.close-foot")
-                                : find_nick (phrases, "figure-base", SW_TYPE_FIGURE_BASE, (int) content->poses[0].base);
-  GString *start = g_string_new (base);
+  const char *start = base_words (self, phrases);
   const char *things[MOST_THINGS + 1] = { NULL };
   g_autofree char *list = NULL;
-  char *whole;
   guint said = 0;
   int n = 0;
 
-  g_string_replace (start, "{side}", side_word (phrases, self->fine ? sw_close_get_side (self) : content->poses[0].on), 0);
   for (int i = 0; with_things && i < content->n_props && n < MOST_THINGS; i++)
     {
       SwFigureProp kind = content->props[i].kind;
@@ -131,17 +144,13 @@ dup_start (const SwFigure *self,
           || (kind == SW_FIGURE_PROP_CHAIR && content->poses[0].base == SW_FIGURE_BASE_SITTING))
         continue;
       said |= 1u << kind;
-      things[n++] = find_nick (phrases, "figure-prop", SW_TYPE_FIGURE_PROP, (int) kind);
+      things[n++] = find (phrases, "figure-prop", nick (SW_TYPE_FIGURE_PROP, (int) kind));
     }
-  if (n > 0)
-    {
-      list = sw_phrases_list (phrases, things);
-      whole = sw_phrases_format (phrases, "figure.with", "start", start->str, "things", list, NULL);
-    }
-  else
-    whole = sw_phrases_format (phrases, "figure.start", "start", start->str, NULL);
-  g_string_free (start, TRUE);
-  return whole;
+  if (n == 0)
+    return sw_phrases_format (phrases, "figure.start", "start", start, NULL);
+
+  list = sw_phrases_list (phrases, things);
+  return sw_phrases_format (phrases, "figure.with", "start", start, "things", list, NULL);
 }
 
 typedef struct
@@ -210,19 +219,17 @@ append_change (SwPhrases    *phrases,
                const Change *change,
                GString      *text)
 {
+  static const char *const sides[] = { "-right", "-left", "-both" };
   const SwAngleInfo *info = sw_angle_get_info (change->angle);
-  g_autofree char *key = g_strconcat (info->element, "-", info->attribute, change->side == 2 ? "-both" : "",
+  g_autofree char *key = g_strconcat (info->element, "-", info->attribute,
+                                      sw_angle_is_sided (change->angle) ? sides[change->side] : "",
                                       change->to < change->from ? "-less" : "-more", NULL);
-  GString *what = g_string_new (find (phrases, "figure-angle", key));
-  g_autofree char *from = sw_phrases_number (phrases, round (change->from) + 0.0, 0);
-  g_autofree char *to = sw_phrases_number (phrases, round (change->to) + 0.0, 0);
-  g_autofree char *sentence = NULL;
+  g_autofree char *from = sw_phrases_number (phrases, round (change->from), 0);
+  g_autofree char *to = sw_phrases_number (phrases, round (change->to), 0);
+  g_autofree char *sentence = sw_phrases_format (phrases, "figure.from-to", "what",
+                                                 find (phrases, "figure-angle", key), "from", from, "to", to, NULL);
 
-  if (change->side < 2)
-    g_string_replace (what, "{side}", side_word (phrases, change->side), 0);
-  sentence = sw_phrases_format (phrases, "figure.from-to", "what", what->str, "from", from, "to", to, NULL);
-  append_sentence (text, sentence);
-  g_string_free (what, TRUE);
+  append_sentence (phrases, text, sentence);
 }
 
 /* The largest changes from the pose before; where it tells nothing, that it is the next picture. */
@@ -240,7 +247,7 @@ append_key_changes (const SwFigure *self,
     {
       g_autofree char *start = dup_start (self, phrases, FALSE);
 
-      append_sentence (text, start);
+      append_sentence (phrases, text, start);
     }
   for (int i = 0; i < n; i++)
     append_change (phrases, &changes[i], text);
@@ -261,7 +268,7 @@ append_shown (const SwFigure *self,
                             sw_body_get_mark (&self->frames[0].body, shown[i]));
       static const char *const names[6] = { "forward", "back", "left", "right", "up", "down" };
       const double ways[6] = { by.x, -by.x, by.y, -by.y, by.z, -by.z };
-      const char *what = find_nick (phrases, "figure-mark", SW_TYPE_FIGURE_MARK, (int) shown[i]);
+      g_autofree char *key = g_strconcat ("figure-mark.", nick (SW_TYPE_FIGURE_MARK, (int) shown[i]), NULL);
       g_autofree char *sentence = NULL;
       int best = 0;
 
@@ -270,9 +277,8 @@ append_shown (const SwFigure *self,
           best = k;
       if (ways[best] < 0.004)
         continue;
-      sentence = sw_phrases_format (phrases, "figure.moves", "what", what, "way",
-                                    find (phrases, "figure-way", names[best]), NULL);
-      append_sentence (text, sentence);
+      sentence = sw_phrases_format (phrases, key, "way", find (phrases, "figure-way", names[best]), NULL);
+      append_sentence (phrases, text, sentence);
     }
 }
 
@@ -287,17 +293,18 @@ append_press (const SwFigure *self,
   for (int i = 0; i < SW_FIGURE_MAX_SHOWN; i++)
     {
       SwFigureWay way = content->toward[i] != SW_FIGURE_WAY_NONE ? content->toward[i] : content->toward[0];
+      g_autofree char *key = NULL;
       g_autofree char *sentence = NULL;
 
       if (content->shown[i] == SW_FIGURE_MARK_NONE || way == SW_FIGURE_WAY_NONE)
         continue;
-      sentence = sw_phrases_format (phrases, "figure.presses", "what",
-                                    find_nick (phrases, "figure-press", SW_TYPE_FIGURE_MARK, (int) content->shown[i]),
-                                    "way", find_nick (phrases, "figure-way", SW_TYPE_FIGURE_WAY, (int) way), NULL);
-      append_sentence (text, sentence);
+      key = g_strconcat ("figure-press.", nick (SW_TYPE_FIGURE_MARK, (int) content->shown[i]), NULL);
+      sentence = sw_phrases_format (phrases, key, "way",
+                                    find (phrases, "figure-way", nick (SW_TYPE_FIGURE_WAY, (int) way)), NULL);
+      append_sentence (phrases, text, sentence);
     }
   if (self->solver.n_keys == 1)
-    append_sentence (text, sw_phrases_get (phrases, "figure.no-move"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, "figure.no-move"));
 }
 
 static void
@@ -317,17 +324,17 @@ append_motion (const SwFigure *self,
 
   if (solver->content->motion == SW_FIGURE_MOTION_CIRCLE)
     {
-      append_sentence (text, sw_phrases_get (phrases, "figure.circle"));
+      append_sentence (phrases, text, sw_phrases_get (phrases, "figure.circle"));
       return;
     }
   if (fabs (twist) >= WORTH_DEG)
-    append_sentence (text, sw_phrases_get (phrases, twist > 0 ? "figure.hips-turn-left" : "figure.hips-turn-right"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, twist > 0 ? "figure.hips-turn-left" : "figure.hips-turn-right"));
   for (int i = 0; i < MIN (n, MOST_CHANGES); i++)
     append_change (phrases, &changes[i], text);
   if (fabs (pitch) >= WORTH_DEG && n < MOST_CHANGES)
-    append_sentence (text, sw_phrases_get (phrases, pitch > 0 ? "figure.heels-rise" : "figure.toes-rise"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, pitch > 0 ? "figure.heels-rise" : "figure.toes-rise"));
   else if (fabs (rise) > 0.03 && n < MOST_CHANGES)
-    append_sentence (text, sw_phrases_get (phrases, rise > 0 ? "figure.hips-rise" : "figure.hips-sink"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, rise > 0 ? "figure.hips-rise" : "figure.hips-sink"));
   else if (n == 0 && fabs (twist) < WORTH_DEG)
     append_shown (self, phrases, text);
 }
@@ -342,10 +349,10 @@ append_face (const SwFigure *self,
   const SwSolved *now = &self->solver.keys[key];
 
   if (now->breath != SW_FIGURE_BREATH_NONE)
-    append_sentence (text, sw_phrases_get (phrases, now->breath == SW_FIGURE_BREATH_IN ? "figure.breath-in"
+    append_sentence (phrases, text, sw_phrases_get (phrases, now->breath == SW_FIGURE_BREATH_IN ? "figure.breath-in"
                                                                                      : "figure.breath-out"));
   if (now->body.eyes_closed && (key == 0 || !self->solver.keys[key - 1].body.eyes_closed))
-    append_sentence (text, sw_phrases_get (phrases, "figure.eyes-closed"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, "figure.eyes-closed"));
 }
 
 /* Steps are told one by one: from where each begins, and what changes until the next. */
@@ -370,12 +377,12 @@ append_steps (SwFigure  *self,
           g_autofree char *step = NULL;
 
           if (key == 0)
-            append_sentence (what, start);
+            append_sentence (phrases, what, start);
           else
             append_key_changes (part, phrases, key, most, what);
           append_face (part, phrases, key, what);
           step = sw_phrases_format (phrases, "figure.step", "number", nth, "what", what->str, NULL);
-          append_sentence (text, step);
+          append_sentence (phrases, text, step);
         }
     }
 }
@@ -407,9 +414,9 @@ sw_figure_dup_text (SwFigure  *self,
       return g_string_free (text, FALSE);
     }
 
-  append_sentence (text, view_words (self, phrases));
+  append_sentence (phrases, text, view_words (self, phrases));
   start = dup_start (self, phrases, TRUE);
-  append_sentence (text, start);
+  append_sentence (phrases, text, start);
   append_face (self, phrases, 0, text);
   if (content->motion != SW_FIGURE_MOTION_PRESS || self->solver.n_keys > 1)
     append_motion (self, phrases, text);
@@ -418,12 +425,12 @@ sw_figure_dup_text (SwFigure  *self,
   if (self->solver.n_keys > 1)
     append_face (self, phrases, self->solver.n_keys - 1, text);
   if (sw_throw_get (&self->solver, &self->solver.keys[self->solver.n_keys - 1], &flight))
-    append_sentence (text, find_nick (phrases, "figure-throw", SW_TYPE_FIGURE_THROWN,
-                                      (int) content->props[flight.prop].thrown));
+    append_sentence (phrases, text, find (phrases, "figure-throw",
+                                 nick (SW_TYPE_FIGURE_THROWN, (int) content->props[flight.prop].thrown)));
   else if (content->hold)
-    append_sentence (text, sw_phrases_get (phrases, "figure.hold"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, "figure.hold"));
   else if (content->motion == SW_FIGURE_MOTION_THERE_AND_BACK && self->solver.n_keys > 1)
-    append_sentence (text, sw_phrases_get (phrases, "figure.back"));
+    append_sentence (phrases, text, sw_phrases_get (phrases, "figure.back"));
 
   return g_string_free (text, FALSE);
 }

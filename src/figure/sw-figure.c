@@ -319,7 +319,8 @@ sw_figure_finalize (GObject *object)
   for (int i = 0; i < SW_MAX_PANELS; i++)
     {
       sw_motifs_clear (&self->panels[i].items);
-      g_clear_object (&self->parts[i]);
+      if (self->parts[i] != self)
+        g_clear_object (&self->parts[i]);
     }
   g_clear_object (&self->inset);
   g_clear_pointer (&self->frames, g_free);
@@ -401,7 +402,8 @@ add_parts (SwFigure *self)
       for (int i = 0; i < content->n_props; i++)
         if (part.poses[0].base != SW_FIGURE_BASE_SITTING || content->props[i].kind != SW_FIGURE_PROP_CHAIR)
           part.props[part.n_props++] = content->props[i];
-      self->parts[self->n_parts++] = new_part (self, &part);
+      /* The first is solved already. */
+      self->parts[self->n_parts++] = first == 0 && part.n_props == content->n_props ? self : new_part (self, &part);
       if (first > 0)
         self->parts[self->n_parts - 1]->rises
             = get_chest_height (self->parts[self->n_parts - 1], 0)

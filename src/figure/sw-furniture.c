@@ -11,6 +11,15 @@
 #define MAT_THICK 0.018
 #define MAT_MARGIN 0.075
 #define PLINTH_HEIGHT 0.30
+#define SEAT_FRONT 0.105
+#define SEAT_BACK 0.135
+#define SIT_FORWARD_MOST 0.085
+/* How far a thigh's lower side is below its joints, and how much of it the seat takes. */
+#define THIGH_BELOW 0.050
+#define THIGH_GIVES 0.020
+/* Toes have room below a counter. */
+#define KICK_HEIGHT 0.060
+#define KICK_DEPTH 0.070
 #define WALL_THICK 0.030
 #define WALL_TOP 1.10
 #define WALL_HALF 0.16
@@ -67,6 +76,39 @@ add_chair (SwBox *boxes,
              seat + 0.10, 0.86);
 }
 
+/* How much nearer to the front of the seat they sit than usual: as far as a thigh that slopes down clears its edge, and
+ * elbows led back clear the chair's back. */
+static double
+sit_forward (const SwSolver *solver)
+{
+  const SwScene *scene = &solver->scene;
+  double middle = solver->keys[0].body.pieces[SW_PIECE_PELVIS].at.y;
+  double by = 0;
+
+  for (int key = 0; key < solver->n_keys; key++)
+    for (int side = 0; side < 2; side++)
+      {
+        const SwPlacement *pieces = solver->keys[key].body.pieces;
+        SwVector hip = pieces[SW_SIDED (SW_PIECE_THIGH, side)].at;
+        SwVector knee = pieces[SW_SIDED (SW_PIECE_SHANK, side)].at;
+        SwVector elbow = pieces[SW_SIDED (SW_PIECE_FOREARM, side)].at;
+        double slope = (hip.z - knee.z) / MAX (knee.x - hip.x, 0.02);
+        gboolean sits = fabs (hip.z - solver->keys[0].body.pieces[SW_PIECE_PELVIS].at.z) < 0.03;
+
+        if (!sits)
+          continue;
+        if (slope > 0.05)
+          {
+            double above = hip.z - THIGH_BELOW * sqrt (1 + slope * slope) - scene->seat_height + THIGH_GIVES;
+
+            by = MAX (by, scene->seat_at + SEAT_FRONT - hip.x - above / slope);
+          }
+        if (elbow.z > scene->seat_height + 0.08 && elbow.z < scene->chair_top + 0.03 && fabs (elbow.y - middle) < 0.16)
+          by = MAX (by, scene->seat_at - SEAT_BACK + 0.018 - elbow.x + 0.026);
+      }
+  return CLAMP (by, 0.0, SIT_FORWARD_MOST);
+}
+
 static void
 add_chairs (SwBox          *boxes,
             int            *n,
@@ -79,7 +121,11 @@ add_chairs (SwBox          *boxes,
   if (solver->keys[0].body.fine)
     return;
   if (solver->content->poses[0].base == SW_FIGURE_BASE_SITTING && scene->seat == SW_FIGURE_PROP_CHAIR)
-    add_chair (boxes, n, scene->seat_at + 0.105, scene->seat_at - 0.135, hips.y, scene->seat_height, scene->chair_top);
+    {
+      double at = scene->seat_at - sit_forward (solver);
+
+      add_chair (boxes, n, at + SEAT_FRONT, at - SEAT_BACK, hips.y, scene->seat_height, scene->chair_top);
+    }
   if (scene->chair_where == SW_FIGURE_WHERE_FRONT)
     add_chair (boxes, n, scene->chair_at + 0.225, scene->chair_at - 0.010, 0, scene->chair_top - 0.235,
                scene->chair_top);
@@ -105,14 +151,16 @@ add_counter (SwBox         *boxes,
     {
       double sign = scene->counter_where == SW_FIGURE_WHERE_FRONT ? 1 : -1;
 
-      add_box (boxes, n, edge + sign * 0.022, edge + sign * 0.20, -0.26, 0.26, 0, top - 0.026, 0.94);
+      add_box (boxes, n, edge + sign * KICK_DEPTH, edge + sign * 0.20, -0.26, 0.26, 0, KICK_HEIGHT, 0.84);
+      add_box (boxes, n, edge + sign * 0.022, edge + sign * 0.20, -0.26, 0.26, KICK_HEIGHT, top - 0.026, 0.94);
       add_box (boxes, n, edge, edge + sign * 0.205, -0.28, 0.28, top - 0.026, top, 0.88);
     }
   else
     {
       double sign = scene->counter_where == SW_FIGURE_WHERE_LEFT ? 1 : -1;
 
-      add_box (boxes, n, -0.26, 0.26, edge + sign * 0.022, edge + sign * 0.18, 0, top - 0.026, 0.94);
+      add_box (boxes, n, -0.26, 0.26, edge + sign * KICK_DEPTH, edge + sign * 0.18, 0, KICK_HEIGHT, 0.84);
+      add_box (boxes, n, -0.26, 0.26, edge + sign * 0.022, edge + sign * 0.18, KICK_HEIGHT, top - 0.026, 0.94);
       add_box (boxes, n, -0.28, 0.28, edge, edge + sign * 0.185, top - 0.026, top, 0.88);
     }
 }

@@ -421,6 +421,15 @@ hold_foot (SwHold            *hold,
       hold->grip.axes = start.axes;
       if (pose->level[pin->side])
         hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->pitch_deg[pin->side]));
+      /* From the heel to the ball or back the foot rolls over its whole sole. */
+      if (!is_start && solver->keys[0].level[pin->side]
+          && solver->keys[0].pitch_deg[pin->side] * pose->pitch_deg[pin->side] < 0)
+        {
+          SwVector before = sw_vector (heel ? SW_BALL_X : SW_HEEL_X, 0, -SW_ANKLE_HEIGHT);
+          SwVector along = sw_vector (cos (SW_RAD (yaw)), sin (SW_RAD (yaw)), 0);
+
+          kept = sw_add (sw_place (start, before), sw_scale (along, pivot.x - before.x));
+        }
       hold->grip.at = sw_sub (kept, sw_apply (hold->grip.axes, pivot));
       if (is_start)
         hold->grip.at.z += now->stand[pin->side];
@@ -437,11 +446,15 @@ hold_foot (SwHold            *hold,
       double out = pin->to == SW_FIGURE_PLACE_POINT ? pin->offset[1] : s * pin->offset[1];
       double yaw = pin->to == SW_FIGURE_PLACE_POINT ? 0 : SW_DEG (atan2 (foot.axes.x.y, foot.axes.x.x));
 
+      double pitch = pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0;
+      SwVector pivot = sw_vector (pitch < 0 ? SW_HEEL_X : SW_BALL_X, 0, -SW_ANKLE_HEIGHT);
+
       if (pin->to == SW_FIGURE_PLACE_STEP)
         at = on_step (&solver->scene, foot.at);
-      hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, SW_ANKLE_HEIGHT + stand + pin->offset[2]));
-      hold->grip.axes
-          = sw_multiply (sw_turn_z (yaw), sw_turn_y (pose->level[pin->side] ? pose->pitch_deg[pin->side] : 0));
+      /* Heel or ball touches. */
+      hold->grip.axes = sw_multiply (sw_turn_z (yaw), sw_turn_y (pitch));
+      hold->grip.at = sw_add (at, sw_vector (pin->offset[0], out, stand + pin->offset[2]));
+      hold->grip.at.z -= sw_apply (hold->grip.axes, pivot).z;
     }
 }
 

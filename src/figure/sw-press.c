@@ -163,10 +163,12 @@ typedef struct
 } Push;
 
 /* The place nearest to what presses at which the arrows cover least; ahead of it is better than behind. Two are moved
- * alike, or as mirror images when they press against each other. */
+ * alike, or as mirror images when they press against each other. @hand is -1 in a mirrored figure, so that of two equal
+ * places the mirrored one is taken there. */
 static void
 search (const Push     *pushes,
         int             n,
+        double          hand,
         const SwMotifs *items,
         double          scale_pt,
         const SwExtent *room,
@@ -180,7 +182,7 @@ search (const Push     *pushes,
     for (int k = -ROUND; k <= ROUND; k++)
       {
         double along = far * i / ROUND;
-        double aside = far * k / ROUND;
+        double aside = hand * far * k / ROUND;
         /* Its middle should be beside the part. */
         double cost = 0.55 * hypot (along < 0 ? 1.6 * along : along, aside) / far;
         SwPress tried[SW_FIGURE_MAX_SHOWN];
@@ -243,7 +245,7 @@ sw_press_place (const SwPanel  *panel,
       n++;
     }
   if (n > 0)
-    search (pushes, n, &panel->items, scale_pt, room, presses);
+    search (pushes, n, content->mirrored ? -1.0 : 1.0, &panel->items, scale_pt, room, presses);
   return n;
 }
 

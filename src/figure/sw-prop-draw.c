@@ -507,7 +507,7 @@ sw_prop_draw_item (const SwPaper *paper,
  * @camera: the view
  * @solver: the solved figure
  * @body: the body that holds them
- * @hand_part: the hand that is drawn next
+ * @part: what of the body is drawn next: a band is drawn before the hand or foot that holds it
  *
  * Draws the bands that end in that hand: they sag a little, so that they are no rods.
  */
@@ -516,7 +516,7 @@ sw_props_draw_bands (const SwPaper  *paper,
                      const SwCamera *camera,
                      const SwSolver *solver,
                      const SwBody   *body,
-                     int             hand_part)
+                     int             part)
 {
   static const struct
   {
@@ -527,15 +527,18 @@ sw_props_draw_bands (const SwPaper  *paper,
   for (int i = 0; i < solver->content->n_props; i++)
     {
       const SwFigurePropSpec *prop = &solver->content->props[i];
-      int side = prop->in == SW_FIGURE_MARK_LEFT_HAND ? 1 : 0;
+      SwLimb limb = sw_scene_get_limb (prop->in);
+      gboolean foot = limb >= SW_LIMB_RIGHT_LEG && limb < SW_N_LIMBS;
+      int side = limb < SW_N_LIMBS ? (int) limb % 2 : 0;
       SwSpot from;
       SwSpot to;
       double sag;
 
-      if (prop->kind != SW_FIGURE_PROP_BAND || hand_part != (int) SW_PART_HAND + side)
+      if (prop->kind != SW_FIGURE_PROP_BAND || part != (foot ? (int) SW_PART_FOOT : (int) SW_PART_HAND) + side)
         continue;
       from = sw_see (camera, sw_band_get_fixed_end (solver, i, body));
-      to = sw_see (camera, sw_place (body->pieces[SW_SIDED (SW_PIECE_HAND, side)], sw_vector (0, 0, -0.042)));
+      to = sw_see (camera, sw_place (body->pieces[SW_SIDED (foot ? SW_PIECE_FOOT : SW_PIECE_HAND, side)],
+                                     foot ? sw_vector (0.040, 0, 0) : sw_vector (0, 0, -0.042)));
       sag = 0.04 * hypot (to.x - from.x, to.y - from.y);
       sw_paper_move (paper, from.x, from.y);
       cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3),

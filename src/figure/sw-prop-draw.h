@@ -55,6 +55,6 @@ void sw_props_draw_bands (const SwPaper  *paper,
                           const SwCamera *camera,
                           const SwSolver *solver,
                           const SwBody   *body,
-                          int             hand_part);
+                          int             part);
 
 G_END_DECLS

@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 #include "sw-ball-draw.h"
 #include "sw-furniture.h"
@@ -12,7 +13,8 @@
 
 /* Cushions and big balls give way. */
 #define CUSHION_SOFT 0.014
-#define BALL_SOFT 0.030
+#define BALL_SOFT 0.034
+#define WALL_BEHIND 1.0
 
 static void
 add_solid (SwSolid    *solids,
@@ -25,6 +27,21 @@ add_solid (SwSolid    *solids,
 {
   if (*n < SW_MAX_SOLIDS)
     solids[(*n)++] = (SwSolid){ name, low, high, radius, soft };
+}
+
+/* A wall is drawn thin; what is behind its face is in it all the same. */
+static void
+thicken_wall (SwSolid       *solid,
+              SwFigureWhere  where)
+{
+  if (where == SW_FIGURE_WHERE_FRONT)
+    solid->high.x += WALL_BEHIND;
+  else if (where == SW_FIGURE_WHERE_BEHIND)
+    solid->low.x -= WALL_BEHIND;
+  else if (where == SW_FIGURE_WHERE_LEFT)
+    solid->high.y += WALL_BEHIND;
+  else
+    solid->low.y -= WALL_BEHIND;
 }
 
 /**
@@ -49,7 +66,11 @@ sw_solids_find (const SwSolver *solver,
   n_boxes = sw_furniture_get_boxes (solver, &ground, boxes);
   for (int i = 0; i < n_boxes; i++)
     if (boxes[i].high.z > 0)
-      add_solid (solids, &n, boxes[i].name, boxes[i].low, boxes[i].high, 0, 0);
+      {
+        add_solid (solids, &n, boxes[i].name, boxes[i].low, boxes[i].high, 0, 0);
+        if (strcmp (boxes[i].name, "wall") == 0)
+          thicken_wall (&solids[n - 1], solver->scene.wall_where);
+      }
 
   for (int i = 0; i < solver->content->n_props; i++)
     {
@@ -127,7 +148,8 @@ sw_solid_get_gap (const SwSolid *self,
                   double         t,
                   SwVector      *normal)
 {
-  SwVector at = sw_mix (sw_place (body->pieces[from->piece], from->centre), sw_place (body->pieces[to->piece], to->centre), t);
+  SwVector at = sw_mix (sw_place (body->pieces[from->piece], from->centre),
+                        sw_place (body->pieces[to->piece], to->centre), t);
   SwVector near = sw_vector (CLAMP (at.x, self->low.x, self->high.x), CLAMP (at.y, self->low.y, self->high.y),
                              CLAMP (at.z, self->low.z, self->high.z));
   SwVector away = sw_sub (at, near);

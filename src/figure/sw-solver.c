@@ -6,6 +6,7 @@
 #include "config.h"
 
 #include "sw-hold.h"
+#include "sw-settle.h"
 #include "sw-solver.h"
 
 /* A foot or knee this near the floor stands on it. */
@@ -19,74 +20,6 @@
 #define REACHED 0.0005
 /* Neck and head bend no more than this to let the head rest. */
 #define REST_BEND_DEG 43.0
-
-/* The trunk rests on pelvis, waist and chest; shoulders give way. */
-static double
-trunk_lowest (const SwBody *body)
-{
-  double lowest = G_MAXDOUBLE;
-  SwShape shape;
-
-  sw_shape_get (body, SW_PART_TRUNK, &shape);
-  for (int i = 0; i < 2; i++)
-    for (int k = 0; k < shape.hulls[i].n_blobs; k++)
-      lowest = MIN (lowest, sw_blob_get_lowest (body, &shape.hulls[i].blobs[k]));
-
-  return lowest;
-}
-
-static double
-support_lowest (const SwBody *body,
-                guint         supports)
-{
-  double lowest = G_MAXDOUBLE;
-
-  for (int part = 0; part < SW_N_PARTS; part++)
-    if ((supports >> part & 1) != 0)
-      lowest = MIN (lowest, part == SW_PART_TRUNK ? trunk_lowest (body) : sw_part_get_lowest (body, (SwPart) part));
-
-  return lowest;
-}
-
-static void
-level_feet (SwSolved *solved)
-{
-  for (int side = 0; side < 2; side++)
-    {
-      SwBody *body = &solved->body;
-      SwPlacement *shank = &body->pieces[SW_SIDED (SW_PIECE_SHANK, side)];
-      SwPlacement *foot = &body->pieces[SW_SIDED (SW_PIECE_FOOT, side)];
-      SwPlacement *toes = &body->pieces[SW_SIDED (SW_PIECE_TOES, side)];
-      double pitch = solved->pitch_deg[side];
-      double toes_up = MAX (pitch, 0) + solved->toes_deg[side];
-      SwMatrix rel;
-
-      if (!solved->level[side])
-        continue;
-      foot->axes = sw_multiply (sw_turn_z (SW_DEG (atan2 (shank->axes.x.y, shank->axes.x.x))), sw_turn_y (pitch));
-      rel = sw_multiply (sw_transpose (shank->axes), foot->axes);
-      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_IN, (SwFigureSide) side, 0);
-      sw_joints_set (&solved->joints, SW_ANGLE_ANKLE_UP, (SwFigureSide) side, SW_DEG (atan2 (rel.x.z, rel.x.x)));
-      sw_joints_set (&solved->joints, SW_ANGLE_TOES_UP, (SwFigureSide) side, toes_up);
-      toes->at = sw_place (*foot, sw_vector (SW_TOE_JOINT_X, 0, SW_TOE_JOINT_Z));
-      toes->axes = sw_multiply (foot->axes, sw_turn_y (-toes_up));
-    }
-}
-
-/* Kneeling shanks lie on the floor: the knee follows from the thigh. */
-static void
-lay_shanks (SwSolved *solved)
-{
-  for (int side = 0; side < 2; side++)
-    {
-      SwMatrix thigh = solved->body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes;
-
-      if (!solved->flat_shank[side])
-        continue;
-      sw_joints_set (&solved->joints, SW_ANGLE_KNEE_BEND, (SwFigureSide) side, SW_DEG (atan2 (thigh.z.z, -thigh.x.z)));
-      sw_body_solve_leg (&solved->body, &solved->joints, (SwFigureSide) side);
-    }
-}
 
 static SwVector
 foot_pivot (const SwSolver *self,
@@ -184,7 +117,7 @@ ground (const SwSolver *self,
   if (!sits && (now->stand[0] > 0 || now->stand[1] > 0) && self->base->anchor == SW_FIGURE_ANCHOR_FEET)
     by.z = find_rise (self, now, is_start);
   else if (is_start || !sits)
-    by.z = sw_scene_get_bed (self->content) - support_lowest (&now->body, supports);
+    by.z = sw_scene_get_bed (self->content) - sw_body_get_support_lowest (&now->body, supports);
   by.z += now->lift;
   sw_body_move (&now->body, by);
   if (!is_start)
@@ -227,8 +160,8 @@ set_down (const SwSolver *self,
 {
   now->joints.root_at = sw_vector (0, 0, 0);
   sw_body_solve (&now->body, &now->joints);
-  lay_shanks (now);
-  level_feet (now);
+  sw_solved_lay_shanks (now);
+  sw_solved_level_feet (now);
   ground (self, now, is_start);
   rest_head (self, now);
 }
@@ -417,16 +350,17 @@ hold_legs (SwSolver *self,
       }
 }
 
-/* The legs as they are held when the body is lower by so much. Returns whether they reach. */
+/* The legs as they are held when the body, whose legs were free so far, is lower by so much. Returns whether they
+ * reach. */
 static gboolean
 lower (SwSolver       *self,
        int             n,
-       const SwSolved *high,
+       const SwSolved *unheld,
        double          by)
 {
   SwSolved *now = &self->keys[n];
 
-  *now = *high;
+  *now = *unheld;
   sw_body_move (&now->body, sw_vector (0, 0, -by));
   now->joints.root_at = now->body.pieces[SW_PIECE_PELVIS].at;
   hold_legs (self, n);
@@ -435,8 +369,9 @@ lower (SwSolver       *self,
 
 /* Standing, a foot that is held where it does not reach brings the body down: the other knee gives. */
 static void
-sink_to_feet (SwSolver *self,
-              int       n)
+sink_to_feet (SwSolver       *self,
+              int             n,
+              const SwSolved *unheld)
 {
   SwSolved high = self->keys[n];
   double least = 0;
@@ -445,7 +380,7 @@ sink_to_feet (SwSolver *self,
   if (self->content->poses[0].base != SW_FIGURE_BASE_STANDING || find_missed (&high) < REACHED)
     return;
 
-  if (!lower (self, n, &high, most))
+  if (!lower (self, n, unheld, most))
     {
       self->keys[n] = high;
       return;
@@ -454,14 +389,14 @@ sink_to_feet (SwSolver *self,
     {
       double by = (least + most) / 2;
 
-      *(lower (self, n, &high, by) ? &most : &least) = by;
+      *(lower (self, n, unheld, by) ? &most : &least) = by;
     }
-  lower (self, n, &high, most);
+  lower (self, n, unheld, most);
   for (int side = 0; side < 2; side++)
     if (!self->poses[n].pinned[SW_SIDED (SW_LIMB_RIGHT_LEG, side)])
       sw_reach_leg (&self->keys[n].body, &self->keys[n].joints, (SwFigureSide) side,
-                    high.body.pieces[SW_SIDED (SW_PIECE_FOOT, side)],
-                    high.body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x);
+                    unheld->body.pieces[SW_SIDED (SW_PIECE_FOOT, side)],
+                    unheld->body.pieces[SW_SIDED (SW_PIECE_THIGH, side)].axes.x);
 }
 
 static void
@@ -470,6 +405,7 @@ solve_key (SwSolver *self,
 {
   const SwPose *pose = &self->poses[n];
   SwSolved *now = &self->keys[n];
+  SwSolved unheld;
 
   *now = (SwSolved){ .joints = pose->joints, .breath = pose->breath, .lift = self->content->poses[n].lift };
   now->body.belly = pose->belly;
@@ -491,8 +427,9 @@ solve_key (SwSolver *self,
   if (n == 0)
     sw_scene_measure (&self->scene, self->content, pose, &now->body);
 
+  unheld = *now;
   hold_legs (self, n);
-  sink_to_feet (self, n);
+  sink_to_feet (self, n, &unheld);
   for (int limb = SW_LIMB_RIGHT_ARM; limb <= SW_LIMB_LEFT_ARM; limb++)
     if (pose->pinned[limb])
       hold_limb (self, n, (SwLimb) limb);

@@ -15,11 +15,11 @@
 #define FLATTENED 0.010
 /* A face that looks up more than that carries; the others only push. */
 #define CARRIES 0.7
-/* Of shoes on the floor: what ANSI/ASSE A1264.2 asks of walking surfaces, from memory. A push from beside is only as strong
- * as the feet's grip. */
+/* Of shoes on the floor: what ANSI/ASSE A1264.2 asks of walking surfaces, from memory. A push from beside is only as
+ * strong as the feet's grip. */
 #define FRICTION 0.5
-/* A hand on furniture holds its edge and pulls or pushes level with so much of the body's weight, our own choice; what is
- * lower than that height is nothing to hold on to. */
+/* A hand on furniture holds its edge and pulls or pushes level with so much of the body's weight, our own choice; what
+ * is lower than that height is nothing to hold on to. */
 #define HOLD 0.05
 #define HOLD_HEIGHT 0.20
 /* The dent a head makes in a pillow. */

@@ -11,7 +11,7 @@
 
 #define RULE_PT 0.8
 /* A picture takes this share of a card that has steps; what is beside it is the dose. */
-#define PICTURE_SHARE 0.48
+#define PICTURE_SHARE 0.44
 /* A picture is no higher than this share of the room's width, else it is drawn narrower. */
 #define TALLEST_PICTURE 0.80
 /* A note beyond this has no room in a card: the exercise is told in full. */
@@ -28,13 +28,14 @@ add_name (SwFlow     *flow,
   double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_STRONG);
   g_autofree char *number = g_strdup_printf ("%d", ++self->n_exercises);
   g_autofree char *outline = g_strdup_printf ("%s  %s", number, telling->text->name);
+  g_autofree char *name = sw_text_dup_short (telling->text->name);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
   SwFlow line = *flow;
 
   sw_flow_entry (flow, sw_item_get_id (telling->item), outline, 2);
   sw_flow_add_number (&line, tag, number, size_pt);
   line.y_pt += 0.1 * size_pt;
-  sw_flow_text (&line, SW_TEXT_STRONG, sw_tags_add (&self->tags, tag, "Span"), NULL, telling->text->name);
+  sw_flow_text (&line, SW_TEXT_STRONG, sw_tags_add (&self->tags, tag, "Span"), NULL, name);
   flow->y_pt = MAX (line.y_pt, flow->y_pt + 1.45 * size_pt) + 0.3 * size_pt;
 }
 
@@ -207,7 +208,7 @@ sw_compose_cards (SwComposer  *self,
       if (n > 0 && (!fits || n == n_cards))
         {
           row.y_pt = bottom_pt;
-          sw_composer_end (&row, 0.9 * self->style.body_pt, SW_KEEP_FREE);
+          sw_composer_end (&row, 0.7 * self->style.body_pt, SW_KEEP_FREE);
           n = 0;
         }
       if (!fits)
@@ -232,7 +233,7 @@ sw_compose_cards (SwComposer  *self,
   if (n > 0)
     {
       row.y_pt = bottom_pt;
-      sw_composer_end (&row, 0.9 * self->style.body_pt, SW_KEEP_FREE);
+      sw_composer_end (&row, 0.7 * self->style.body_pt, SW_KEEP_FREE);
     }
   return TRUE;
 }

@@ -15,6 +15,8 @@
 /* A note beyond this is no use in a column, and costly to measure in several. */
 #define LONGEST_COLUMN_NOTE 1000
 #define FRAME_PT 1.0
+/* What an exercise is for stands beside its number unless it is longer than this. */
+#define LONGEST_PURPOSE 300
 
 /**
  * sw_flow_add_number:
@@ -72,14 +74,17 @@ compose_heading (SwTelling  *telling,
   g_autofree char *outline = g_strdup_printf ("%s  %s", number, telling->text->name);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, heading);
   SwFlow flow = sw_composer_begin (self);
+  gboolean short_purpose = strlen (telling->text->purpose) <= LONGEST_PURPOSE;
 
   sw_flow_entry (&flow, sw_item_get_id (telling->item), outline, 2);
   sw_flow_add_number (&flow, tag, number, name_pt);
   sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, telling->text->name);
-  if (sw_text_is_set (telling->text->purpose))
+  if (short_purpose && sw_text_is_set (telling->text->purpose))
     sw_flow_text_in (&flow, telling->role, "P", telling->text->purpose);
   flow.y_pt = MAX (flow.y_pt, 1.45 * name_pt);
   sw_composer_end (&flow, 1.15 * self->style.body_pt, SW_KEEP_ALWAYS);
+  if (!short_purpose)
+    sw_composer_paragraph (self, telling->role, "P", NULL, telling->text->purpose, 0.0, SW_KEEP_ALWAYS);
 }
 
 /* Which one side the picture is drawn for, if it is for one. */

@@ -7,6 +7,7 @@
 #include "sw-compose.h"
 
 #define CARE_FRAME_PT 2.2
+#define MOST_WEEKS_BESIDE 3
 
 /* Clinic at the left, day at the right, a heavy rule below. */
 static void
@@ -80,7 +81,8 @@ add_week_strip (SwFlow *flow,
 {
   SwComposer *self = flow->composer;
   double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-  double cell_pt = MIN (flow->width_pt / 7.0, 3.0 * size_pt);
+  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_SMALL_STRONG) + 0.4 * size_pt;
+  double cell_pt = MIN (flow->width_pt / 7.0, MAX (3.0 * size_pt, day_pt));
   double box_pt = 1.25 * size_pt;
   SwFlow below = *flow;
 
@@ -107,28 +109,55 @@ add_week_strip (SwFlow *flow,
 }
 
 static void
+add_week_of (SwFlow    *flow,
+             SwSession *session)
+{
+  SwComposer *self = flow->composer;
+  g_autofree char *when = sw_compose_when (self->phrases, session);
+  g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
+
+  sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), *title != '\0' ? title : NULL, when);
+  if (sw_session_get_days (session) != 0)
+    {
+      sw_flow_space (flow, 0.25 * self->style.body_pt);
+      add_week_strip (flow, sw_session_get_days (session));
+    }
+}
+
+static void
 add_week (SwFlow      *flow,
           SwProgramme *programme)
 {
   SwComposer *self = flow->composer;
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
-  guint n_sessions = g_list_model_get_n_items (sessions);
 
   sw_flow_text_in (flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "front.week"));
-  for (guint i = 0; i < n_sessions; i++)
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
-      g_autofree char *when = sw_compose_when (self->phrases, session);
-      const char *title = sw_session_get_title (session);
 
       sw_flow_space (flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt);
-      sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"),
-                    sw_text_is_set (title) ? title : NULL, when);
-      if (sw_session_get_days (session) != 0)
-        {
-          sw_flow_space (flow, 0.25 * self->style.body_pt);
-          add_week_strip (flow, sw_session_get_days (session));
-        }
+      add_week_of (flow, session);
+    }
+}
+
+/* A block for each session, when there are too many for one. */
+static void
+compose_weeks (SwComposer  *self,
+               SwProgramme *programme,
+               double       space_pt)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+
+  sw_composer_paragraph (self, SW_TEXT_SECTION, "H2", NULL, sw_phrases_get (self->phrases, "front.week"), space_pt,
+                         SW_KEEP_ALWAYS);
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+      SwFlow flow = sw_composer_begin (self);
+
+      add_week_of (&flow, session);
+      sw_composer_end (&flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt, SW_KEEP_FREE);
     }
 }
 
@@ -169,7 +198,8 @@ compose_week_and_needs (SwComposer  *self,
   gboolean needs = sw_composer_shows (self, SW_PAGE_PART_EQUIPMENT);
   SwFlow flow;
 
-  if (week && needs && self->style.columns)
+  if (week && needs && self->style.columns
+      && g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme))) <= MOST_WEEKS_BESIDE)
     {
       SwFlow right;
 
@@ -187,11 +217,7 @@ compose_week_and_needs (SwComposer  *self,
     }
 
   if (week)
-    {
-      flow = sw_composer_begin (self);
-      add_week (&flow, programme);
-      sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
-    }
+    compose_weeks (self, programme, space_pt);
   if (needs)
     {
       flow = sw_composer_begin (self);
@@ -205,16 +231,12 @@ compose_general_care (SwComposer *self,
                       SwClient   *client)
 {
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
+  g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const *) words);
 
-  g_autofree char *text = g_strjoinv (" ", words);
-  SwFlow flow;
-
-  if (!sw_text_is_set (text))
-    return;
-  flow = sw_composer_begin (self);
-  sw_flow_boxed (&flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
-                 sw_phrases_get (self->phrases, "care.heading-general"), text);
-  sw_composer_end (&flow, 0.9 * self->style.body_pt, SW_KEEP_TOGETHER);
+  if (sw_text_is_set (text))
+    sw_composer_boxed (self, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
+                       sw_phrases_get (self->phrases, "care.heading-general"), text, 0.9 * self->style.body_pt,
+                       SW_KEEP_TOGETHER);
 }
 
 /**

@@ -54,8 +54,9 @@ sw_compose_pain_guide (SwComposer *self)
   flow.y_pt = bottom_pt;
   sw_flow_space (&flow, 0.3 * body_pt);
   {
-    g_autofree char *rest = g_strjoin (" ", sw_phrases_get (self->phrases, "guide.own"),
-                                       sw_phrases_get (self->phrases, "guide.effort"), NULL);
+    const char *const sentences[]
+        = { sw_phrases_get (self->phrases, "guide.own"), sw_phrases_get (self->phrases, "guide.effort"), NULL };
+    g_autofree char *rest = sw_phrases_sentences (self->phrases, sentences);
 
     sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", rest);
   }

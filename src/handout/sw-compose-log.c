@@ -49,11 +49,16 @@ collect_session (SwSession *session)
 static Columns
 choose_columns (SwComposer *self)
 {
+  static const char *const ratings[] = { "log.effort", "log.pain", "log.scale", NULL };
   double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
+  double gap_pt = 0.4 * small_pt;
+  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_TABLE_STRONG) + gap_pt;
+  double rating_pt = sw_compose_widest_pt (self, SW_TEXT_TABLE_STRONG, ratings) + gap_pt;
   Columns columns;
 
-  columns.day_pt = MIN (3.0 * small_pt, 0.074 * self->width_pt);
-  columns.rating_pt = MIN (4.0 * small_pt, 0.1 * self->width_pt);
+  /* As wide as boxes and words need, but the exercises' names keep a fifth of the row. */
+  columns.day_pt = CLAMP (day_pt, MIN (3.0 * small_pt, 0.074 * self->width_pt), 0.08 * self->width_pt);
+  columns.rating_pt = CLAMP (rating_pt, MIN (4.0 * small_pt, 0.1 * self->width_pt), 0.12 * self->width_pt);
   columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
   return columns;
 }

@@ -12,16 +12,13 @@ compose_session_heading (SwComposer *self,
                          SwSession  *session)
 {
   double body_pt = self->style.body_pt;
-  const char *title = sw_session_get_title (session);
+  g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
   g_autofree char *when = sw_compose_when (self->phrases, session);
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
   sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
-  if (sw_text_is_set (title))
-    sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", title);
-  else
-    sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", sw_phrases_get (self->phrases, "front.title"));
+  sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", *title != '\0' ? title : sw_phrases_get (self->phrases, "front.title"));
   sw_flow_text_in (&flow, SW_TEXT_BODY, "P", when);
   sw_flow_entry (&flow, NULL, title, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
@@ -38,7 +35,7 @@ compose_section_heading (SwComposer *self,
     [SW_SECTION_OWN] = "section.own",
   };
   double body_pt = self->style.body_pt;
-  const char *title = sw_section_get_title (section);
+  g_autofree char *title = sw_text_dup_short (sw_section_get_title (section));
   const char *usual = sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]);
   SwFlow flow = sw_composer_begin (self);
 
@@ -54,7 +51,7 @@ compose_rest (SwComposer *self,
               SwItem     *item)
 {
   double body_pt = self->style.body_pt;
-  const char *title = sw_item_get_title (item);
+  g_autofree char *title = sw_text_dup_short (sw_item_get_title (item));
   g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
   const char *shown = sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title");
   g_autofree char *line = sw_phrases_format (self->phrases, "rest.line", "title", shown, "time", time, NULL);
@@ -65,9 +62,10 @@ compose_rest (SwComposer *self,
   flow.left_pt += 1.8 * body_pt;
   flow.width_pt -= 1.8 * body_pt;
   sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", line);
+  sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_TOGETHER);
   if (sw_text_is_set (sw_item_get_note (item)))
-    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (item));
-  sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_FREE);
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_note (item), 0.1 * body_pt, SW_KEEP_TOGETHER);
+  sw_composer_set_last_keep (self, SW_KEEP_FREE);
 }
 
 static gboolean compose_items (SwComposer  *self,
@@ -97,7 +95,7 @@ compose_circuit_heading (SwComposer *self,
                          const char *heading)
 {
   double body_pt = self->style.body_pt;
-  const char *title = sw_item_get_title (circuit);
+  g_autofree char *title = sw_text_dup_short (sw_item_get_title (circuit));
   g_autofree char *rounds = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (circuit), NULL);
   int n_exercises = count_exercises (G_LIST_MODEL (sw_item_get_items (circuit)));
   g_autofree char *what = sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL);
@@ -114,9 +112,9 @@ compose_circuit_heading (SwComposer *self,
 
       sw_flow_text_in (&flow, SW_TEXT_BODY, "P", rest);
     }
-  if (sw_text_is_set (sw_item_get_note (circuit)))
-    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", sw_item_get_note (circuit));
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
+  if (sw_text_is_set (sw_item_get_note (circuit)))
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_note (circuit), 0.1 * body_pt, SW_KEEP_ALWAYS);
 }
 
 /* A rail down the left side shows what belongs to the circuit, over pages too. */

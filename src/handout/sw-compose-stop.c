@@ -133,8 +133,9 @@ sw_compose_stop_short (SwComposer  *self,
   g_autofree char *call = sw_text_is_set (sw_clinic_get_phone (clinic))
                               ? sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL)
                               : g_strdup ("");
-  g_autofree char *text = g_strjoin (" ", now, sw_phrases_get (self->phrases, "stop.short-same-day"),
-                                     sw_phrases_get (self->phrases, "stop.first"), call, NULL);
+  const char *const sentences[] = { now, sw_phrases_get (self->phrases, "stop.short-same-day"),
+                                    sw_phrases_get (self->phrases, "stop.first"), call, NULL };
+  g_autofree char *text = sw_phrases_sentences (self->phrases, sentences);
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_boxed (&flow, SW_SYMBOL_STOP, STOP_FRAME_PT, SW_TEXT_SMALL, sw_phrases_get (self->phrases, "stop.heading"),

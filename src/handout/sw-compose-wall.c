@@ -12,10 +12,11 @@ compose_title (SwComposer  *self,
                SwProgramme *programme)
 {
   double body_pt = self->style.body_pt;
-  const char *title = sw_programme_get_title (programme);
-  const char *name = sw_client_get_name (sw_programme_get_client (programme));
+  g_autofree char *title = sw_text_dup_short (sw_programme_get_title (programme));
+  g_autofree char *name = sw_text_dup_short (sw_client_get_name (sw_programme_get_client (programme)));
   g_autofree char *day = sw_phrases_date (self->phrases, self->date);
-  g_autofree char *from = sw_compose_clinic (self->phrases, sw_programme_get_clinic (programme));
+  g_autofree char *clinic = sw_compose_clinic (self->phrases, sw_programme_get_clinic (programme));
+  g_autofree char *from = sw_text_dup_short (clinic);
   SwFlow flow = sw_composer_begin (self);
   SwFlow right = flow;
 
@@ -62,7 +63,7 @@ compose_session (SwComposer *self,
 {
   g_autoptr (GPtrArray) items = g_ptr_array_new_with_free_func (g_object_unref);
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-  const char *title = sw_session_get_title (session);
+  g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
   g_autofree char *when = sw_compose_when (self->phrases, session);
   SwFlow flow;
 

@@ -28,6 +28,49 @@ sw_compose_day_key (const char *group,
 }
 
 /**
+ * sw_compose_widest_pt:
+ * @role: of all the words
+ * @keys: (array zero-terminated=1): phrases
+ *
+ * Returns: the width of the longest
+ */
+double
+sw_compose_widest_pt (SwComposer         *self,
+                      SwTextRole          role,
+                      const char * const *keys)
+{
+  int widest = 0;
+
+  for (guint i = 0; keys[i] != NULL; i++)
+    {
+      int width;
+
+      pango_layout_get_size (sw_composer_get_layout (self, role, -1.0, NULL, sw_phrases_get (self->phrases, keys[i])),
+                             &width, NULL);
+      widest = MAX (widest, width);
+    }
+
+  return (double) widest / PANGO_SCALE;
+}
+
+/**
+ * sw_compose_widest_day_pt:
+ * @role: of the words
+ *
+ * Returns: the width of the longest short name of a day
+ */
+double
+sw_compose_widest_day_pt (SwComposer *self,
+                          SwTextRole  role)
+{
+  const char *keys[8] = { NULL };
+
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    keys[day] = sw_compose_day_key ("day-short", day);
+  return sw_compose_widest_pt (self, role, keys);
+}
+
+/**
  * sw_compose_days:
  * @days: set of #SwDay
  *
@@ -96,8 +139,8 @@ sw_compose_when (SwPhrases *phrases,
                  SwSession *session)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session);
-  g_autofree char *days = sw_compose_days (phrases, sw_session_get_days (session));
-  g_autofree char *minutes = NULL;
+  g_autofree char *names = sw_compose_days (phrases, sw_session_get_days (session));
+  g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;
   g_autofree char *often = NULL;
   int high = (int) ceil (clock->total.high_s / 60.0);
@@ -107,8 +150,7 @@ sw_compose_when (SwPhrases *phrases,
   if (high <= 0)
     return sw_phrases_format (phrases, "front.week-line-no-time", "days", days, NULL);
 
-  minutes = sw_phrases_range (phrases, MIN (low, high), high);
-  time = sw_phrases_count (phrases, "front.minutes", high, "n", minutes, NULL);
+  time = sw_phrases_count_range (phrases, "front.minutes", MIN (low, high), high, NULL);
   if (times < 2)
     return sw_phrases_format (phrases, "front.week-line", "days", days, "time", time, NULL);
 

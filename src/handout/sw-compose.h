@@ -51,5 +51,10 @@ char *sw_compose_clinic (SwPhrases *phrases,
                          SwClinic  *clinic);
 const char *sw_compose_day_key (const char *group,
                                 SwDay       day);
+double sw_compose_widest_pt (SwComposer         *self,
+                             SwTextRole          role,
+                             const char * const *keys);
+double sw_compose_widest_day_pt (SwComposer *self,
+                                 SwTextRole  role);
 
 G_END_DECLS

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Measures paragraphs, lists and boxes and sets them down as blocks. Here alone Pango is asked, and here alone its
- * units become points. */
+ * Measures paragraphs and items and sets them down as blocks, columns (sw-flow.c) as blocks of their own. Pango is asked
+ * in these two files alone, and there its units become points. */
 #include "config.h"
 
 #include <math.h>
@@ -16,6 +16,7 @@
 #define LINE_FACTOR 0.92f
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
+#define LONGEST_NAME 80
 
 /**
  * sw_text_is_set:
@@ -27,6 +28,26 @@ gboolean
 sw_text_is_set (const char *text)
 {
   return text != NULL && *text != '\0';
+}
+
+/**
+ * sw_text_dup_short:
+ * @text: a name or title
+ *
+ * Returns: (transfer full): the same, or its beginning with an ellipsis where it is longer than any name needs to be
+ */
+char *
+sw_text_dup_short (const char *text)
+{
+  g_autofree char *valid = g_utf8_make_valid (text, -1);
+  g_autofree char *line = g_strdelimit (g_strdup (valid), "\n", ' ');
+  g_autofree char *start = NULL;
+
+  if (g_utf8_strlen (line, -1) <= LONGEST_NAME)
+    return g_steal_pointer (&line);
+
+  start = g_utf8_substring (line, 0, LONGEST_NAME - 1);
+  return g_strconcat (start, "…", NULL);
 }
 
 /* The direction of the first letter that has one (Unicode Standard Annex 9, rules P2 and P3). */
@@ -358,55 +379,15 @@ sw_composer_close_frame (SwComposer *self)
   self->frame_pt = 0.0;
 }
 
-static double
-get_lines_height (PangoLayout *layout,
-                  int          first,
-                  int          n,
-                  double      *top_pt)
+/* How many lines of a text stand in one block: it then takes no more than half a page. */
+static int
+get_lines_a_block (SwComposer  *self,
+                   PangoLayout *layout)
 {
-  PangoLayoutIter *iter = pango_layout_get_iter (layout);
-  int index = 0;
-  int top = 0;
-  int bottom = 0;
+  int n_lines = pango_layout_get_line_count (layout);
+  double line_pt = sw_layout_get_lines_height (layout, 0, n_lines) / n_lines;
 
-  do
-    {
-      int line_top;
-      int line_bottom;
-
-      pango_layout_iter_get_line_yrange (iter, &line_top, &line_bottom);
-      if (index == first)
-        top = line_top;
-      if (index == first + n - 1)
-        bottom = line_bottom;
-      index++;
-    }
-  while (index < first + n && pango_layout_iter_next_line (iter));
-  pango_layout_iter_free (iter);
-
-  if (top_pt != NULL)
-    *top_pt = (double) top / PANGO_SCALE;
-  return (double) (bottom - top) / PANGO_SCALE;
-}
-
-static SwPiece *
-add_lines (SwFlow      *flow,
-           SwTextRole   role,
-           SwTag       *tag,
-           PangoLayout *layout,
-           int          first,
-           int          n)
-{
-  double height_pt = get_lines_height (layout, first, n, NULL);
-  SwPiece *piece
-      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, flow->y_pt, flow->width_pt, height_pt);
-
-  piece->layout = g_object_ref (layout);
-  piece->first_line = first;
-  piece->n_lines = n;
-  piece->grey = sw_text_role_get_grey (role);
-  flow->y_pt += height_pt;
-  return piece;
+  return MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
 }
 
 /**
@@ -432,8 +413,7 @@ sw_composer_paragraph (SwComposer *self,
 {
   PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, strong, text);
   int n_lines = pango_layout_get_line_count (layout);
-  double line_pt = get_lines_height (layout, 0, n_lines, NULL) / n_lines;
-  int most = MAX (1, (int) (0.5 * self->style.page_height_pt / line_pt));
+  int most = get_lines_a_block (self, layout);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, tag_name);
 
   for (int first = 0; first < n_lines; first += most)
@@ -441,216 +421,98 @@ sw_composer_paragraph (SwComposer *self,
       int n = MIN (most, n_lines - first);
       SwFlow flow = sw_composer_begin (self);
 
-      add_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout, first, n);
+      sw_flow_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout, first, n);
       sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
 
 /**
- * sw_flow_entry:
- * @item_id: (nullable): the item that is told in this column
- * @outline: (nullable): its line in the outline
- * @outline_level: 1 for a session, 2 for an exercise
- */
-void
-sw_flow_entry (SwFlow     *flow,
-               const char *item_id,
-               const char *outline,
-               int         outline_level)
-{
-  SwEntry entry = {
-    .item_id = (char *) item_id,
-    .is_exercise = item_id != NULL && outline_level == 2,
-    .outline = (char *) outline,
-    .outline_level = outline_level,
-    .left_pt = flow->left_pt,
-    .width_pt = flow->width_pt,
-  };
-
-  sw_block_add_entry (flow->block, &entry);
-}
-
-void
-sw_flow_space (SwFlow *flow,
-               double  points)
-{
-  flow->y_pt += points;
-}
-
-/**
- * sw_flow_text:
- * @tag: (nullable): the element whose content this is
- * @strong: (nullable): words in bold before the text
- */
-void
-sw_flow_text (SwFlow     *flow,
-              SwTextRole  role,
-              SwTag      *tag,
-              const char *strong,
-              const char *text)
-{
-  PangoLayout *layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
-
-  add_lines (flow, role, tag, layout, 0, pango_layout_get_line_count (layout));
-}
-
-/**
- * sw_flow_text_in:
- * @tag_name: structure type of a new element for the text
- */
-void
-sw_flow_text_in (SwFlow     *flow,
-                 SwTextRole  role,
-                 const char *tag_name,
-                 const char *text)
-{
-  SwComposer *self = flow->composer;
-
-  sw_flow_text (flow, role, sw_tags_add (&self->tags, self->parent, tag_name), NULL, text);
-}
-
-/**
- * sw_flow_item:
+ * sw_composer_item:
  * @list: an element of type L
- * @symbol: the sign before the text
+ * @symbol: the sign before an item without a number
+ * @number: the item's number; 0 for none
+ * @text: the text, of any length
+ * @space_pt: white space before it
+ * @keep: whether a page may end after it
  *
- * An item of a list without numbers.
+ * Sets an item of a list as a block of its own, a long one divided between lines like a paragraph.
  */
 void
-sw_flow_item (SwFlow     *flow,
-              SwTextRole  role,
-              SwTag      *list,
-              SwSymbol    symbol,
-              const char *text)
+sw_composer_item (SwComposer *self,
+                  SwTextRole  role,
+                  SwTag      *list,
+                  SwSymbol    symbol,
+                  int         number,
+                  const char *text,
+                  double      space_pt,
+                  SwKeep      keep)
 {
-  SwComposer *self = flow->composer;
-  double size_pt = sw_style_get_size_pt (&self->style, role);
-  double indent_pt = 1.35 * size_pt;
-  SwFlow column = *flow;
   SwTag *item = sw_tags_add (&self->tags, list, "LI");
-  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
+  SwFlow flow = sw_composer_begin (self);
+  double left_pt;
+  double width_pt;
+  PangoLayout *layout;
+  SwTag *body;
+  int n_lines;
+  int most;
 
-  sw_flow_symbol (flow, symbol, flow->left_pt, flow->y_pt + 0.22 * size_pt, 0.88 * size_pt, SW_GREY_TEXT);
-  column.left_pt += indent_pt;
-  column.width_pt -= indent_pt;
-  sw_flow_text (&column, role, body, NULL, text);
-  flow->y_pt = column.y_pt;
-}
+  if (number > 0)
+    sw_flow_number (&flow, role, item, number);
+  else
+    sw_flow_sign (&flow, role, symbol);
+  left_pt = flow.left_pt;
+  width_pt = flow.width_pt;
+  body = sw_tags_add (&self->tags, item, "LBody");
+  layout = sw_composer_get_layout (self, role, width_pt, NULL, text);
+  n_lines = pango_layout_get_line_count (layout);
+  most = get_lines_a_block (self, layout);
 
-/**
- * sw_flow_numbered_item:
- * @list: an element of type L
- * @number: from 1
- */
-void
-sw_flow_numbered_item (SwFlow     *flow,
-                       SwTextRole  role,
-                       SwTag      *list,
-                       int         number,
-                       const char *text)
-{
-  SwComposer *self = flow->composer;
-  double indent_pt = (number < 10 ? 1.35 : 1.9) * sw_style_get_size_pt (&self->style, role);
-  g_autofree char *label = g_strdup_printf ("%d.", number);
-  SwFlow column = *flow;
-  SwFlow label_column = *flow;
-  SwTag *item = sw_tags_add (&self->tags, list, "LI");
-  SwTag *label_tag = sw_tags_add (&self->tags, item, "Lbl");
-  SwTag *body = sw_tags_add (&self->tags, item, "LBody");
-
-  label_column.width_pt = 2.0 * indent_pt;
-  sw_flow_text (&label_column, role == SW_TEXT_SMALL ? SW_TEXT_SMALL_STRONG : SW_TEXT_STRONG, label_tag, NULL, label);
-  column.left_pt += indent_pt;
-  column.width_pt -= indent_pt;
-  sw_flow_text (&column, role, body, NULL, text);
-  flow->y_pt = column.y_pt;
-}
-
-/**
- * sw_flow_list:
- * @symbol: the sign before each text
- * @texts: (array zero-terminated=1): the items, at least one
- */
-void
-sw_flow_list (SwFlow             *flow,
-              SwTextRole          role,
-              SwSymbol            symbol,
-              const char * const *texts)
-{
-  SwComposer *self = flow->composer;
-  SwTag *list = sw_tags_add (&self->tags, self->parent, "L");
-
-  list->numbering = "Disc";
-  for (guint i = 0; texts[i] != NULL; i++)
+  for (int first = 0; first < n_lines; first += most)
     {
-      if (i > 0)
-        sw_flow_space (flow, 0.08 * self->style.body_pt);
-      sw_flow_item (flow, role, list, symbol, texts[i]);
+      int n = MIN (most, n_lines - first);
+
+      if (first > 0)
+        flow = sw_composer_begin (self);
+      flow.left_pt = left_pt;
+      flow.width_pt = width_pt;
+      sw_flow_lines (&flow, role, n_lines <= most ? body : sw_tags_add (&self->tags, body, "Span"), layout, first, n);
+      sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
 
-void
-sw_flow_symbol (SwFlow  *flow,
-                SwSymbol symbol,
-                double   x_pt,
-                double   y_pt,
-                double   size_pt,
-                double   grey)
-{
-  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_SYMBOL, NULL, x_pt, y_pt, size_pt, size_pt);
-
-  piece->symbol = symbol;
-  piece->grey = grey;
-}
-
-void
-sw_flow_box (SwFlow *flow,
-             double  x_pt,
-             double  y_pt,
-             double  width_pt,
-             double  height_pt,
-             double  grey)
-{
-  SwPiece *piece = sw_block_add (flow->block, SW_PIECE_BOX, NULL, x_pt, y_pt, width_pt, height_pt);
-
-  piece->grey = grey;
-}
-
 /**
- * sw_flow_boxed:
+ * sw_composer_boxed:
  * @symbol: the sign in the box
- * @frame_pt: width of the frame's line; the heavier the more it matters
+ * @frame_pt: width of the frame's line
  * @heading: words in bold that stand first
+ * @text: the text, of any length
+ * @space_pt: white space before it
+ * @keep: whether a page may end after it
  *
- * A short text in a box the width of the column: frame, sign and heading words, so that it needs no colour.
+ * A text in a box of its own; one of more than half a page in a frame that may go on over pages.
  */
 void
-sw_flow_boxed (SwFlow     *flow,
-               SwSymbol    symbol,
-               double      frame_pt,
-               SwTextRole  role,
-               const char *heading,
-               const char *text)
+sw_composer_boxed (SwComposer *self,
+                   SwSymbol    symbol,
+                   double      frame_pt,
+                   SwTextRole  role,
+                   const char *heading,
+                   const char *text,
+                   double      space_pt,
+                   SwKeep      keep)
 {
-  SwComposer *self = flow->composer;
-  double body_pt = self->style.body_pt;
-  double pad_pt = 0.4 * body_pt;
-  double sign_pt = 1.4 * body_pt;
-  double top_pt = flow->y_pt;
-  SwFlow inner = *flow;
-  double height_pt;
+  PangoLayout *layout = sw_composer_get_layout (self, role, self->width_pt, heading, text);
+  SwFlow flow;
 
-  sw_flow_symbol (flow, symbol, flow->left_pt + pad_pt + frame_pt, top_pt + frame_pt + pad_pt, sign_pt,
-                  SW_GREY_TEXT);
-  inner.left_pt += frame_pt + 1.9 * pad_pt + sign_pt;
-  inner.width_pt -= 2.0 * frame_pt + 2.9 * pad_pt + sign_pt;
-  inner.y_pt += frame_pt + pad_pt;
-  sw_flow_text (&inner, role, sw_tags_add (&self->tags, self->parent, "P"), heading, text);
-  height_pt = MAX (inner.y_pt - top_pt, frame_pt + pad_pt + sign_pt) + pad_pt + frame_pt;
+  if (pango_layout_get_line_count (layout) > get_lines_a_block (self, layout))
+    {
+      sw_composer_open_frame (self, frame_pt);
+      sw_composer_paragraph (self, role, "P", heading, text, space_pt, keep);
+      sw_composer_close_frame (self);
+      return;
+    }
 
-  sw_flow_box (flow, flow->left_pt, top_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt + height_pt - frame_pt, flow->width_pt, frame_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
-  sw_flow_box (flow, flow->left_pt + flow->width_pt - frame_pt, top_pt, frame_pt, height_pt, SW_GREY_TEXT);
-  flow->y_pt = top_pt + height_pt;
+  flow = sw_composer_begin (self);
+  sw_flow_boxed (&flow, symbol, frame_pt, role, heading, text);
+  sw_composer_end (&flow, space_pt, keep);
 }

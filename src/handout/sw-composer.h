@@ -83,6 +83,7 @@ typedef struct
 } SwFlow;
 
 gboolean sw_text_is_set (const char *text);
+char *sw_text_dup_short (const char *text);
 
 void sw_composer_init (SwComposer             *self,
                        PangoFontMap           *fonts,
@@ -118,6 +119,32 @@ void sw_composer_paragraph (SwComposer *self,
                             double      space_pt,
                             SwKeep      keep);
 
+void sw_composer_item (SwComposer *self,
+                       SwTextRole  role,
+                       SwTag      *list,
+                       SwSymbol    symbol,
+                       int         number,
+                       const char *text,
+                       double      space_pt,
+                       SwKeep      keep);
+void sw_composer_boxed (SwComposer *self,
+                        SwSymbol    symbol,
+                        double      frame_pt,
+                        SwTextRole  role,
+                        const char *heading,
+                        const char *text,
+                        double      space_pt,
+                        SwKeep      keep);
+
+double sw_layout_get_lines_height (PangoLayout *layout,
+                                   int          first,
+                                   int          n);
+void sw_flow_lines (SwFlow      *flow,
+                    SwTextRole   role,
+                    SwTag       *tag,
+                    PangoLayout *layout,
+                    int          first,
+                    int          n);
 void sw_flow_entry (SwFlow     *flow,
                     const char *item_id,
                     const char *outline,
@@ -133,6 +160,13 @@ void sw_flow_text_in (SwFlow     *flow,
                       SwTextRole  role,
                       const char *tag_name,
                       const char *text);
+void sw_flow_number (SwFlow    *flow,
+                     SwTextRole role,
+                     SwTag     *item,
+                     int        number);
+void sw_flow_sign (SwFlow    *flow,
+                   SwTextRole role,
+                   SwSymbol   symbol);
 void sw_flow_item (SwFlow     *flow,
                    SwTextRole  role,
                    SwTag      *list,
@@ -165,5 +199,10 @@ void sw_flow_boxed (SwFlow     *flow,
                     SwTextRole  role,
                     const char *heading,
                     const char *text);
+void sw_flow_signed (SwFlow     *flow,
+                     SwSymbol    symbol,
+                     SwTextRole  role,
+                     const char *heading,
+                     const char *text);
 
 G_END_DECLS

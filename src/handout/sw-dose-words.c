@@ -7,21 +7,6 @@
 #include "sw-dose-words.h"
 #include "sw-units.h"
 
-static char *
-capitalise (const char *text)
-{
-  gunichar first = g_utf8_get_char_validated (text, -1);
-  GString *out;
-
-  if (*text == '\0' || first == (gunichar) -1 || first == (gunichar) -2)
-    return g_strdup (text);
-
-  out = g_string_new (NULL);
-  g_string_append_unichar (out, g_unichar_toupper (first));
-  g_string_append (out, g_utf8_next_char (text));
-  return g_string_free (out, FALSE);
-}
-
 /* "3 sets of 12", "12 times", "hold for 30 seconds, 3 times": begins in lower case, no full stop.
  * @compared: it stands beside the other side's, so that one set is also told as a set */
 static char *
@@ -42,9 +27,9 @@ tell_amount (SwPhrases    *phrases,
                                hold, NULL);
     }
 
-  reps = sw_phrases_range (phrases, dose->reps_low, dose->reps_high);
   if (sets == 1 && !compared)
-    return sw_phrases_count (phrases, "dose.amount-times", dose->reps_high, "n", reps, NULL);
+    return sw_phrases_count_range (phrases, "dose.amount-times", dose->reps_low, dose->reps_high, NULL);
+  reps = sw_phrases_count_range (phrases, "dose.repetitions", dose->reps_low, dose->reps_high, NULL);
   return sw_phrases_count (phrases, "dose.amount-sets", sets, "repetitions", reps, NULL);
 }
 
@@ -135,23 +120,20 @@ tell_whole_amount (SwPhrases    *phrases,
 
   amount = tell_amount (phrases, dose, dose->sets, FALSE);
   ways = tell_ways (phrases, dose);
-  begun = capitalise (amount);
+  begun = sw_phrases_capitalise (amount);
   sentence = sw_phrases_format (phrases, "dose.amount", "amount", begun, "ways", ways, "side",
                                 tell_side (phrases, dose->side), NULL);
   if (!extra)
     return g_steal_pointer (&sentence);
 
   more = tell_extra (phrases, dose);
-  return g_strjoin (" ", sentence, more, NULL);
+  return sw_phrases_sentences (phrases, (const char *const[]){ sentence, more, NULL });
 }
 
 static char *
 tell_tempo (SwPhrases     *phrases,
             const SwTempo *tempo)
 {
-  g_autoptr (GStrvBuilder) parts = g_strv_builder_new ();
-  g_auto (GStrv) list = NULL;
-  g_autofree char *text = NULL;
   const struct
   {
     const char *key;
@@ -162,28 +144,30 @@ tell_tempo (SwPhrases     *phrases,
     { "dose.pace-up", tempo->lift_s },
     { "dose.pace-pause", tempo->top_pause_s },
   };
+  g_autofree char *text = NULL;
 
   for (guint i = 0; i < G_N_ELEMENTS (phases); i++)
     {
-      g_autofree char *time = NULL;
-      g_autofree char *part = NULL;
+      g_autofree char *before = NULL;
+      g_autofree char *phase = NULL;
 
       if (phases[i].seconds < 0)
-        g_strv_builder_add (parts, sw_phrases_get (phrases, "dose.pace-up-fast"));
-      if (phases[i].seconds <= 0)
+        phase = g_strdup (sw_phrases_get (phrases, "dose.pace-up-fast"));
+      else if (phases[i].seconds > 0)
+        {
+          g_autofree char *time = sw_phrases_time (phrases, phases[i].seconds);
+
+          phase = sw_phrases_format (phrases, phases[i].key, "time", time, NULL);
+        }
+      if (phase == NULL)
         continue;
 
-      time = sw_phrases_time (phrases, phases[i].seconds);
-      part = sw_phrases_format (phrases, phases[i].key, "time", time, NULL);
-      g_strv_builder_add (parts, part);
+      before = g_steal_pointer (&text);
+      text = before == NULL ? g_steal_pointer (&phase)
+                            : sw_phrases_format (phrases, "dose.pace-next", "before", before, "phase", phase, NULL);
     }
 
-  list = g_strv_builder_end (parts);
-  if (list[0] == NULL)
-    return NULL;
-
-  text = g_strjoinv (", ", list);
-  return sw_phrases_format (phrases, "dose.pace", "pace", text, NULL);
+  return text != NULL ? sw_phrases_format (phrases, "dose.pace", "pace", text, NULL) : NULL;
 }
 
 /**
@@ -282,12 +266,11 @@ tell_limits (SwPhrases    *phrases,
   return g_strv_builder_end (limits);
 }
 
-static char *
+static char **
 tell_limits_short (SwPhrases    *phrases,
                    const SwDose *dose)
 {
   g_autoptr (GStrvBuilder) limits = g_strv_builder_new ();
-  g_auto (GStrv) words = NULL;
   g_autofree char *effort = g_strdup_printf ("%d", dose->effort_limit);
   g_autofree char *pain = g_strdup_printf ("%d", dose->pain_limit);
 
@@ -298,8 +281,7 @@ tell_limits_short (SwPhrases    *phrases,
   if (dose->pain_limit > 0)
     take (limits, sw_phrases_format (phrases, "dose.short-pain", "n", pain, NULL));
 
-  words = g_strv_builder_end (limits);
-  return g_strjoinv (" ", words);
+  return g_strv_builder_end (limits);
 }
 
 static char **
@@ -345,26 +327,30 @@ sw_dose_words_free (SwDoseWords *words)
   g_free (words->amount);
   g_strfreev (words->how);
   g_strfreev (words->limits);
-  g_free (words->limits_short);
+  g_strfreev (words->limits_short);
   g_strfreev (words->when);
   g_free (words);
 }
 
 /**
- * sw_dose_words_join:
+ * sw_dose_words_join_details:
+ * @phrases: the client's language
+ * @in_short: whether the limits are told in a few words
  *
- * Returns: (transfer full): all sentences in one line
+ * Returns: (transfer full): everything but the amount, one sentence after the other; "" for nothing
  */
 char *
-sw_dose_words_join (SwDoseWords *words)
+sw_dose_words_join_details (SwDoseWords *words,
+                            SwPhrases   *phrases,
+                            gboolean     in_short)
 {
-  GString *text = g_string_new (words->amount);
-  char **const lists[] = { words->how, words->when, words->limits };
+  char **const lists[] = { words->how, words->when, in_short ? words->limits_short : words->limits };
+  g_autoptr (GPtrArray) sentences = g_ptr_array_new ();
 
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     for (guint j = 0; lists[i][j] != NULL; j++)
-      g_string_append_printf (text, " %s", lists[i][j]);
-  g_string_replace (text, "\n", " ", 0);
+      g_ptr_array_add (sentences, lists[i][j]);
+  g_ptr_array_add (sentences, NULL);
 
-  return g_string_free (text, FALSE);
+  return sw_phrases_sentences (phrases, (const char *const *) sentences->pdata);
 }

@@ -11,7 +11,7 @@ G_BEGIN_DECLS
  * @amount: how much to do; the one thing to read ("3 sets of 12, each side."); a line a side when they differ
  * @how: (array zero-terminated=1): how to do it: hold, pace, load, rest, one sentence each
  * @limits: (array zero-terminated=1): how hard and how painful it may get, one sentence each
- * @limits_short: both limits in a few words, for where room is short; "" without limits
+ * @limits_short: (array zero-terminated=1): the same in a few words, for where room is short
  * @when: (array zero-terminated=1): how often, where it differs from the session's days
  *
  * A dose in words a client reads.
@@ -21,7 +21,7 @@ typedef struct
   char *amount;
   char **how;
   char **limits;
-  char *limits_short;
+  char **limits_short;
   char **when;
 } SwDoseWords;
 
@@ -29,7 +29,9 @@ SwDoseWords *sw_dose_words_new (SwPhrases    *phrases,
                                 const SwDose *dose,
                                 SwUnits       units);
 void sw_dose_words_free (SwDoseWords *words);
-char *sw_dose_words_join (SwDoseWords *words);
+char *sw_dose_words_join_details (SwDoseWords *words,
+                                  SwPhrases   *phrases,
+                                  gboolean     in_short);
 char *sw_load_words (SwPhrases *phrases,
                      SwLoad     load,
                      SwUnits    units);

@@ -6,6 +6,7 @@
 #include <pango/pangocairo.h>
 
 #include "sw-compose.h"
+#include "sw-font-check.h"
 #include "sw-handout.h"
 #include "sw-pdf.h"
 
@@ -261,7 +262,8 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, before);
-  if (!lay_out_as_planned (self, programme, error))
+  if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
+      || !lay_out_as_planned (self, programme, error))
     return NULL;
 
   sw_measured_forget_before (self->composer.measured);

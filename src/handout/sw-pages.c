@@ -351,6 +351,19 @@ sw_pages_paint (const SwPages     *pages,
   paint_furniture (pages, composer, furniture, page, cr);
 }
 
+/* Where the piece is on a page that is drawn smaller because it would not fit. */
+static SwPiece
+scale_piece (SwPiece        piece,
+             const SwPlace *place,
+             const SwStyle *style)
+{
+  piece.x_pt = style->left_pt + (piece.x_pt - style->left_pt) * place->scale;
+  piece.y_pt = place->y_pt + (piece.y_pt - place->y_pt) * place->scale;
+  piece.width_pt *= place->scale;
+  piece.height_pt *= place->scale;
+  return piece;
+}
+
 static char *
 dup_piece_text (const SwPiece *piece)
 {
@@ -399,7 +412,9 @@ sw_pages_dump (const SwPages *pages,
         }
       for (guint j = 0; j < place->block->pieces->len; j++)
         {
-          SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, j), place, &composer->style);
+          SwPiece piece = scale_piece (place_piece (&g_array_index (place->block->pieces, SwPiece, j), place,
+                                                    &composer->style),
+                                       place, &composer->style);
           g_autofree char *text = dup_piece_text (&piece);
           g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
           g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');

@@ -6,7 +6,7 @@
 #include "sw-style.h"
 #include "sw-units.h"
 
-#define FONT_FAMILIES "Noto Sans, Noto Sans Arabic, Noto Sans Hebrew, DejaVu Sans"
+#define FONT_FAMILIES "Noto Sans, Noto Sans Arabic, Noto Sans Hebrew, Noto Sans Devanagari, WenQuanYi Micro Hei, DejaVu Sans"
 #define SMALLEST_TEXT_PT 12.0
 #define SMALLEST_FURNITURE_PT 9.0
 #define LARGEST_FURNITURE_PT 14.0

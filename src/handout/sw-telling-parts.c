@@ -8,7 +8,6 @@
 #include "sw-telling.h"
 
 #define NOTE_FRAME_PT 0.8
-#define CARE_FRAME_PT 2.2
 #define TALLEST_FIGURE 1.25
 
 /* White space before a part, except at the top of a block. */
@@ -76,22 +75,6 @@ sw_part_add_figure (SwFlow    *flow,
     add_caption (flow, telling);
 }
 
-static void
-add_sentences (SwFlow      *flow,
-               SwTextRole   role,
-               SwDoseWords *words)
-{
-  char **const lists[] = { words->how, words->when, words->limits };
-  g_autoptr (GString) text = g_string_new (NULL);
-
-  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
-    for (guint j = 0; lists[i][j] != NULL; j++)
-      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
-
-  if (text->len > 0)
-    sw_flow_text_in (flow, role, "P", text->str);
-}
-
 /**
  * sw_part_add_dose:
  *
@@ -105,6 +88,7 @@ sw_part_add_dose (SwFlow    *flow,
   double pad_pt = 0.6 * self->style.body_pt;
   g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
                                                      sw_client_get_units (telling->client));
+  g_autofree char *details = sw_dose_words_join_details (words, self->phrases, FALSE);
   guint panel_index = flow->block->pieces->len;
   SwFlow inner = *flow;
   SwPiece *panel;
@@ -114,13 +98,28 @@ sw_part_add_dose (SwFlow    *flow,
   inner.width_pt -= 2.0 * pad_pt;
   inner.y_pt += 0.5 * pad_pt;
   sw_flow_text_in (&inner, SW_TEXT_AMOUNT, "P", words->amount);
-  add_sentences (&inner, telling->role, words);
+  if (*details != '\0')
+    sw_flow_text_in (&inner, telling->role, "P", details);
   inner.y_pt += 0.5 * pad_pt;
 
   panel = &g_array_index (flow->block->pieces, SwPiece, panel_index);
   panel->height_pt = inner.y_pt - flow->y_pt;
   panel->radius_pt = 3.0;
   flow->y_pt = inner.y_pt;
+}
+
+/**
+ * sw_part_add_dose_apart:
+ *
+ * The same with white space before it.
+ */
+void
+sw_part_add_dose_apart (SwFlow    *flow,
+                        SwTelling *telling,
+                        double     space_pt)
+{
+  add_gap (flow, space_pt);
+  sw_part_add_dose (flow, telling);
 }
 
 /**
@@ -154,18 +153,12 @@ sw_part_add_short_limits (SwFlow    *flow,
   SwComposer *self = flow->composer;
   g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
                                                      sw_client_get_units (telling->client));
-  g_autoptr (GString) text = g_string_new (NULL);
-  char **const lists[] = { words->how, words->when };
+  g_autofree char *text = sw_dose_words_join_details (words, self->phrases, TRUE);
 
-  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
-    for (guint j = 0; lists[i][j] != NULL; j++)
-      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", lists[i][j]);
-  if (sw_text_is_set (words->limits_short))
-    g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", words->limits_short);
-  if (text->len == 0)
+  if (*text == '\0')
     return;
   add_gap (flow, space_pt);
-  sw_flow_text_in (flow, telling->role, "P", text->str);
+  sw_flow_text_in (flow, telling->role, "P", text);
 }
 
 /**
@@ -331,15 +324,25 @@ sw_part_add_note (SwFlow    *flow,
   if (!sw_text_is_set (note))
     return;
   add_gap (flow, space_pt);
-  sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
-                 sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+  if (flow->composer->layout == SW_LAYOUT_COMPACT)
+    sw_flow_signed (flow, SW_SYMBOL_NOTE, telling->role, sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
+  else
+    sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
+                   sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
 }
 
-static char **
-dup_care_words (SwTelling *telling)
+/**
+ * sw_telling_dup_care:
+ *
+ * Returns: (transfer full): what to take care of, for this client with this exercise; "" for nothing
+ */
+char *
+sw_telling_dup_care (SwTelling *telling)
 {
-  return sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
-                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+  g_auto (GStrv) words = sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
+                                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+
+  return sw_phrases_sentences (telling->composer->phrases, (const char *const *) words);
 }
 
 /**
@@ -352,12 +355,11 @@ sw_part_add_care (SwFlow    *flow,
                   SwTelling *telling,
                   double     space_pt)
 {
-  g_auto (GStrv) words = dup_care_words (telling);
-  g_autofree char *text = g_strjoinv (" ", words);
+  g_autofree char *text = sw_telling_dup_care (telling);
 
   if (!sw_text_is_set (text))
     return;
   add_gap (flow, space_pt);
-  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, telling->role,
+  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, SW_CARE_FRAME_PT, telling->role,
                  sw_phrases_get (flow->composer->phrases, "care.heading"), text);
 }

@@ -193,28 +193,70 @@ end_part (SwFlow *flow,
     sw_block_free (flow->block);
 }
 
-/* A block for each step, so that no list is too tall for a page; but a page ends between two of them only when the
- * steps alone fill more than one. */
+/* A block for each item, so that no list is too tall for a page. @number: whether the items are numbered. */
 static void
-compose_steps (SwTelling *telling)
+compose_list (SwTelling  *telling,
+              SwTextRole  role,
+              SwSymbol    symbol,
+              gboolean    number,
+              char      **texts,
+              double      space_pt)
 {
   SwComposer *self = telling->composer;
-  char **steps = telling->text->steps;
-  SwTag *list;
+  SwTag *list = sw_tags_add (&self->tags, self->parent, "L");
 
-  if (steps[0] == NULL)
+  list->numbering = number ? "Decimal" : "Disc";
+  for (guint i = 0; texts[i] != NULL; i++)
+    sw_composer_item (self, role, list, symbol, number ? (int) i + 1 : 0, texts[i],
+                      i == 0 ? space_pt : 0.12 * self->style.body_pt,
+                      number && texts[i + 1] != NULL ? SW_KEEP_ALWAYS : SW_KEEP_TOGETHER);
+}
+
+static void
+compose_labelled_list (SwTelling  *telling,
+                       const char *key,
+                       SwSymbol    symbol,
+                       char      **texts)
+{
+  SwComposer *self = telling->composer;
+
+  if (texts[0] == NULL)
     return;
+  sw_composer_paragraph (self, SW_TEXT_LABEL, "P", NULL, sw_phrases_get (self->phrases, key), telling->gap_pt,
+                         SW_KEEP_ALWAYS);
+  compose_list (telling, telling->role, symbol, FALSE, texts, 0.05 * self->style.body_pt);
+}
 
-  list = sw_tags_add (&self->tags, self->parent, "L");
-  list->numbering = "Decimal";
-  for (guint i = 0; steps[i] != NULL; i++)
-    {
-      SwFlow flow = sw_composer_begin (self);
+static void
+compose_labelled (SwTelling  *telling,
+                  const char *key,
+                  const char *text)
+{
+  SwComposer *self = telling->composer;
 
-      sw_flow_numbered_item (&flow, SW_TEXT_BODY, list, (int) i + 1, steps[i]);
-      sw_composer_end (&flow, i == 0 ? telling->gap_pt : 0.15 * self->style.body_pt,
-                       steps[i + 1] != NULL ? SW_KEEP_ALWAYS : SW_KEEP_TOGETHER);
-    }
+  if (sw_text_is_set (text))
+    sw_composer_paragraph (self, telling->role, "P", sw_phrases_get (self->phrases, key), text, telling->gap_pt,
+                           SW_KEEP_TOGETHER);
+}
+
+static void
+compose_care (SwTelling *telling)
+{
+  SwComposer *self = telling->composer;
+  g_autofree char *text = sw_telling_dup_care (telling);
+
+  if (sw_text_is_set (text))
+    sw_composer_boxed (self, SW_SYMBOL_TAKE_CARE, SW_CARE_FRAME_PT, telling->role,
+                       sw_phrases_get (self->phrases, "care.heading"), text, telling->gap_pt, SW_KEEP_TOGETHER);
+}
+
+/* How tall dose and caution are beside the picture; leaves no trace. */
+static double
+measure_beside (SwTelling *telling,
+                double     width_pt)
+{
+  return measure_part (telling, sw_part_add_care, width_pt) + telling->gap_pt
+         + measure_part (telling, sw_part_add_dose_apart, width_pt);
 }
 
 /* The picture, and beside it, where lines stay long enough, the dose and the caution. */
@@ -222,18 +264,21 @@ static void
 compose_picture_and_dose (SwTelling *telling)
 {
   SwComposer *self = telling->composer;
+  double beside_pt = self->width_pt - telling->figure_width_pt - self->style.column_gap_pt;
+  gboolean beside = telling->figure != NULL && self->style.beside
+                    && measure_beside (telling, beside_pt) < 0.5 * self->style.page_height_pt;
   SwFlow flow = sw_composer_begin (self);
-  SwFlow beside = flow;
+  SwFlow column = flow;
 
   if (telling->figure != NULL)
     sw_part_add_figure (&flow, telling);
-  if (telling->figure != NULL && self->style.beside)
+  if (beside)
     {
-      beside.left_pt += telling->figure_width_pt + self->style.column_gap_pt;
-      beside.width_pt -= telling->figure_width_pt + self->style.column_gap_pt;
-      sw_part_add_dose (&beside, telling);
-      sw_part_add_care (&beside, telling, telling->gap_pt);
-      flow.y_pt = MAX (flow.y_pt, beside.y_pt);
+      column.left_pt += telling->figure_width_pt + self->style.column_gap_pt;
+      column.width_pt = beside_pt;
+      sw_part_add_dose (&column, telling);
+      sw_part_add_care (&column, telling, telling->gap_pt);
+      flow.y_pt = MAX (flow.y_pt, column.y_pt);
       end_part (&flow, telling->gap_pt);
       return;
     }
@@ -242,9 +287,7 @@ compose_picture_and_dose (SwTelling *telling)
   flow = sw_composer_begin (self);
   sw_part_add_dose (&flow, telling);
   end_part (&flow, telling->gap_pt);
-  flow = sw_composer_begin (self);
-  sw_part_add_care (&flow, telling, 0.0);
-  end_part (&flow, telling->gap_pt);
+  compose_care (telling);
 }
 
 /* A note too long for a column: a frame of its own, which may go on over pages. */
@@ -268,30 +311,29 @@ compose_long_note (SwTelling *telling)
 /**
  * sw_telling_compose_single_column:
  *
- * Sets the exercise's parts one below the other, each in a block of its own.
+ * Sets the exercise's parts one below the other, in blocks of their own that are never taller than a page.
  */
 void
 sw_telling_compose_single_column (SwTelling *telling)
 {
-  static const SwAddPart rest[] = { sw_part_add_feel, sw_part_add_form, sw_part_add_errors, sw_part_add_ways };
   SwComposer *self = telling->composer;
-  SwFlow flow;
+  const SwExerciseText *text = telling->text;
 
   telling->figure_width_pt = self->style.large_figure_width_pt;
   telling->gap_pt = 0.45 * self->style.body_pt;
   telling->role = SW_TEXT_SMALL;
   compose_picture_and_dose (telling);
-
-  flow = sw_composer_begin (self);
-  sw_part_add_set_up (&flow, telling, 0.0);
-  end_part (&flow, telling->gap_pt);
-  compose_steps (telling);
-
-  for (guint i = 0; i < G_N_ELEMENTS (rest); i++)
+  compose_labelled (telling, "exercise.set-up", text->set_up);
+  if (text->steps[0] != NULL)
+    compose_list (telling, SW_TEXT_BODY, SW_SYMBOL_BULLET, TRUE, text->steps, telling->gap_pt);
+  compose_labelled (telling, "exercise.feel", text->feel);
+  compose_labelled_list (telling, "exercise.form", SW_SYMBOL_TICK, text->form_points);
+  if (sw_composer_shows (self, SW_PAGE_PART_MISTAKES))
+    compose_labelled_list (telling, "exercise.errors", SW_SYMBOL_CROSS, text->errors);
+  if (sw_composer_shows (self, SW_PAGE_PART_WAYS))
     {
-      flow = sw_composer_begin (self);
-      rest[i] (&flow, telling, 0.0);
-      end_part (&flow, telling->gap_pt);
+      compose_labelled (telling, "exercise.easier", text->easier);
+      compose_labelled (telling, "exercise.harder", text->harder);
     }
   compose_long_note (telling);
 }

@@ -35,6 +35,8 @@ typedef struct
   SwTextRole steps_role;
 } SwTelling;
 
+#define SW_CARE_FRAME_PT 2.2
+
 /**
  * SwAddPart:
  * @flow: the column it goes into
@@ -51,6 +53,9 @@ void sw_part_add_figure (SwFlow    *flow,
                          SwTelling *telling);
 void sw_part_add_dose (SwFlow    *flow,
                        SwTelling *telling);
+void sw_part_add_dose_apart (SwFlow    *flow,
+                             SwTelling *telling,
+                             double     space_pt);
 void sw_part_add_amount (SwFlow    *flow,
                          SwTelling *telling,
                          double     space_pt);
@@ -85,6 +90,7 @@ void sw_part_add_care (SwFlow    *flow,
                        SwTelling *telling,
                        double     space_pt);
 
+char *sw_telling_dup_care (SwTelling *telling);
 void sw_flow_add_number (SwFlow     *flow,
                          SwTag      *tag,
                          const char *number,

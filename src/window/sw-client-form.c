@@ -198,7 +198,7 @@ refresh_languages (SwClientForm *self)
       self->languages = sw_languages_collect (catalogue, language);
       words = gtk_string_list_new (NULL);
       for (guint i = 0; self->languages[i] != NULL; i++)
-        gtk_string_list_append (words, sw_languages_get_name (self->languages[i]));
+        gtk_string_list_take (words, sw_languages_dup_label (catalogue, self->languages[i]));
       gtk_drop_down_set_model (self->language, G_LIST_MODEL (words));
     }
 

@@ -5,7 +5,10 @@
 
 #include <string.h>
 
+#include <glib/gi18n.h>
+
 #include "sw-languages.h"
+#include "sw-phrases.h"
 
 /* What speakers call their language; by BCP 47 tag. */
 static const char * const names[][2] = {
@@ -14,6 +17,8 @@ static const char * const names[][2] = {
   { "en", "English" },
   { "es", "Español" },
   { "fr", "Français" },
+  { "he", "עברית" },
+  { "hi", "हिन्दी" },
   { "it", "Italiano" },
   { "nl", "Nederlands" },
   { "pl", "Polski" },
@@ -21,7 +26,18 @@ static const char * const names[][2] = {
   { "ru", "Русский" },
   { "tr", "Türkçe" },
   { "uk", "Українська" },
+  { "zh", "简体中文" },
 };
+
+static const char *
+name_of (const char *tag)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    if (g_ascii_strcasecmp (names[i][0], tag) == 0)
+      return names[i][1];
+
+  return tag;
+}
 
 static int
 compare (gconstpointer a,
@@ -30,35 +46,40 @@ compare (gconstpointer a,
   return strcmp (*(const char * const *) a, *(const char * const *) b);
 }
 
+/* Adds @tag unless it is among @tags. */
+static void
+add_once (GPtrArray  *tags,
+          const char *tag)
+{
+  if (!g_ptr_array_find_with_equal_func (tags, tag, g_str_equal, NULL))
+    g_ptr_array_add (tags, g_strdup (tag));
+}
+
 /**
  * sw_languages_collect:
  * @catalogue: (nullable): the exercises that may go into a handout
  * @also: a language to be among them
  *
- * Returns: (transfer full): the BCP 47 tags of all languages that some exercise is written in, sorted, each
- *   once
+ * Returns: (transfer full): the BCP 47 tags of all languages that the handout's own words or some exercise are written
+ *   in, sorted, each once
  */
 GStrv
 sw_languages_collect (SwCatalogue *catalogue,
                       const char  *also)
 {
-  g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+  g_auto (GStrv) handout = sw_phrases_list_languages ();
   g_autoptr (GPtrArray) tags = g_ptr_array_new ();
   guint n = catalogue != NULL ? g_list_model_get_n_items (G_LIST_MODEL (catalogue)) : 0;
 
-  g_hash_table_add (seen, (gpointer) also);
   g_ptr_array_add (tags, g_strdup (also));
+  for (guint i = 0; handout[i] != NULL; i++)
+    add_once (tags, handout[i]);
   for (guint i = 0; i < n; i++)
     {
       g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
 
       for (guint j = 0; j < sw_exercise_get_n_texts (exercise); j++)
-        {
-          const char *tag = sw_exercise_get_nth_text (exercise, j)->language;
-
-          if (g_hash_table_add (seen, (gpointer) tag))
-            g_ptr_array_add (tags, g_strdup (tag));
-        }
+        add_once (tags, sw_exercise_get_nth_text (exercise, j)->language);
     }
 
   g_ptr_array_sort (tags, compare);
@@ -67,19 +88,29 @@ sw_languages_collect (SwCatalogue *catalogue,
 }
 
 /**
- * sw_languages_get_name:
+ * sw_languages_dup_label:
+ * @catalogue: (nullable): the exercises that may go into a handout
  * @tag: a BCP 47 tag
  *
- * Returns: (transfer none): what the language calls itself, or @tag itself for one not known here
+ * Returns: (transfer full): what to choose the language by; it says so when no exercise is written in it
  */
-const char *
-sw_languages_get_name (const char *tag)
+char *
+sw_languages_dup_label (SwCatalogue *catalogue,
+                        const char  *tag)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+  guint n = catalogue != NULL ? g_list_model_get_n_items (G_LIST_MODEL (catalogue)) : 0;
+  gsize length = strcspn (tag, "-");
+
+  for (guint i = 0; i < n; i++)
     {
-      if (g_ascii_strcasecmp (names[i][0], tag) == 0)
-        return names[i][1];
+      g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
+      const char *found = sw_exercise_get_text (exercise, tag)->language;
+
+      if (strcspn (found, "-") == length && g_ascii_strncasecmp (found, tag, length) == 0)
+        return g_strdup (name_of (tag));
     }
 
-  return tag;
+  /* Translators: a language, and that exercises are not told in it */
+  return n > 0 ? g_strdup_printf (_("%s (exercises stay English)"), name_of (tag))
+               : g_strdup (name_of (tag));
 }

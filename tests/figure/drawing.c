@@ -274,6 +274,28 @@ test_mirror_image (void)
     }
 }
 
+/* A body alike on both sides, seen from straight ahead, is its own mirror image: no line is lost where an outline
+ * begins. */
+static void
+test_symmetry (void)
+{
+  g_autoptr (SwFigureSpec) spec
+      = test_case_parse ("<pose base='standing'/><motion kind='still'/><view turn='180' tilt='0'/>");
+  g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+  cairo_surface_t *surface = paint (figure, 300, 500, -1);
+  int w = cairo_image_surface_get_width (surface);
+  int h = cairo_image_surface_get_height (surface);
+  int differ = 0;
+
+  for (int y = 0; y < 9 * h / 10; y++)
+    for (int x = 0; x < w / 2; x++)
+      if (abs (tone_at (surface, x, y) - tone_at (surface, w - 1 - x, y)) > 200)
+        differ++;
+  g_test_message ("%d pixels differ", differ);
+  g_assert_cmpint (differ, <, 20);
+  cairo_surface_destroy (surface);
+}
+
 static void
 test_moves (void)
 {
@@ -397,6 +419,7 @@ main (int    argc,
   g_test_add_func ("/drawing/nonsense", test_nonsense);
   g_test_add_func ("/drawing/same-twice", test_same_twice);
   g_test_add_func ("/drawing/mirror-image", test_mirror_image);
+  g_test_add_func ("/drawing/symmetry", test_symmetry);
   g_test_add_func ("/drawing/moves", test_moves);
   g_test_add_func ("/drawing/small-pdf", test_small_pdf);
   g_test_add_func ("/drawing/measure", test_measure);

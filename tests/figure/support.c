@@ -7,6 +7,7 @@
 
 #include "case.h"
 #include "sw-figure.h"
+#include "sw-pad-draw.h"
 #include "sw-support.h"
 
 /* Of the last pose. */
@@ -40,8 +41,8 @@ test_hull (void)
 }
 
 /* On one leg the weight stays in the middle, 0.052 from the ankle. Of that the ball of the foot, half 0.028 broad and 0.015
- * high, flattened by 0.010, reaches 0.028 sqrt (1 - (1/3)²), and the heel, a ball of 0.023, 0.023 sqrt (1 - (13/23)²); the
- * weight is between the two. Hands on the own hips carry nothing. */
+ * high, flattened by 0.010, reaches 0.028 sqrt (1 - (1/3)²), and the heel, a ball of 0.023, 0.023 sqrt (1 - (13/23)²);
+ * the weight is between the two. Hands on the own hips carry nothing. */
 static void
 test_one_leg (void)
 {
@@ -100,6 +101,65 @@ test_seat (void)
       outside ("<pose base='standing'><pin part='foot' side='both' to='floor' up='0.1'/></pose>", FALSE), 1.0, 1e-12);
 }
 
+/* A pillow is as high as the gap under the knee where the knee is lowest, however high the knee is lifted. */
+static void
+test_pillow (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='on-back'><hip side='right' bend='40'/><knee side='right' "
+                                                   "bend='70'/></pose><pose><hip side='right' bend='10'/><knee side='right' "
+                                                   "bend='20'/></pose><prop kind='pillow' under='right-knee'/>");
+  g_autofree SwSolver *solver = g_new0 (SwSolver, 1);
+  const SwFigurePropSpec *pillow = &sw_figure_spec_get_content (spec)->props[0];
+  double least;
+
+  sw_solver_init (solver, sw_figure_spec_get_content (spec));
+  least = solver->keys[1].body.pieces[SW_PIECE_SHANK].at.z - 0.036;
+  g_assert_cmpfloat (least, >, 0.02);
+  g_assert_cmpfloat_with_epsilon (sw_pad_get_pillow_height (solver, pillow), least, 1e-12);
+  g_assert_cmpfloat (sw_pad_get_pillow_gap (pillow, &solver->keys[0].body), >, least + 0.05);
+}
+
+/* A stride whose front foot is pinned to the floor: the front leg spans from the hip, which sinks, to the ankle; the other
+ * foot stays. */
+static void
+test_stride (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='standing' anchor='left-foot'/><pose><hip side='right' "
+                                                   "bend='34'/><pin part='foot' side='right' to='floor'/></pose>");
+  g_autofree SwSolver *solver = g_new0 (SwSolver, 1);
+  const SwBody *start = &solver->keys[0].body;
+  const SwBody *end = &solver->keys[1].body;
+  double leg;
+
+  sw_solver_init (solver, sw_figure_spec_get_content (spec));
+  leg = sw_length (sw_sub (end->pieces[SW_PIECE_FOOT].at, end->pieces[SW_PIECE_THIGH].at));
+  g_assert_cmpfloat_with_epsilon (end->pieces[SW_PIECE_FOOT].at.z, SW_ANKLE_HEIGHT, 1e-3);
+  g_assert_cmpfloat_with_epsilon (leg, SW_REACH_STRETCH * (SW_THIGH + SW_SHANK), 1e-3);
+  g_assert_cmpfloat (solver->keys[1].missed[SW_LIMB_RIGHT_LEG], <, 1e-3);
+  /* Straight ahead by 34 degrees the foot would be 0.491 (1 - cos 34) above the floor; the hip is lower by about as much. */
+  g_assert_cmpfloat_with_epsilon (start->pieces[SW_PIECE_PELVIS].at.z - end->pieces[SW_PIECE_PELVIS].at.z,
+                                  0.491 - sqrt (0.491 * 0.491 - pow (0.491 * sin (SW_RAD (34)), 2)), 6e-3);
+  g_assert_cmpfloat (sw_length (sw_sub (start->pieces[SW_PIECE_FOOT + 1].at, end->pieces[SW_PIECE_FOOT + 1].at)), <, 2e-3);
+}
+
+/* A foot that stands on the heel and then on the ball has rolled over its sole: the ball is as far ahead of where the heel
+ * was as in the foot, and on the floor. */
+static void
+test_roll (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='sitting'><foot side='both' pitch='-20'/></pose>"
+                                                   "<pose><foot side='both' pitch='30'/></pose>");
+  g_autofree SwSolver *solver = g_new0 (SwSolver, 1);
+  SwVector heel;
+  SwVector ball;
+
+  sw_solver_init (solver, sw_figure_spec_get_content (spec));
+  heel = sw_place (solver->keys[0].body.pieces[SW_PIECE_FOOT], sw_vector (SW_HEEL_X, 0, -SW_ANKLE_HEIGHT));
+  ball = sw_body_get_ball (&solver->keys[1].body, SW_FIGURE_RIGHT);
+  g_assert_cmpfloat_with_epsilon (hypot (ball.x - heel.x, ball.y - heel.y), SW_BALL_X - SW_HEEL_X, 1e-6);
+  g_assert_cmpfloat_with_epsilon (ball.z, heel.z, 1e-6);
+}
+
 static guint
 count_falls (const char *xml,
              gboolean    mirrored)
@@ -148,6 +208,9 @@ main (int    argc,
   g_test_add_func ("/support/one-leg", test_one_leg);
   g_test_add_func ("/support/wall", test_wall);
   g_test_add_func ("/support/seat", test_seat);
+  g_test_add_func ("/support/pillow", test_pillow);
+  g_test_add_func ("/support/stride", test_stride);
+  g_test_add_func ("/support/roll", test_roll);
   g_test_add_func ("/support/motion", test_motion);
   return g_test_run ();
 }

@@ -63,6 +63,31 @@ test_short (void)
     }
 }
 
+/* In every language the text is whole, and its first letter a capital where there are capitals. */
+static void
+test_languages (void)
+{
+  g_auto (GStrv) languages = sw_phrases_list_languages ();
+  g_autoptr (GPtrArray) paths = test_case_list ();
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, TRUE, NULL);
+
+      for (guint j = 0; languages[j] != NULL; j++)
+        {
+          g_autoptr (SwPhrases) phrases = sw_phrases_new (languages[j], NULL);
+          g_autofree char *text = sw_figure_dup_text (figure, phrases);
+
+          g_test_message ("%s: %s", languages[j], text);
+          g_assert_cmpint (g_utf8_strlen (text, -1), >=, 5);
+          g_assert_null (strpbrk (text, "%{}~"));
+          g_assert_false (g_unichar_islower (g_utf8_get_char (text)));
+        }
+    }
+}
+
 static void
 test_steps (void)
 {
@@ -96,9 +121,19 @@ check_nicks (SwPhrases  *phrases,
 static void
 test_complete (void)
 {
+  static const char *const sides[] = { "-right", "-left", "-both" };
   g_autoptr (SwPhrases) phrases = sw_phrases_new ("en", NULL);
+  g_autoptr (GEnumClass) bases = g_type_class_ref (SW_TYPE_FIGURE_BASE);
 
-  check_nicks (phrases, "figure-base", SW_TYPE_FIGURE_BASE, 0);
+  for (guint i = 0; i < bases->n_values; i++)
+    {
+      g_autofree char *xml = g_strdup_printf ("<pose base='%s' on='left'/>", bases->values[i].value_nick);
+      g_autofree char *text = text_of (xml, FALSE);
+      g_autofree char *key = g_strconcat ("figure-base.", bases->values[i].value_nick, NULL);
+
+      /* A base that lies or kneels on one side says which. */
+      g_assert_true (sw_phrases_has (phrases, key) != (strstr (text, "left") != NULL));
+    }
   check_nicks (phrases, "figure-prop", SW_TYPE_FIGURE_PROP, SW_FIGURE_PROP_CHAIR);
   check_nicks (phrases, "figure-mark", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
   check_nicks (phrases, "figure-press", SW_TYPE_FIGURE_MARK, SW_FIGURE_MARK_HIPS);
@@ -108,11 +143,12 @@ test_complete (void)
     {
       const SwAngleInfo *info = sw_angle_get_info ((SwAngle) i);
 
-      for (int both = 0; both <= (sw_angle_is_sided ((SwAngle) i) ? 1 : 0); both++)
+      for (int side = 0; side < (sw_angle_is_sided ((SwAngle) i) ? 3 : 1); side++)
         for (int less = 0; less < 2; less++)
           {
-            g_autofree char *key = g_strconcat ("figure-angle.", info->element, "-", info->attribute,
-                                                both ? "-both" : "", less ? "-less" : "-more", NULL);
+            g_autofree char *key
+                = g_strconcat ("figure-angle.", info->element, "-", info->attribute,
+                               sw_angle_is_sided ((SwAngle) i) ? sides[side] : "", less ? "-less" : "-more", NULL);
 
             if (!sw_phrases_has (phrases, key))
               g_error ("no phrase %s", key);
@@ -128,6 +164,7 @@ main (int    argc,
   g_test_add_func ("/text/words", test_words);
   g_test_add_func ("/text/short", test_short);
   g_test_add_func ("/text/complete", test_complete);
+  g_test_add_func ("/text/languages", test_languages);
   g_test_add_func ("/text/steps", test_steps);
   return g_test_run ();
 }

@@ -248,6 +248,26 @@ test_unknown_language (void)
   g_assert_error (error, SW_PHRASES_ERROR, SW_PHRASES_ERROR_LANGUAGE);
 }
 
+/* The fonts of the tests have Arabic letters, but no Chinese ones: better no page than one of empty boxes. */
+static void
+test_no_font (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (SwHandout) arabic = NULL;
+  SwHandoutOptions options;
+
+  sw_handout_options_init (&options, programme, DAY);
+  options.language = "ar";
+  arabic = sw_handout_new (programme, &options, &error);
+  g_assert_no_error (error);
+  g_assert_nonnull (arabic);
+
+  options.language = "zh";
+  g_assert_null (sw_handout_new (programme, &options, &error));
+  g_assert_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_FONT);
+}
+
 static char *
 dump_with_figure (SwFigureMotion motion,
                   SwFigureBreath breath)
@@ -430,6 +450,7 @@ main (int   argc,
   g_test_add_func ("/handout/absurd-texts", test_absurd_texts);
   g_test_add_func ("/handout/empty-programme", test_empty_programme);
   g_test_add_func ("/handout/unknown-language", test_unknown_language);
+  g_test_add_func ("/handout/no-font", test_no_font);
   g_test_add_func ("/handout/key", test_key);
   g_test_add_func ("/handout/safety", test_safety);
   g_test_add_func ("/handout/working-side", test_working_side);

@@ -109,7 +109,8 @@ collect_used (SwPhrases  *phrases,
           g_autofree char *key = g_match_info_fetch (match, 1);
           g_autofree char *counted = g_strconcat (key, ".other", NULL);
 
-          if (g_str_has_suffix (key, ".ini") || g_str_has_suffix (key, ".h"))
+          if (g_str_has_suffix (key, ".ini") || g_str_has_suffix (key, ".h")
+              || g_str_equal (key, "language.not-for")) /* most languages need none */
             continue;
           if (!sw_phrases_has (phrases, key) && !sw_phrases_has (phrases, counted))
             g_error ("%s uses the phrase “%s”, which is not there", name, key);
@@ -146,29 +147,36 @@ test_used_keys (void)
     }
 }
 
-/* Cases after the Unicode CLDR plural rules, copied into the table with their source. */
 static void
-test_plural_forms (void)
+test_numbers (void)
 {
-  g_autofree char *text = NULL;
-  g_auto (GStrv) lines = NULL;
-  guint n = 0;
+  g_autoptr (SwPhrases) phrases = load_english ();
+  g_autofree char *below = sw_phrases_number (phrases, -2.25, 1);
+  g_autofree char *hardly = sw_phrases_number (phrases, -0.01, 1);
+  g_autofree char *range = sw_phrases_count_range (phrases, "time.seconds", 1, 2, NULL);
+  g_autofree char *one = sw_phrases_count_range (phrases, "time.seconds", 1, 1, NULL);
 
-  g_assert_true (g_file_get_contents (SW_REFERENCE_DIR "/plural-forms.csv", &text, NULL, NULL));
-  lines = g_strsplit (text, "\n", -1);
-  for (guint i = 0; lines[i] != NULL; i++)
-    {
-      g_auto (GStrv) cells = g_strsplit (lines[i], ",", -1);
-      int number;
+  g_assert_cmpstr (below, ==, "-2.2");
+  g_assert_cmpstr (hardly, ==, "0");
+  g_assert_cmpstr (range, ==, "1 to\302\2402\302\240seconds");
+  g_assert_cmpstr (one, ==, "1\302\240second");
+}
 
-      if (*lines[i] == '#' || g_strv_length (cells) < 3 || g_str_equal (cells[0], "rule"))
-        continue;
-      number = (int) g_ascii_strtoll (cells[1], NULL, 10);
-      g_assert_cmpstr (sw_plural_form (cells[0], number), ==, cells[2]);
-      g_assert_true (g_strv_contains (sw_plural_forms (cells[0]), cells[2]));
-      n++;
-    }
-  g_assert_cmpuint (n, >=, 30);
+static void
+test_sentences (void)
+{
+  g_autoptr (SwPhrases) phrases = load_english ();
+  const char *const none[] = { NULL };
+  const char *const three[] = { "A.", "B.", "C.", NULL };
+  g_autofree char *nothing = sw_phrases_sentences (phrases, none);
+  g_autofree char *all = sw_phrases_sentences (phrases, three);
+  g_autofree char *greek = sw_phrases_capitalise ("ένα");
+  g_autofree char *empty = sw_phrases_capitalise ("");
+
+  g_assert_cmpstr (nothing, ==, "");
+  g_assert_cmpstr (all, ==, "A. B. C.");
+  g_assert_cmpstr (greek, ==, "Ένα");
+  g_assert_cmpstr (empty, ==, "");
 }
 
 static void
@@ -226,8 +234,9 @@ main (int   argc,
   g_test_add_func ("/phrases/unknown-language", test_unknown_language);
   g_test_add_func ("/phrases/incomplete-language", test_incomplete_language);
   g_test_add_func ("/phrases/used-keys", test_used_keys);
-  g_test_add_func ("/phrases/plural-forms", test_plural_forms);
   g_test_add_func ("/phrases/filling-in", test_filling_in);
   g_test_add_func ("/phrases/lists", test_lists);
+  g_test_add_func ("/phrases/numbers", test_numbers);
+  g_test_add_func ("/phrases/sentences", test_sentences);
   return g_test_run ();
 }
