@@ -165,6 +165,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_object (&self->context);
+  g_clear_object (&self->logo);
   sw_tags_clear (&self->tags);
 }
 

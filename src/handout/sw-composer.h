@@ -16,6 +16,7 @@ G_BEGIN_DECLS
  * @date: day of the handout, ISO 8601
  * @layout: how the exercises are told
  * @parts: set of #SwPagePart that are shown
+ * @logo: (nullable): the clinic's logo
  * @context: where Pango measures
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
@@ -44,6 +45,7 @@ typedef struct
   char *date;
   SwLayout layout;
   SwSet parts;
+  SwLogoPicture *logo;
   PangoContext *context;
   SwMeasured *measured;
   GPtrArray *blocks;

@@ -233,6 +233,17 @@ lay_out_as_planned (SwHandout    *self,
     }
 }
 
+/* One that cannot be drawn is left out: the words of the letterhead say it all. */
+static void
+load_logo (SwHandout   *self,
+           SwProgramme *programme)
+{
+  const SwLogo *logo = sw_clinic_get_logo (sw_programme_get_clinic (programme));
+
+  if (logo != NULL && sw_composer_shows (&self->composer, SW_PAGE_PART_LETTERHEAD))
+    self->composer.logo = sw_logo_picture_new (logo, NULL);
+}
+
 /**
  * sw_handout_new_after:
  * @programme: what to tell the client; nobody may change it until this returns
@@ -262,6 +273,7 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, before);
+  load_logo (self, programme);
   if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
       || !lay_out_as_planned (self, programme, error))
     return NULL;

@@ -7,6 +7,8 @@
 
 #include "sw-pages.h"
 
+#include "sw-equipment-draw.h"
+
 static double
 page_top (const SwStyle *style,
           int            page)
@@ -210,6 +212,18 @@ paint_piece (const SwPiece *piece,
       sw_symbol_draw (piece->symbol, cr, piece->width_pt);
       cairo_restore (cr);
       break;
+    case SW_PIECE_EQUIPMENT:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_equipment_draw (piece->equipment, cr, piece->width_pt);
+      cairo_restore (cr);
+      break;
+    case SW_PIECE_PICTURE:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_logo_picture_draw (piece->picture, cr, piece->width_pt, piece->height_pt);
+      cairo_restore (cr);
+      break;
     case SW_PIECE_FIGURE:
       cairo_save (cr);
       cairo_translate (cr, piece->x_pt, piece->y_pt);
@@ -373,7 +387,9 @@ dup_piece_text (const SwPiece *piece)
 
   if (piece->kind == SW_PIECE_SYMBOL)
     return g_strdup (sw_symbol_get_name (piece->symbol));
-  if (piece->kind == SW_PIECE_FIGURE)
+  if (piece->kind == SW_PIECE_EQUIPMENT)
+    return g_strdup (sw_term_to_nick (SW_TYPE_EQUIPMENT, (int) piece->equipment));
+  if (piece->tag != NULL && piece->tag->alt != NULL)
     return g_strdup (piece->tag->alt);
   if (piece->kind != SW_PIECE_TEXT)
     return g_strdup (piece->tag != NULL ? piece->tag->name : "");
@@ -394,8 +410,9 @@ sw_pages_dump (const SwPages *pages,
                SwComposer    *composer)
 {
   static const char *const kinds[] = {
-    [SW_PIECE_TEXT] = "text", [SW_PIECE_FIGURE] = "figure", [SW_PIECE_SYMBOL] = "symbol",
-    [SW_PIECE_BOX] = "box",   [SW_PIECE_EMPTY] = "empty",
+    [SW_PIECE_TEXT] = "text",           [SW_PIECE_FIGURE] = "figure", [SW_PIECE_PICTURE] = "picture",
+    [SW_PIECE_SYMBOL] = "symbol",       [SW_PIECE_BOX] = "box",       [SW_PIECE_EMPTY] = "empty",
+    [SW_PIECE_EQUIPMENT] = "equipment",
   };
   GString *out = g_string_new (NULL);
   int page = -1;

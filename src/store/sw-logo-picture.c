@@ -120,6 +120,21 @@ measure_svg (SwLogoPicture *self)
   self->height = box.height;
 }
 
+/* Whether it can be drawn to its end in bounded time: one that refers to itself over and over cannot. */
+static gboolean
+try_svg (SwLogoPicture  *self,
+         GError        **error)
+{
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, 1, 1);
+  cairo_t *cr = cairo_create (surface);
+  RsvgRectangle viewport = { 0.0, 0.0, 1.0, 1.0 };
+  gboolean drawn = rsvg_handle_render_document (self->drawing, cr, &viewport, error);
+
+  cairo_destroy (cr);
+  cairo_surface_destroy (surface);
+  return drawn;
+}
+
 static gboolean
 load_svg (SwLogoPicture  *self,
           GBytes         *bytes,
@@ -137,7 +152,8 @@ load_svg (SwLogoPicture  *self,
   self->drawing = rsvg_handle_new_from_stream_sync (stream, NULL, RSVG_HANDLE_FLAGS_NONE, NULL, &problem);
   if (self->drawing != NULL)
     measure_svg (self);
-  if (isfinite (self->width) && isfinite (self->height) && self->width > 0.0 && self->height > 0.0)
+  if (isfinite (self->width) && isfinite (self->height) && self->width > 0.0 && self->height > 0.0
+      && try_svg (self, &problem))
     return TRUE;
 
   g_set_error (error, SW_LOGO_ERROR, SW_LOGO_ERROR_CONTENT,
@@ -235,6 +251,8 @@ sw_logo_picture_fit (SwLogoPicture *self,
  * @width: its width there
  * @height: its height
  *
+ * Nothing is drawn outside these.
+ *
  * Returns: whether all of it was drawn
  */
 gboolean
@@ -244,16 +262,21 @@ sw_logo_picture_draw (SwLogoPicture *self,
                       double         height)
 {
   RsvgRectangle viewport = { 0.0, 0.0, width, height };
+  gboolean drawn = TRUE;
 
   g_return_val_if_fail (SW_IS_LOGO_PICTURE (self), FALSE);
 
-  if (self->drawing != NULL)
-    return rsvg_handle_render_document (self->drawing, cr, &viewport, NULL);
-
   cairo_save (cr);
-  cairo_scale (cr, width / self->width, height / self->height);
-  cairo_set_source_surface (cr, self->pixels, 0.0, 0.0);
-  cairo_paint (cr);
+  cairo_rectangle (cr, 0.0, 0.0, width, height);
+  cairo_clip (cr);
+  if (self->drawing != NULL)
+    drawn = rsvg_handle_render_document (self->drawing, cr, &viewport, NULL);
+  else
+    {
+      cairo_scale (cr, width / self->width, height / self->height);
+      cairo_set_source_surface (cr, self->pixels, 0.0, 0.0);
+      cairo_paint (cr);
+    }
   cairo_restore (cr);
-  return cairo_status (cr) == CAIRO_STATUS_SUCCESS;
+  return drawn && cairo_status (cr) == CAIRO_STATUS_SUCCESS;
 }
