@@ -9,7 +9,7 @@
 #define LOGO_WIDTH_PT (60.0 * PT_PER_MM)
 #define LOGO_HEIGHT_PT (16.0 * PT_PER_MM)
 /* Beside the logo there is room for words from this many times the text's size on; else they go below it. */
-#define LEAST_ROOM 15.0
+#define LEAST_ROOM 13.0
 /* White space beside the logo, in text sizes. */
 #define GAP 1.1
 

@@ -6,9 +6,9 @@
 #include "sw-compose.h"
 
 /* In body text's sizes: the side of a picture, the least width of a thing with its words, and between two. */
-#define PICTURE 1.9
+#define PICTURE 1.7
 #define LEAST_WIDTH 11.0
-#define GAP 0.3
+#define GAP 0.15
 
 static SwSet
 collect_equipment (SwProgramme *programme)
