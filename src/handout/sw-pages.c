@@ -389,7 +389,7 @@ dup_piece_text (const SwPiece *piece)
     return g_strdup (sw_symbol_get_name (piece->symbol));
   if (piece->kind == SW_PIECE_EQUIPMENT)
     return g_strdup (sw_term_to_nick (SW_TYPE_EQUIPMENT, (int) piece->equipment));
-  if (piece->tag != NULL && piece->tag->alt != NULL)
+  if (piece->kind == SW_PIECE_FIGURE || (piece->kind == SW_PIECE_PICTURE && piece->tag != NULL))
     return g_strdup (piece->tag->alt);
   if (piece->kind != SW_PIECE_TEXT)
     return g_strdup (piece->tag != NULL ? piece->tag->name : "");

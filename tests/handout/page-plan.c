@@ -58,21 +58,6 @@ test_parts_of_layouts (void)
     }
 }
 
-/* However little is shown, when to stop stays. */
-static void
-test_stop_stays (void)
-{
-  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
-
-  for (int layout = 0; layout < sw_term_get_n_values (SW_TYPE_LAYOUT); layout++)
-    {
-      g_autofree char *dump = dump_planned (programme, (SwLayout) layout, 0);
-
-      g_assert_nonnull (strstr (dump, "Stop and get help"));
-      g_assert_nonnull (strstr (dump, "chest pain"));
-    }
-}
-
 static void
 test_landscape (void)
 {
@@ -176,7 +161,6 @@ main (int   argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/page-plan/parts-of-layouts", test_parts_of_layouts);
-  g_test_add_func ("/page-plan/stop-stays", test_stop_stays);
   g_test_add_func ("/page-plan/landscape", test_landscape);
   g_test_add_func ("/page-plan/item-at", test_item_at);
   return g_test_run ();
