@@ -121,7 +121,7 @@ lay_out (SwHandout    *self,
 
 /* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. */
 static gboolean
-lay_out_wall (SwHandout    *self,
+arrange_wall (SwHandout    *self,
               SwProgramme  *programme,
               GError      **error)
 {
@@ -156,6 +156,30 @@ lay_out_wall (SwHandout    *self,
   composer->n_cards = best;
   composer->tallest_picture = best_share;
   return lay_out (self, programme, NULL, error);
+}
+
+/* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
+static gboolean
+lay_out_wall (SwHandout    *self,
+              SwProgramme  *programme,
+              GError      **error)
+{
+  g_autoptr (SwLogoPicture) logo = NULL;
+  int n_pages;
+
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  n_pages = self->pages.n_pages;
+  if (self->composer.logo == NULL || n_pages == 1)
+    return TRUE;
+
+  logo = g_steal_pointer (&self->composer.logo);
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  if (self->pages.n_pages < n_pages)
+    return TRUE;
+  self->composer.logo = g_steal_pointer (&logo);
+  return arrange_wall (self, programme, error);
 }
 
 /* Which exercises have a page to themselves, with room left on it. */

@@ -202,6 +202,34 @@ test_without (void)
   g_assert_cmpstr (with_bad_dump, ==, without_dump);
 }
 
+/* On the page for the wall it is small, and not there when it would make it two. */
+static void
+test_wall (void)
+{
+  g_autoptr (SwLogo) logo = make_svg (30, 30);
+  guint n_with = 0;
+
+  for (double points = 12.0; points <= 22.0; points += 1.0)
+    {
+      g_autoptr (SwProgramme) programme = make_programme (logo);
+      g_autoptr (SwHandout) with = NULL;
+      g_autoptr (SwHandout) without = NULL;
+      Box box;
+
+      g_object_set (sw_programme_get_page_plan (programme), "layout", SW_LAYOUT_SUMMARY, NULL);
+      with = lay_out (programme, SW_PAPER_A4, points, "en");
+      g_object_set (sw_programme_get_clinic (programme), "logo", NULL, NULL);
+      without = lay_out (programme, SW_PAPER_A4, points, "en");
+      g_assert_cmpint (sw_handout_get_n_pages (with), ==, sw_handout_get_n_pages (without));
+      if (find_piece (with, "picture", CLINIC, &box))
+        {
+          g_assert_cmpfloat (box.height, <=, 10.0 * PT_PER_MM + 0.1);
+          n_with++;
+        }
+    }
+  g_assert_cmpuint (n_with, >, 0);
+}
+
 /* Where lines begin at the right, so does the logo; it is not drawn the wrong way round. */
 static void
 test_mirrored (void)
@@ -263,6 +291,7 @@ test_needs (void)
         g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
         g_autoptr (GPtrArray) exercises = sw_programme_dup_exercises (programme);
         g_autoptr (SwHandout) handout = NULL;
+        g_autoptr (GBytes) pdf = NULL;
 
         for (guint i = 0; i < exercises->len; i++)
           ((SwExerciseFacts *) sw_exercise_get_facts (g_ptr_array_index (exercises, i)))->equipment = SW_SET (most) - 1;
@@ -276,6 +305,8 @@ test_needs (void)
             if (found)
               g_assert_cmpfloat (box.x + box.width, <, sw_handout_get_page_width_pt (handout) - 36.0);
           }
+        pdf = sw_handout_to_pdf (handout, NULL);
+        g_assert_nonnull (pdf);
       }
 }
 
@@ -286,6 +317,7 @@ main (int   argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/letterhead/places", test_places);
   g_test_add_func ("/letterhead/without", test_without);
+  g_test_add_func ("/letterhead/wall", test_wall);
   g_test_add_func ("/letterhead/mirrored", test_mirrored);
   g_test_add_func ("/letterhead/pdf", test_pdf);
   g_test_add_func ("/letterhead/needs", test_needs);
