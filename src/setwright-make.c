@@ -30,6 +30,7 @@ static char *leave_out;
 static char *add;
 static gboolean save_ink;
 static gboolean landscape;
+static gboolean form;
 static char *language;
 static char *date;
 static double text_points;
@@ -47,6 +48,7 @@ static const GOptionEntry options[] = {
   { "add", 0, 0, G_OPTION_ARG_STRING, &add, N_ ("parts the handout shows besides the usual ones"), N_ ("PARTS") },
   { "save-ink", 0, 0, G_OPTION_ARG_NONE, &save_ink, N_ ("frames in place of grey and black areas"), NULL },
   { "landscape", 0, 0, G_OPTION_ARG_NONE, &landscape, N_ ("the summary on its side"), NULL },
+  { "form", 0, 0, G_OPTION_ARG_NONE, &form, N_ ("boxes and lines that can be filled in on a screen"), NULL },
   { "text-points", 0, 0, G_OPTION_ARG_DOUBLE, &text_points, N_ ("the handout's text size, instead of the client's"), "12-28" },
   { "language", 0, 0, G_OPTION_ARG_STRING, &language, N_ ("the handout's language, instead of the client's"), N_ ("TAG") },
   { "date", 0, 0, G_OPTION_ARG_STRING, &date, N_ ("the day to reckon with, instead of today"), "YYYY-MM-DD" },
@@ -199,6 +201,7 @@ choose_pages (SwHandoutOptions *how,
   how->parts = (how->parts & ~left_out) | added;
   how->save_ink = how->save_ink || save_ink;
   how->landscape = how->landscape || landscape;
+  how->form = form;
   if (layout != NULL)
     {
       g_autoptr (GEnumClass) layouts = g_type_class_ref (SW_TYPE_LAYOUT);
@@ -222,6 +225,7 @@ run_handout (char   **paths,
   g_autoptr (SwProgramme) programme = load_programme (paths[0], error);
   g_autoptr (SwHandout) handout = NULL;
   g_autoptr (GBytes) pdf = NULL;
+  g_autofree char *warning = NULL;
   SwHandoutOptions how;
 
   if (programme == NULL)
@@ -238,6 +242,9 @@ run_handout (char   **paths,
     return EXIT_TROUBLE;
 
   handout = sw_handout_new (programme, &how, error);
+  warning = handout != NULL ? sw_handout_dup_warning (handout) : NULL;
+  if (warning != NULL)
+    g_printerr ("%s\n", warning);
   pdf = handout != NULL ? sw_handout_to_pdf (handout, error) : NULL;
   return write_bytes (pdf, error) ? 0 : EXIT_TROUBLE;
 }
@@ -271,7 +278,7 @@ static const struct
   { "figure", "EXERCISE -o OUT.svg|png [--width MM] [--at 0..1]; --sheet FOLDER -o OUT.pdf", FALSE, TRUE, run_figure },
   { "handout",
     "PROGRAMME -o OUT.pdf [--layout full|compact|summary|large-print] [--paper a4|letter] [--text-points N] "
-    "[--language TAG] [--leave-out PARTS] [--add PARTS] [--save-ink] [--landscape] [--date DAY]",
+    "[--language TAG] [--leave-out PARTS] [--add PARTS] [--save-ink] [--landscape] [--form] [--date DAY]",
     FALSE, TRUE, run_handout },
   { "numbers", "PROGRAMME", FALSE, FALSE, run_numbers },
   { "record", "PROGRAMME -o OUT", FALSE, TRUE, run_record },

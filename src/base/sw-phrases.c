@@ -301,6 +301,17 @@ sw_phrases_get_language (SwPhrases *self)
   return self->language;
 }
 
+/**
+ * sw_phrases_is_right_to_left:
+ *
+ * Returns: whether lines of the language run from the right
+ */
+gboolean
+sw_phrases_is_right_to_left (SwPhrases *self)
+{
+  return self->right_to_left;
+}
+
 gboolean
 sw_phrases_has (SwPhrases  *self,
                 const char *key)

@@ -36,6 +36,7 @@ void sw_phrases_unref (SwPhrases *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwPhrases, sw_phrases_unref)
 
 const char *sw_phrases_get_language (SwPhrases *self);
+gboolean sw_phrases_is_right_to_left (SwPhrases *self);
 gboolean sw_phrases_has (SwPhrases  *self,
                          const char *key);
 const char *sw_phrases_get (SwPhrases  *self,

@@ -8,8 +8,9 @@
 G_BEGIN_DECLS
 
 #define SW_N_FRAMES 17
-/* Of outlines: close pictures are drawn larger. */
-#define SW_TOLERANCE 0.00032
+/* Of outlines, parts of stature: less than a tenth of a point at the size they are printed in. Close pictures are drawn
+ * larger. */
+#define SW_TOLERANCE 0.0008
 #define SW_TOLERANCE_FINE 0.00022
 
 /**

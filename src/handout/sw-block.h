@@ -21,6 +21,7 @@ G_BEGIN_DECLS
  * @SW_PIECE_EQUIPMENT: a thing that is needed; decoration
  * @SW_PIECE_BOX: a filled rectangle, also every rule; decoration
  * @SW_PIECE_EMPTY: nothing to see, but an element of the structure: an empty table cell
+ * @SW_PIECE_FIELD: nothing to see, but a place that can be filled in where the handout is a form
  */
 typedef enum
 {
@@ -31,7 +32,23 @@ typedef enum
   SW_PIECE_EQUIPMENT,
   SW_PIECE_BOX,
   SW_PIECE_EMPTY,
+  SW_PIECE_FIELD,
 } SwPieceKind;
+
+/**
+ * SwFieldKind:
+ * @SW_FIELD_TICK: a box to tick
+ * @SW_FIELD_NUMBER: a line for a number or a date
+ * @SW_FIELD_WORDS: a line for words
+ *
+ * What is written in a place that can be filled in.
+ */
+typedef enum
+{
+  SW_FIELD_TICK,
+  SW_FIELD_NUMBER,
+  SW_FIELD_WORDS,
+} SwFieldKind;
 
 /**
  * SwPiece:
@@ -47,11 +64,16 @@ typedef enum
  * @layout: (nullable): of a text
  * @first_line: first line of @layout that belongs to this piece
  * @n_lines: how many lines do
+ * @start: first byte of the text of @layout that belongs to this piece
+ * @end: the byte after the last one; the lines are drawn as far as they lie between both
+ * @uri: (nullable): where a text leads that is a link
  * @symbol: of a symbol
  * @equipment: of a thing
  * @picture: (nullable): of a picture
  * @figure: (nullable): of a figure
  * @zoom: of a figure: how much larger than its usual size it is drawn, lines and marks included
+ * @field: of a place to fill in
+ * @field_name: (nullable): its name in the file, which tells nothing of the client
  *
  * Something drawn. Pieces stand in reading order.
  */
@@ -69,11 +91,16 @@ typedef struct
   PangoLayout *layout;
   int first_line;
   int n_lines;
+  int start;
+  int end;
+  char *uri;
   SwSymbol symbol;
   SwEquipment equipment;
   SwLogoPicture *picture;
   SwFigure *figure;
   double zoom;
+  SwFieldKind field;
+  char *field_name;
 } SwPiece;
 
 /**

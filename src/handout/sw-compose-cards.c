@@ -35,7 +35,9 @@ add_name (SwFlow     *flow,
   sw_flow_entry (flow, sw_item_get_id (telling->item), outline, 2);
   sw_flow_add_number (&line, tag, number, size_pt);
   line.y_pt += 0.1 * size_pt;
+  self->text_language = telling->language;
   sw_flow_text (&line, SW_TEXT_STRONG, sw_tags_add (&self->tags, tag, "Span"), NULL, name);
+  self->text_language = NULL;
   flow->y_pt = MAX (line.y_pt, flow->y_pt + 1.45 * size_pt) + 0.3 * size_pt;
 }
 
@@ -105,15 +107,10 @@ init_telling (SwTelling   *telling,
               SwClient    *client,
               GError     **error)
 {
-  *telling = (SwTelling){
-    .composer = self,
-    .item = item,
-    .client = client,
-    .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
-    .gap_pt = 0.32 * self->style.body_pt,
-    .role = SW_TEXT_SMALL,
-    .steps_role = SW_TEXT_SMALL,
-  };
+  sw_telling_init (telling, self, item, client);
+  telling->gap_pt = 0.32 * self->style.body_pt;
+  telling->role = SW_TEXT_SMALL;
+  telling->steps_role = SW_TEXT_SMALL;
   return sw_telling_load_figure (telling, error);
 }
 

@@ -78,6 +78,7 @@ compose_heading (SwTelling  *telling,
 
   sw_flow_entry (&flow, sw_item_get_id (telling->item), outline, 2);
   sw_flow_add_number (&flow, tag, number, name_pt);
+  self->text_language = telling->language;
   sw_flow_text (&flow, SW_TEXT_NAME, sw_tags_add (&self->tags, tag, "Span"), NULL, telling->text->name);
   if (short_purpose && sw_text_is_set (telling->text->purpose))
     sw_flow_text_in (&flow, telling->role, "P", telling->text->purpose);
@@ -85,6 +86,29 @@ compose_heading (SwTelling  *telling,
   sw_composer_end (&flow, 1.15 * self->style.body_pt, SW_KEEP_ALWAYS);
   if (!short_purpose)
     sw_composer_paragraph (self, telling->role, "P", NULL, telling->text->purpose, 0.0, SW_KEEP_ALWAYS);
+  self->text_language = NULL;
+}
+
+/**
+ * sw_telling_init:
+ * @item: an item of the kind exercise
+ * @client: whose precautions and units count
+ */
+void
+sw_telling_init (SwTelling  *telling,
+                 SwComposer *composer,
+                 SwItem     *item,
+                 SwClient   *client)
+{
+  const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), composer->language);
+
+  *telling = (SwTelling){
+    .composer = composer,
+    .item = item,
+    .client = client,
+    .text = text,
+    .language = sw_composer_find_other_language (composer, text->language),
+  };
 }
 
 /* Which one side the picture is drawn for, if it is for one. */
@@ -190,16 +214,14 @@ sw_compose_exercise (SwComposer  *self,
                      const char  *heading,
                      GError     **error)
 {
-  SwTelling telling = {
-    .composer = self,
-    .item = item,
-    .client = client,
-    .text = sw_exercise_get_text (sw_item_get_exercise (item), self->language),
-  };
+  SwTelling telling;
 
+  sw_telling_init (&telling, self, item, client);
   if (!sw_telling_load_figure (&telling, error))
     return FALSE;
   choose_sizes (&telling);
+  if (self->layout == SW_LAYOUT_LARGE_PRINT)
+    sw_composer_start_page (self);
 
   sw_composer_open (self, "Sect");
   compose_heading (&telling, heading);

@@ -4,6 +4,8 @@
  * that it can hang on a door. */
 #include "config.h"
 
+#include <string.h>
+
 #include "sw-compose.h"
 
 #define N_DAYS 7
@@ -110,14 +112,40 @@ compose_head (SwComposer    *self,
   sw_composer_end (&flow, 0.8 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
+/* An exercise while its row is composed. */
+typedef struct
+{
+  const char *name;
+  int number;
+} Row;
+
+/* "Heel raise: done on Monday", and which time of the day where there are several. */
+static char *
+dup_tick_label (SwComposer *self,
+                const Row  *row,
+                SwDay       day,
+                int         time,
+                int         times)
+{
+  const char *day_name = sw_phrases_get (self->phrases, sw_compose_day_key ("day", day));
+  g_autofree char *number = g_strdup_printf ("%d", time);
+
+  if (times < 2)
+    return sw_phrases_format (self->phrases, "field.tick", "exercise", row->name, "day", day_name, NULL);
+  return sw_phrases_format (self->phrases, "field.tick-again", "exercise", row->name, "day", day_name, "n", number,
+                            NULL);
+}
+
 /* One box a time of the day on the session's days; a dash on the others. */
 static void
-add_day (SwFlow *flow,
-         SwTag  *row,
-         double  left_pt,
-         double  box_pt,
-         double  row_pt,
-         int     boxes)
+add_day (SwFlow    *flow,
+         const Row *row,
+         SwTag     *cell,
+         SwDay      day,
+         double     left_pt,
+         double     box_pt,
+         double     row_pt,
+         int        boxes)
 {
   SwComposer *self = flow->composer;
   double gap_pt = 0.15 * box_pt;
@@ -127,22 +155,35 @@ add_day (SwFlow *flow,
     sw_flow_symbol (flow, SW_SYMBOL_BOX_OFF, left_pt, flow->y_pt + (row_pt - box_pt) / 2.0, box_pt, SW_GREY_RULE);
   for (int i = 0; i < boxes; i++)
     sw_flow_symbol (flow, SW_SYMBOL_BOX, left_pt, y_pt + i * (box_pt + gap_pt), box_pt, SW_GREY_TEXT);
-  sw_block_add (flow->block, SW_PIECE_EMPTY, sw_tags_add (&self->tags, row, "TD"), left_pt, flow->y_pt, box_pt,
-                row_pt);
+  for (int i = 0; i < boxes; i++)
+    sw_flow_field (flow, cell, SW_FIELD_TICK, left_pt, y_pt + i * (box_pt + gap_pt), box_pt, box_pt,
+                   g_strdup_printf ("exercise%d-day%d-time%d", row->number, day + 1, i + 1),
+                   dup_tick_label (self, row, day, i + 1, boxes));
+  if (boxes == 0)
+    sw_block_add (flow->block, SW_PIECE_EMPTY, cell, left_pt, flow->y_pt, box_pt, row_pt);
+  else
+    sw_flow_empty_cell (flow, cell, left_pt, box_pt, row_pt);
 }
 
+/* @key: what is said of the place to fill in */
 static void
-add_rating (SwFlow *flow,
-            SwTag  *row,
-            double  left_pt,
-            double  width_pt,
-            double  row_pt)
+add_rating (SwFlow     *flow,
+            const Row  *row,
+            SwTag      *cell,
+            const char *key,
+            double      left_pt,
+            double      width_pt,
+            double      row_pt)
 {
   SwComposer *self = flow->composer;
+  double line_pt = flow->y_pt + 0.78 * row_pt;
+  double field_pt = 1.4 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
 
-  sw_flow_box (flow, left_pt, flow->y_pt + 0.78 * row_pt, 0.75 * width_pt, 0.8, SW_GREY_TEXT);
-  sw_block_add (flow->block, SW_PIECE_EMPTY, sw_tags_add (&self->tags, row, "TD"), left_pt, flow->y_pt, width_pt,
-                row_pt);
+  sw_flow_box (flow, left_pt, line_pt, 0.75 * width_pt, 0.8, SW_GREY_TEXT);
+  sw_flow_field (flow, cell, SW_FIELD_NUMBER, left_pt, line_pt - field_pt, 0.75 * width_pt, field_pt,
+                 g_strdup_printf ("exercise%d-%s", row->number, strchr (key, '.') + 1),
+                 sw_phrases_format (self->phrases, key, "exercise", row->name, NULL));
+  sw_flow_empty_cell (flow, cell, left_pt, width_pt, row_pt);
 }
 
 static void
@@ -157,6 +198,7 @@ compose_row (SwComposer    *self,
   double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE), 0.7 * columns->day_pt);
   int times = CLAMP (sw_item_get_dose (item)->times_a_day, 1, 10);
   const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), self->language);
+  const Row told = { text->name, number };
   g_autofree char *name = g_strdup_printf ("%d  %s", number, text->name);
   SwFlow flow = sw_composer_begin (self);
   SwTag *row = sw_tags_add (&self->tags, table, "TR");
@@ -169,13 +211,17 @@ compose_row (SwComposer    *self,
   head->scope = "Row";
   cell.width_pt = columns->name_pt - 0.8 * body_pt;
   cell.y_pt = pad_pt;
+  self->text_language = sw_composer_find_other_language (self, text->language);
   sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, name);
+  self->text_language = NULL;
   row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
 
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
-    add_day (&flow, row, x_pt, box_pt, row_pt, days == 0 || (days & SW_SET (day)) != 0 ? times : 0);
-  add_rating (&flow, row, x_pt, columns->rating_pt, row_pt);
-  add_rating (&flow, row, x_pt + columns->rating_pt, columns->rating_pt, row_pt);
+    add_day (&flow, &told, sw_tags_add (&self->tags, row, "TD"), day, x_pt, box_pt, row_pt,
+             days == 0 || (days & SW_SET (day)) != 0 ? times : 0);
+  add_rating (&flow, &told, sw_tags_add (&self->tags, row, "TD"), "field.effort", x_pt, columns->rating_pt, row_pt);
+  add_rating (&flow, &told, sw_tags_add (&self->tags, row, "TD"), "field.pain", x_pt + columns->rating_pt,
+              columns->rating_pt, row_pt);
 
   flow.y_pt = row_pt;
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.6, SW_GREY_RULE);
@@ -224,27 +270,33 @@ compose_tables (SwComposer *self,
     }
 }
 
-/* A line to write the date on, behind its label. */
+/* A line to write the date on, behind its label. @number: of the tick sheet */
 static void
-add_week_start (SwFlow *flow)
+add_week_start (SwFlow *flow,
+                int     number)
 {
   SwComposer *self = flow->composer;
+  double field_pt = 1.4 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
   const char *label = sw_phrases_get (self->phrases, "log.week-from");
   PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
   double left_pt;
+  double line_pt;
   int width;
 
   pango_layout_get_size (layout, &width, NULL);
   left_pt = flow->left_pt + (double) width / PANGO_SCALE + 0.5 * self->style.body_pt;
+  line_pt = MIN (12.0 * self->style.body_pt, flow->left_pt + flow->width_pt - left_pt);
   sw_flow_text_in (flow, SW_TEXT_STRONG, "P", label);
-  sw_flow_box (flow, left_pt, flow->y_pt - 2.0,
-               MIN (12.0 * self->style.body_pt, flow->left_pt + flow->width_pt - left_pt), 0.8, SW_GREY_TEXT);
+  sw_flow_box (flow, left_pt, flow->y_pt - 2.0, line_pt, 0.8, SW_GREY_TEXT);
+  sw_flow_field (flow, self->parent, SW_FIELD_NUMBER, left_pt, flow->y_pt - 2.0 - field_pt, line_pt, field_pt,
+                 g_strdup_printf ("sheet%d-week", number), g_strdup (sw_phrases_get (self->phrases, "field.week")));
 }
 
 static void
 compose_session_log (SwComposer *self,
                      SwSession  *session,
                      gboolean    only,
+                     int         sheet,
                      int        *number)
 {
   double body_pt = self->style.body_pt;
@@ -268,7 +320,7 @@ compose_session_log (SwComposer *self,
   sw_flow_space (&flow, 0.2 * body_pt);
   sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "log.intro"));
   sw_flow_space (&flow, 0.7 * body_pt);
-  add_week_start (&flow);
+  add_week_start (&flow, sheet);
   sw_flow_entry (&flow, NULL, heading, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 
@@ -277,7 +329,6 @@ compose_session_log (SwComposer *self,
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
 }
 
-
 static void
 compose_contact (SwComposer *self,
                  SwClinic   *clinic)
@@ -285,15 +336,15 @@ compose_contact (SwComposer *self,
   double body_pt = self->style.body_pt;
   g_autoptr (GPtrArray) lines = g_ptr_array_new_with_free_func (g_free);
   g_autofree char *from = sw_compose_clinic (self->phrases, clinic);
+  const char *phone = sw_clinic_get_phone (clinic);
+  const char *email = sw_clinic_get_email (clinic);
 
   if (*from != '\0')
     g_ptr_array_add (lines, g_strdup (from));
-  if (*sw_clinic_get_phone (clinic) != '\0')
-    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", sw_clinic_get_phone (clinic),
-                            NULL));
-  if (*sw_clinic_get_email (clinic) != '\0')
-    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", sw_clinic_get_email (clinic),
-                            NULL));
+  if (*phone != '\0')
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.phone", "phone", phone, NULL));
+  if (*email != '\0')
+    g_ptr_array_add (lines, sw_phrases_format (self->phrases, "contact.email", "email", email, NULL));
   if (*sw_clinic_get_address (clinic) != '\0')
     g_ptr_array_add (lines, g_strdup (sw_clinic_get_address (clinic)));
 
@@ -309,27 +360,53 @@ compose_contact (SwComposer *self,
   sw_composer_close (self);
 }
 
-/* Two lines to sign on. */
+/* A line to sign on. In a form name and date can be typed; between them is room for the signature. */
+static void
+add_signature (SwFlow     *column,
+               const char *key,
+               const char *name_key,
+               const char *date_key)
+{
+  const struct
+  {
+    const char *key;
+    SwFieldKind kind;
+    double start;
+    double share;
+  } fields[] = { { name_key, SW_FIELD_WORDS, 0.0, 0.4 }, { date_key, SW_FIELD_NUMBER, 0.72, 0.28 } };
+  SwComposer *self = column->composer;
+  double body_pt = self->style.body_pt;
+  double field_pt = 1.5 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
+
+  sw_flow_space (column, 2.6 * body_pt);
+  sw_flow_box (column, column->left_pt, column->y_pt, column->width_pt, 0.8, SW_GREY_TEXT);
+  for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
+    sw_flow_field (column, self->parent, fields[i].kind, column->left_pt + fields[i].start * column->width_pt,
+                   column->y_pt - field_pt, fields[i].share * column->width_pt, field_pt,
+                   g_strdup (strchr (fields[i].key, '.') + 1),
+                   g_strdup (sw_phrases_get (self->phrases, fields[i].key)));
+  sw_flow_space (column, 0.8 + 0.1 * body_pt);
+  sw_flow_text_in (column, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, key));
+}
+
+/* Two lines to sign on, side by side where there is room. */
 static void
 compose_signatures (SwComposer *self)
 {
-  static const char *const keys[] = { "sign.client", "sign.therapist" };
   double body_pt = self->style.body_pt;
   SwFlow flow = sw_composer_begin (self);
-  SwFlow columns[] = { flow, flow };
+  SwFlow second;
 
-  for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
-    {
-      SwFlow *column = &columns[self->style.columns ? i : 0];
-
-      column->width_pt = self->style.columns ? (flow.width_pt - self->style.column_gap_pt) / 2.0 : flow.width_pt;
-      column->left_pt = flow.left_pt + (self->style.columns && i > 0 ? column->width_pt + self->style.column_gap_pt : 0);
-      sw_flow_space (column, 2.6 * body_pt);
-      sw_flow_box (column, column->left_pt, column->y_pt, column->width_pt, 0.8, SW_GREY_TEXT);
-      sw_flow_space (column, 0.8 + 0.1 * body_pt);
-      sw_flow_text_in (column, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, keys[i]));
-    }
-  flow.y_pt = MAX (columns[0].y_pt, columns[1].y_pt);
+  if (self->style.columns)
+    flow.width_pt = (flow.width_pt - self->style.column_gap_pt) / 2.0;
+  second = flow;
+  add_signature (&flow, "sign.client", "field.client-name", "field.client-date");
+  if (self->style.columns)
+    second.left_pt += flow.width_pt + self->style.column_gap_pt;
+  else
+    second.y_pt = flow.y_pt;
+  add_signature (&second, "sign.therapist", "field.therapist-name", "field.therapist-date");
+  flow.y_pt = MAX (flow.y_pt, second.y_pt);
   sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);
 }
 
@@ -350,7 +427,7 @@ sw_compose_back (SwComposer  *self,
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
-      compose_session_log (self, session, n_sessions == 1, &number);
+      compose_session_log (self, session, n_sessions == 1, (int) i + 1, &number);
     }
 
   compose_contact (self, sw_programme_get_clinic (programme));

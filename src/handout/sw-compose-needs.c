@@ -34,6 +34,7 @@ add_thing (SwFlow      *flow,
   double indent_pt = picture_pt + 0.6 * self->style.body_pt;
   SwTag *item = sw_tags_add (&self->tags, list, "LI");
   SwFlow column = *flow;
+  guint first = flow->block->pieces->len;
   double spare_pt;
   SwPiece *piece;
 
@@ -41,8 +42,8 @@ add_thing (SwFlow      *flow,
   column.width_pt -= indent_pt;
   sw_flow_text (&column, SW_TEXT_BODY, sw_tags_add (&self->tags, item, "LBody"), NULL, words[0]);
   spare_pt = picture_pt - (column.y_pt - flow->y_pt);
-  if (spare_pt > 0.0)
-    g_array_index (flow->block->pieces, SwPiece, flow->block->pieces->len - 1).y_pt += spare_pt / 2.0;
+  for (guint i = first; i < flow->block->pieces->len && spare_pt > 0.0; i++)
+    g_array_index (flow->block->pieces, SwPiece, i).y_pt += spare_pt / 2.0;
 
   piece = sw_block_add (flow->block, SW_PIECE_EQUIPMENT, NULL, flow->left_pt, flow->y_pt - MIN (0.0, spare_pt) / 2.0,
                         picture_pt, picture_pt);

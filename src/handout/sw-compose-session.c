@@ -14,8 +14,11 @@ compose_session_heading (SwComposer *self,
   double body_pt = self->style.body_pt;
   g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
   g_autofree char *when = sw_compose_when (self->phrases, session);
-  SwFlow flow = sw_composer_begin (self);
+  SwFlow flow;
 
+  if (self->layout == SW_LAYOUT_LARGE_PRINT)
+    sw_composer_start_page (self);
+  flow = sw_composer_begin (self);
   sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
   sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
   sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", *title != '\0' ? title : sw_phrases_get (self->phrases, "front.title"));
@@ -37,8 +40,11 @@ compose_section_heading (SwComposer *self,
   double body_pt = self->style.body_pt;
   g_autofree char *title = sw_text_dup_short (sw_section_get_title (section));
   const char *usual = sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]);
-  SwFlow flow = sw_composer_begin (self);
+  SwFlow flow;
 
+  if (self->layout == SW_LAYOUT_LARGE_PRINT)
+    sw_composer_start_page (self);
+  flow = sw_composer_begin (self);
   sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3", sw_text_is_set (title) ? title : usual);
   sw_flow_space (&flow, 0.15 * body_pt);
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.7, SW_GREY_RULE);

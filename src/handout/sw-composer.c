@@ -16,6 +16,9 @@
 #define LINE_FACTOR 0.92f
 #define HEADING_LINE_FACTOR 0.88f
 #define RAIL_PT 3.0
+#define STRONG_GAP "  "
+#define FIRST_STRONG_ISOLATE "\342\201\250"
+#define POP_ISOLATE "\342\201\251"
 #define LONGEST_NAME 80
 
 /**
@@ -50,28 +53,16 @@ sw_text_dup_short (const char *text)
   return g_strconcat (start, "…", NULL);
 }
 
-/* The direction of the first letter that has one (Unicode Standard Annex 9, rules P2 and P3). */
-static FriBidiParType
-find_direction (const char *text)
+/* Whether the first letter that has a direction leads to the right (Unicode Standard Annex 9, rules P2 and P3). */
+static gboolean
+is_left_to_right (const char *text)
 {
   glong n;
   g_autofree gunichar *letters = g_utf8_to_ucs4_fast (text, -1, &n);
   g_autofree FriBidiCharType *types = g_new (FriBidiCharType, n + 1);
 
   fribidi_get_bidi_types (letters, (FriBidiStrIndex) n, types);
-  return fribidi_get_par_direction (types, (FriBidiStrIndex) n);
-}
-
-static gboolean
-is_right_to_left (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_RTL;
-}
-
-static gboolean
-is_left_to_right (const char *text)
-{
-  return find_direction (text) == FRIBIDI_PAR_LTR;
+  return fribidi_get_par_direction (types, (FriBidiStrIndex) n) == FRIBIDI_PAR_LTR;
 }
 
 static PangoContext *
@@ -100,6 +91,7 @@ new_context (PangoFontMap *fonts,
  * @fonts: a font map no other thread uses meanwhile
  * @phrases: words of the client's language
  * @options: what the handout is to look like
+ * @clinic: whose number and address can be tapped
  * @before: (nullable): what was measured for the handout before
  */
 void
@@ -107,20 +99,47 @@ sw_composer_init (SwComposer             *self,
                   PangoFontMap           *fonts,
                   SwPhrases              *phrases,
                   const SwHandoutOptions *options,
+                  SwClinic               *clinic,
                   SwMeasured             *before)
 {
   *self = (SwComposer){
     .phrases = sw_phrases_ref (phrases),
     .layout = options->layout,
     .parts = options->parts,
+    .form = options->form,
+    .links = sw_links_new (phrases, clinic),
   };
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
-  self->style.mirrored = is_right_to_left (sw_phrases_get (phrases, "front.title"));
+  self->style.mirrored = sw_phrases_is_right_to_left (phrases);
   self->context = new_context (fonts, options->language, self->style.mirrored);
   self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
   sw_composer_restart (self);
+}
+
+/* Whether one of the two is the other, or the other in some country: "en" and "en-GB". */
+static gboolean
+is_same_language (const char *one,
+                  const char *other)
+{
+  gsize length = MIN (strlen (one), strlen (other));
+
+  return g_ascii_strncasecmp (one, other, length) == 0 && (one[length] == '\0' || one[length] == '-')
+         && (other[length] == '\0' || other[length] == '-');
+}
+
+/**
+ * sw_composer_find_other_language:
+ * @language: BCP 47 tag of a text
+ *
+ * Returns: (transfer none) (nullable): the tag, interned, when the text is not in the handout's language
+ */
+const char *
+sw_composer_find_other_language (SwComposer *self,
+                                 const char *language)
+{
+  return is_same_language (self->language, language) ? NULL : g_intern_string (language);
 }
 
 /**
@@ -154,6 +173,8 @@ sw_composer_restart (SwComposer *self)
   self->frame_pt = 0.0;
   self->rail = FALSE;
   self->n_exercises = 0;
+  self->n_checks = 0;
+  self->text_language = NULL;
 }
 
 void
@@ -164,6 +185,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
+  g_clear_pointer (&self->links, g_array_unref);
   g_clear_object (&self->context);
   g_clear_object (&self->logo);
   sw_tags_clear (&self->tags);
@@ -189,6 +211,41 @@ sw_composer_close (SwComposer *self)
   self->parent = self->parent->parent;
 }
 
+/**
+ * sw_composer_get_strong_length:
+ * @strong: (nullable): words in bold that stand before a text
+ *
+ * Returns: how many bytes they take in the measured text, with the gap behind them
+ */
+gsize
+sw_composer_get_strong_length (const char *strong)
+{
+  return strong != NULL ? strlen (strong) + strlen (STRONG_GAP) : 0;
+}
+
+/* Words in bold and a text behind them. Among words written from right to left those of the other direction would lend
+ * their full stop to the others (Unicode Standard Annex 9, 2.7: isolate them). */
+static char *
+join_strong (SwComposer *self,
+             const char *strong,
+             const char *text)
+{
+  if (self->style.mirrored)
+    return g_strconcat (strong, STRONG_GAP, FIRST_STRONG_ISOLATE, text, POP_ISOLATE, NULL);
+  return g_strconcat (strong, STRONG_GAP, text, NULL);
+}
+
+static void
+add_attribute (PangoAttrList  *attributes,
+               PangoAttribute *attribute,
+               gsize           start,
+               gsize           end)
+{
+  attribute->start_index = (guint) start;
+  attribute->end_index = (guint) end;
+  pango_attr_list_insert (attributes, attribute);
+}
+
 static PangoLayout *
 new_layout (SwComposer *self,
             SwTextRole  role,
@@ -199,28 +256,26 @@ new_layout (SwComposer *self,
   PangoLayout *layout = pango_layout_new (self->context);
   g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
+  g_autofree char *whole = strong != NULL ? join_strong (self, strong, valid) : g_strdup (valid);
+  g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
 
   pango_layout_set_font_description (layout, font);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width);
   /* All begins at the right then; Pango itself swaps the sides of lines that run against the context's direction. */
-  if (self->style.mirrored && !is_left_to_right (valid))
+  if (self->style.mirrored && !is_left_to_right (strong != NULL ? strong : valid))
     pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
 
   if (strong != NULL)
-    {
-      g_autofree char *whole = g_strconcat (strong, "  ", valid, NULL);
-      g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
-      PangoAttribute *bold = pango_attr_weight_new (PANGO_WEIGHT_BOLD);
-
-      bold->end_index = (guint) strlen (strong);
-      pango_attr_list_insert (attributes, bold);
-      pango_layout_set_text (layout, whole, -1);
-      pango_layout_set_attributes (layout, attributes);
-    }
-  else
-    pango_layout_set_text (layout, valid, -1);
+    add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
+  if (self->text_language != NULL)
+    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (self->text_language)),
+                   sw_composer_get_strong_length (strong), G_MAXUINT);
+  /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
+  add_attribute (attributes, pango_attr_insert_hyphens_new (FALSE), 0, G_MAXUINT);
+  pango_layout_set_text (layout, whole, -1);
+  pango_layout_set_attributes (layout, attributes);
 
   return layout;
 }
@@ -242,7 +297,9 @@ sw_composer_get_layout (SwComposer *self,
                         const char *text)
 {
   int width = width_pt < 0.0 ? -1 : (int) floor (MAX (width_pt, 1.0) * PANGO_SCALE);
-  g_autofree char *key = g_strdup_printf ("%d %d %s\n%s", role, width, strong != NULL ? strong : "", text);
+  g_autofree char *key
+      = g_strdup_printf ("%d %d %s %s\n%s", role, width, self->text_language != NULL ? self->text_language : "",
+                         strong != NULL ? strong : "", text);
   PangoLayout *layout = sw_measured_get_layout (self->measured, key);
 
   if (layout == NULL)
@@ -339,6 +396,19 @@ sw_composer_set_last_keep (SwComposer *self,
 }
 
 /**
+ * sw_composer_start_page:
+ *
+ * What is composed next starts a page, unless a heading stands before it that it belongs to.
+ */
+void
+sw_composer_start_page (SwComposer *self)
+{
+  if (self->blocks->len > 0
+      && ((SwBlock *) g_ptr_array_index (self->blocks, self->blocks->len - 1))->strip.keep == SW_KEEP_FREE)
+    sw_composer_set_last_keep (self, SW_KEEP_NEVER);
+}
+
+/**
  * sw_composer_open_frame:
  * @line_pt: width of its line
  *
@@ -422,7 +492,8 @@ sw_composer_paragraph (SwComposer *self,
       int n = MIN (most, n_lines - first);
       SwFlow flow = sw_composer_begin (self);
 
-      sw_flow_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout, first, n);
+      sw_flow_lines (&flow, role, n_lines <= most ? tag : sw_tags_add (&self->tags, tag, "Span"), layout,
+                     sw_composer_get_strong_length (strong), first, n);
       sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }
@@ -476,7 +547,8 @@ sw_composer_item (SwComposer *self,
         flow = sw_composer_begin (self);
       flow.left_pt = left_pt;
       flow.width_pt = width_pt;
-      sw_flow_lines (&flow, role, n_lines <= most ? body : sw_tags_add (&self->tags, body, "Span"), layout, first, n);
+      sw_flow_lines (&flow, role, n_lines <= most ? body : sw_tags_add (&self->tags, body, "Span"), layout, 0,
+                     first, n);
       sw_composer_end (&flow, first == 0 ? space_pt : 0.0, first + n < n_lines ? SW_KEEP_TOGETHER : keep);
     }
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sw-block.h"
+#include "sw-link.h"
 #include "sw-measured.h"
 #include "sw-phrases.h"
 #include "sw-style.h"
@@ -16,6 +17,8 @@ G_BEGIN_DECLS
  * @date: day of the handout, ISO 8601
  * @layout: how the exercises are told
  * @parts: set of #SwPagePart that are shown
+ * @form: whether boxes and lines can be filled in
+ * @links: (element-type SwLink): what can be tapped wherever it is printed
  * @logo: (nullable): the clinic's logo
  * @context: where Pango measures
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
@@ -33,6 +36,9 @@ G_BEGIN_DECLS
  * @n_cards: how many cards stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
  * @n_exercises: exercises numbered so far
+ * @n_checks: self-checks so far
+ * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
+ *   language; interned. Words in bold before a text are the handout's
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
  * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
@@ -45,6 +51,8 @@ typedef struct
   char *date;
   SwLayout layout;
   SwSet parts;
+  gboolean form;
+  GArray *links;
   SwLogoPicture *logo;
   PangoContext *context;
   SwMeasured *measured;
@@ -62,6 +70,8 @@ typedef struct
   int n_cards;
   double tallest_picture;
   int n_exercises;
+  int n_checks;
+  const char *text_language;
   GArray *large;
 } SwComposer;
 
@@ -91,6 +101,7 @@ void sw_composer_init (SwComposer             *self,
                        PangoFontMap           *fonts,
                        SwPhrases              *phrases,
                        const SwHandoutOptions *options,
+                       SwClinic               *clinic,
                        SwMeasured             *before);
 gboolean sw_composer_shows (const SwComposer *self,
                             SwPagePart        part);
@@ -99,6 +110,9 @@ void sw_composer_clear (SwComposer *self);
 SwTag *sw_composer_open (SwComposer *self,
                          const char *name);
 void sw_composer_close (SwComposer *self);
+const char *sw_composer_find_other_language (SwComposer *self,
+                                             const char *language);
+gsize sw_composer_get_strong_length (const char *strong);
 PangoLayout *sw_composer_get_layout (SwComposer *self,
                                      SwTextRole  role,
                                      double      width_pt,
@@ -110,6 +124,7 @@ void sw_composer_end (SwFlow *flow,
                       SwKeep  keep);
 void sw_composer_set_last_keep (SwComposer *self,
                                 SwKeep      keep);
+void sw_composer_start_page (SwComposer *self);
 void sw_composer_open_frame (SwComposer *self,
                              double      line_pt);
 void sw_composer_close_frame (SwComposer *self);
@@ -145,6 +160,7 @@ void sw_flow_lines (SwFlow      *flow,
                     SwTextRole   role,
                     SwTag       *tag,
                     PangoLayout *layout,
+                    gsize        strong_length,
                     int          first,
                     int          n);
 void sw_flow_entry (SwFlow     *flow,
@@ -189,6 +205,20 @@ void sw_flow_symbol (SwFlow  *flow,
                      double   y_pt,
                      double   size_pt,
                      double   grey);
+void sw_flow_field (SwFlow     *flow,
+                    SwTag      *around,
+                    SwFieldKind kind,
+                    double      x_pt,
+                    double      y_pt,
+                    double      width_pt,
+                    double      height_pt,
+                    char       *name,
+                    char       *label);
+void sw_flow_empty_cell (SwFlow *flow,
+                         SwTag  *cell,
+                         double  x_pt,
+                         double  width_pt,
+                         double  height_pt);
 void sw_flow_box (SwFlow *flow,
                   double  x_pt,
                   double  y_pt,

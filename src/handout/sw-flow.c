@@ -42,32 +42,6 @@ sw_layout_get_lines_height (PangoLayout *layout,
 }
 
 /**
- * sw_flow_lines:
- * @tag: (nullable): the element whose content this is
- * @layout: a measured text
- * @first: the first line
- * @n: how many lines
- */
-void
-sw_flow_lines (SwFlow      *flow,
-               SwTextRole   role,
-               SwTag       *tag,
-               PangoLayout *layout,
-               int          first,
-               int          n)
-{
-  double height_pt = sw_layout_get_lines_height (layout, first, n);
-  SwPiece *piece
-      = sw_block_add (flow->block, SW_PIECE_TEXT, tag, flow->left_pt, flow->y_pt, flow->width_pt, height_pt);
-
-  piece->layout = g_object_ref (layout);
-  piece->first_line = first;
-  piece->n_lines = n;
-  piece->grey = sw_text_role_get_grey (role);
-  flow->y_pt += height_pt;
-}
-
-/**
  * sw_flow_entry:
  * @item_id: (nullable): the item that is told in this column
  * @outline: (nullable): its line in the outline
@@ -112,7 +86,8 @@ sw_flow_text (SwFlow     *flow,
 {
   PangoLayout *layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
 
-  sw_flow_lines (flow, role, tag, layout, 0, pango_layout_get_line_count (layout));
+  sw_flow_lines (flow, role, tag, layout, sw_composer_get_strong_length (strong), 0,
+                 pango_layout_get_line_count (layout));
 }
 
 /**
@@ -170,11 +145,14 @@ sw_flow_number (SwFlow    *flow,
   SwComposer *self = flow->composer;
   double indent_pt = (number < 10 ? 1.35 : 1.9) * sw_style_get_size_pt (&self->style, role);
   g_autofree char *label = g_strdup_printf ("%d.", number);
+  const char *language = self->text_language;
   SwFlow column = *flow;
 
   column.width_pt = indent_pt;
+  self->text_language = NULL;
   sw_flow_text (&column, role == SW_TEXT_SMALL ? SW_TEXT_SMALL_STRONG : SW_TEXT_STRONG,
                 sw_tags_add (&self->tags, item, "Lbl"), NULL, label);
+  self->text_language = language;
   flow->left_pt += indent_pt;
   flow->width_pt -= indent_pt;
 }

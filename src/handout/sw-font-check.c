@@ -10,10 +10,17 @@
 #include "sw-font-check.h"
 #include "sw-handout.h"
 
-/* Fonts with CFF outlines lose letters on the way to PDF: cairo 1.16 leaves out, without a word, characters of
- * Noto Sans CJK such as U+5982. */
-static gboolean
-is_lossy (PangoFont *font)
+/**
+ * sw_font_is_lossy:
+ * @font: a font that Pango chose
+ *
+ * Fonts with CFF outlines lose letters on the way to PDF: cairo 1.16 leaves out, without a word, characters of
+ * Noto Sans CJK such as U+5982.
+ *
+ * Returns: whether it is such a font
+ */
+gboolean
+sw_font_is_lossy (PangoFont *font)
 {
   FcPattern *pattern = PANGO_IS_FC_FONT (font) ? pango_fc_font_get_pattern (PANGO_FC_FONT (font)) : NULL;
   FcChar8 *format = NULL;
@@ -27,7 +34,7 @@ has_lossy_run (PangoLayout *layout)
 {
   for (GSList *lines = pango_layout_get_lines_readonly (layout); lines != NULL; lines = lines->next)
     for (GSList *runs = ((PangoLayoutLine *) lines->data)->runs; runs != NULL; runs = runs->next)
-      if (is_lossy (((PangoLayoutRun *) runs->data)->item->analysis.font))
+      if (sw_font_is_lossy (((PangoLayoutRun *) runs->data)->item->analysis.font))
         return TRUE;
 
   return FALSE;

@@ -8,6 +8,7 @@
 
 G_BEGIN_DECLS
 
+gboolean sw_font_is_lossy (PangoFont *font);
 gboolean sw_font_check (PangoContext   *context,
                         const SwStyle  *style,
                         SwPhrases      *phrases,

@@ -15,6 +15,7 @@ G_BEGIN_DECLS
  * @parts: set of #SwPagePart that are shown
  * @save_ink: whether grey panels and black bands give way to thin frames
  * @landscape: whether the summary's page lies on its side
+ * @form: whether boxes and lines can be filled in on a screen; the pages look the same
  *
  * How to make a handout of a programme. A plain value that keeps no copy of its strings.
  */
@@ -28,6 +29,7 @@ typedef struct
   SwSet parts;
   gboolean save_ink;
   gboolean landscape;
+  gboolean form;
 } SwHandoutOptions;
 
 #define SW_LARGE_PRINT_PT 18.0

@@ -3,14 +3,19 @@
  * The handout as a whole: from a programme to pages that anything can draw. */
 #include "config.h"
 
+#include <glib/gi18n.h>
 #include <pango/pangocairo.h>
 
 #include "sw-compose.h"
 #include "sw-font-check.h"
 #include "sw-handout.h"
+#include "sw-missing.h"
 #include "sw-pdf.h"
 
 #define CODE_LENGTH 8
+
+/* A warning names no more characters than these. */
+#define MOST_NAMED 8
 
 /* A page filled no further than this has room for a larger picture. */
 #define ROOMY 0.75
@@ -24,6 +29,7 @@ struct _SwHandout
   SwFurniture furniture;
   char *title;
   char *author;
+  char *missing;
 };
 
 G_DEFINE_FINAL_TYPE (SwHandout, sw_handout, G_TYPE_OBJECT)
@@ -39,6 +45,7 @@ sw_handout_finalize (GObject *object)
   sw_composer_clear (&self->composer);
   g_free (self->title);
   g_free (self->author);
+  g_free (self->missing);
 
   G_OBJECT_CLASS (sw_handout_parent_class)->finalize (object);
 }
@@ -296,7 +303,7 @@ sw_handout_new_after (SwProgramme             *programme,
 
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
-  sw_composer_init (&self->composer, fonts, phrases, options, before);
+  sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
   load_logo (self, programme);
   if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
       || !lay_out_as_planned (self, programme, error))
@@ -304,6 +311,7 @@ sw_handout_new_after (SwProgramme             *programme,
 
   sw_measured_forget_before (self->composer.measured);
   make_furniture (self, programme);
+  self->missing = sw_missing_find (&self->pages, &self->composer, &self->furniture);
   return g_steal_pointer (&self);
 }
 
@@ -451,6 +459,51 @@ sw_handout_draw_page (SwHandout *self,
 }
 
 /**
+ * sw_handout_get_missing:
+ *
+ * Returns: (transfer none): each character that no installed font can print, once, in the order of the pages; "" for
+ *   none
+ */
+const char *
+sw_handout_get_missing (SwHandout *self)
+{
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  return self->missing;
+}
+
+/**
+ * sw_handout_dup_warning:
+ *
+ * Returns: (transfer full) (nullable): what the therapist should know before these pages are given to anybody
+ */
+char *
+sw_handout_dup_warning (SwHandout *self)
+{
+  g_autoptr (GString) names = g_string_new (NULL);
+  int n = 0;
+
+  g_return_val_if_fail (SW_IS_HANDOUT (self), NULL);
+
+  for (const char *at = self->missing; *at != '\0' && n < MOST_NAMED; at = g_utf8_next_char (at), n++)
+    {
+      gunichar letter = g_utf8_get_char (at);
+
+      g_string_append (names, n > 0 ? ", " : "");
+      g_string_append_unichar (names, letter);
+      g_string_append_printf (names, " (U+%04X)", letter);
+    }
+  if (n == 0)
+    return NULL;
+  if (g_utf8_strlen (self->missing, -1) > n)
+    g_string_append (names, ", …");
+
+  return g_strdup_printf (_("No installed font can print these characters: %s. The pages have empty boxes or nothing "
+                            "in their place. Install a TrueType font that has them, or write it in another way."),
+                          names->str);
+}
+
+/**
  * sw_handout_dump:
  *
  * Returns: (transfer full): everything on the pages and where it is, as text to compare
@@ -483,6 +536,7 @@ sw_handout_to_pdf (SwHandout  *self,
     .subject = sw_phrases_get (self->composer.phrases, "document.subject"),
     .language = self->composer.language,
     .date = self->composer.date,
+    .field_pt = sw_style_get_size_pt (&self->composer.style, SW_TEXT_TABLE),
   };
   return sw_pdf_new (&self->pages, &self->composer, &self->furniture, &facts, error);
 }

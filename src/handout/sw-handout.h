@@ -49,6 +49,8 @@ const char *sw_handout_find_item_at (SwHandout *self,
 void sw_handout_draw_page (SwHandout *self,
                            int        page,
                            cairo_t   *cr);
+const char *sw_handout_get_missing (SwHandout *self);
+char *sw_handout_dup_warning (SwHandout *self);
 char *sw_handout_dump (SwHandout *self);
 GBytes *sw_handout_to_pdf (SwHandout  *self,
                            GError    **error);

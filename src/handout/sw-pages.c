@@ -94,10 +94,50 @@ compare_runs (gconstpointer a,
   return first->item->offset - second->item->offset;
 }
 
+/* Shows that part of a run that lies between two bytes of its text. */
+static void
+show_run (cairo_t        *cr,
+          const SwPiece  *piece,
+          PangoGlyphItem *whole,
+          double          x_pt,
+          double          y_pt)
+{
+  const char *text = pango_layout_get_text (piece->layout);
+  PangoGlyphItem *run = pango_glyph_item_copy (whole);
+  gboolean backwards = run->item->analysis.level % 2 != 0;
+  int start = MAX (piece->start, run->item->offset);
+  int end = MIN (piece->end, run->item->offset + run->item->length);
+
+  if (start < end && start > run->item->offset)
+    {
+      PangoGlyphItem *before = pango_glyph_item_split (run, text, start - run->item->offset);
+
+      if (!backwards)
+        x_pt += (double) pango_glyph_string_get_width (before->glyphs) / PANGO_SCALE;
+      pango_glyph_item_free (before);
+    }
+  if (start < end && end < run->item->offset + run->item->length)
+    {
+      PangoGlyphItem *after = run;
+
+      run = pango_glyph_item_split (after, text, end - after->item->offset);
+      if (backwards)
+        x_pt += (double) pango_glyph_string_get_width (after->glyphs) / PANGO_SCALE;
+      pango_glyph_item_free (after);
+    }
+  if (start < end)
+    {
+      cairo_move_to (cr, x_pt, y_pt);
+      pango_cairo_show_glyph_item (cr, text, run);
+    }
+  pango_glyph_item_free (run);
+}
+
 /* Shows the runs of a line in the order they are read, each where it is seen: a reader of the PDF gets numbers and
  * their neighbours in a right-to-left line in the right order only this way. */
 static void
 show_line_in_reading_order (cairo_t         *cr,
+                            const SwPiece   *piece,
                             PangoLayoutLine *line,
                             double           x_pt,
                             double           y_pt)
@@ -120,8 +160,8 @@ show_line_in_reading_order (cairo_t         *cr,
     {
       PangoGlyphItem *run = g_ptr_array_index (runs, i);
 
-      cairo_move_to (cr, x_pt + (double) GPOINTER_TO_INT (g_hash_table_lookup (places, run)) / PANGO_SCALE, y_pt);
-      pango_cairo_show_glyph_item (cr, pango_layout_get_text (line->layout), run);
+      x = GPOINTER_TO_INT (g_hash_table_lookup (places, run));
+      show_run (cr, piece, run, x_pt + (double) x / PANGO_SCALE, y_pt);
     }
 }
 
@@ -133,6 +173,14 @@ has_right_to_left (PangoLayoutLine *line)
       return TRUE;
 
   return FALSE;
+}
+
+/* Whether the piece has all of the line, so that it can be shown at once. */
+static gboolean
+has_whole_line (const SwPiece         *piece,
+                const PangoLayoutLine *line)
+{
+  return piece->start <= line->start_index && piece->end >= line->start_index + line->length;
 }
 
 static void
@@ -158,8 +206,8 @@ paint_text (const SwPiece *piece,
       pango_layout_iter_get_line_extents (iter, NULL, &extents);
       x_pt = piece->x_pt + (double) extents.x / PANGO_SCALE;
       y_pt = piece->y_pt + (double) (pango_layout_iter_get_baseline (iter) - top) / PANGO_SCALE;
-      if (has_right_to_left (line))
-        show_line_in_reading_order (cr, line, x_pt, y_pt);
+      if (has_right_to_left (line) || !has_whole_line (piece, line))
+        show_line_in_reading_order (cr, piece, line, x_pt, y_pt);
       else
         {
           cairo_move_to (cr, x_pt, y_pt);
@@ -232,6 +280,7 @@ paint_piece (const SwPiece *piece,
       cairo_restore (cr);
       break;
     case SW_PIECE_EMPTY:
+    case SW_PIECE_FIELD:
       break;
     default:
       g_assert_not_reached ();
@@ -297,7 +346,14 @@ paint_furniture_text (SwComposer *composer,
   double most_pt = style->width_pt * (end ? 0.35 : 0.6);
   g_autoptr (PangoLayout) layout
       = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
-  SwPiece piece = { .kind = SW_PIECE_TEXT, .layout = layout, .n_lines = 1, .y_pt = y_pt, .grey = SW_GREY_QUIET };
+  SwPiece piece = {
+    .kind = SW_PIECE_TEXT,
+    .layout = layout,
+    .n_lines = 1,
+    .end = G_MAXINT,
+    .y_pt = y_pt,
+    .grey = SW_GREY_QUIET,
+  };
   int width;
 
   pango_layout_get_size (layout, &width, NULL);
@@ -365,6 +421,31 @@ sw_pages_paint (const SwPages     *pages,
   paint_furniture (pages, composer, furniture, page, cr);
 }
 
+/**
+ * sw_piece_get_text_extents:
+ * @piece: a placed text of one line
+ * @left_pt: (out): left edge of what is drawn of the line
+ * @right_pt: (out): its right edge
+ */
+void
+sw_piece_get_text_extents (const SwPiece *piece,
+                           double        *left_pt,
+                           double        *right_pt)
+{
+  PangoLayoutLine *line = pango_layout_get_line_readonly (piece->layout, piece->first_line);
+  g_autofree int *ranges = NULL;
+  int n_ranges = 0;
+
+  pango_layout_line_get_x_ranges (line, MAX (piece->start, line->start_index),
+                                  MIN (piece->end, line->start_index + line->length), &ranges, &n_ranges);
+  *left_pt = *right_pt = piece->x_pt;
+  if (n_ranges > 0)
+    {
+      *left_pt += (double) ranges[0] / PANGO_SCALE;
+      *right_pt += (double) ranges[2 * n_ranges - 1] / PANGO_SCALE;
+    }
+}
+
 /* Where the piece is on a page that is drawn smaller because it would not fit. */
 static SwPiece
 scale_piece (SwPiece        piece,
@@ -382,14 +463,17 @@ static char *
 dup_piece_text (const SwPiece *piece)
 {
   const char *text;
-  PangoLayoutLine *first;
-  PangoLayoutLine *last;
+  const PangoLayoutLine *first;
+  const PangoLayoutLine *last;
+  int start;
+  int end;
 
   if (piece->kind == SW_PIECE_SYMBOL)
     return g_strdup (sw_symbol_get_name (piece->symbol));
   if (piece->kind == SW_PIECE_EQUIPMENT)
     return g_strdup (sw_term_to_nick (SW_TYPE_EQUIPMENT, (int) piece->equipment));
-  if (piece->kind == SW_PIECE_FIGURE || (piece->kind == SW_PIECE_PICTURE && piece->tag != NULL))
+  if (piece->kind == SW_PIECE_FIGURE || piece->kind == SW_PIECE_FIELD
+      || (piece->kind == SW_PIECE_PICTURE && piece->tag != NULL))
     return g_strdup (piece->tag->alt);
   if (piece->kind != SW_PIECE_TEXT)
     return g_strdup (piece->tag != NULL ? piece->tag->name : "");
@@ -397,7 +481,26 @@ dup_piece_text (const SwPiece *piece)
   text = pango_layout_get_text (piece->layout);
   first = pango_layout_get_line_readonly (piece->layout, piece->first_line);
   last = pango_layout_get_line_readonly (piece->layout, piece->first_line + piece->n_lines - 1);
-  return g_strndup (text + first->start_index, (gsize) (last->start_index + last->length - first->start_index));
+  start = MAX (piece->start, first->start_index);
+  end = MIN (piece->end, last->start_index + last->length);
+  return g_strndup (text + start, (gsize) (end - start));
+}
+
+/* What it is called in a dump. A text that goes on in other pieces has the place of the whole; those are its parts. */
+static const char *
+get_kind (const SwPiece *piece)
+{
+  static const char *const kinds[] = {
+    [SW_PIECE_TEXT] = "text",       [SW_PIECE_FIGURE] = "figure",       [SW_PIECE_SYMBOL] = "symbol",
+    [SW_PIECE_BOX] = "box",         [SW_PIECE_EMPTY] = "empty",         [SW_PIECE_FIELD] = "field",
+    [SW_PIECE_PICTURE] = "picture", [SW_PIECE_EQUIPMENT] = "equipment",
+  };
+  const PangoLayoutLine *line;
+
+  if (piece->kind != SW_PIECE_TEXT)
+    return kinds[piece->kind];
+  line = pango_layout_get_line_readonly (piece->layout, piece->first_line);
+  return piece->start > line->start_index ? "part" : "text";
 }
 
 /**
@@ -409,11 +512,6 @@ char *
 sw_pages_dump (const SwPages *pages,
                SwComposer    *composer)
 {
-  static const char *const kinds[] = {
-    [SW_PIECE_TEXT] = "text",           [SW_PIECE_FIGURE] = "figure", [SW_PIECE_PICTURE] = "picture",
-    [SW_PIECE_SYMBOL] = "symbol",       [SW_PIECE_BOX] = "box",       [SW_PIECE_EMPTY] = "empty",
-    [SW_PIECE_EQUIPMENT] = "equipment",
-  };
   GString *out = g_string_new (NULL);
   int page = -1;
 
@@ -436,7 +534,7 @@ sw_pages_dump (const SwPages *pages,
           g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
           g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');
 
-          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", kinds[piece.kind], piece.x_pt, piece.y_pt,
+          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", get_kind (&piece), piece.x_pt, piece.y_pt,
                                   piece.width_pt, piece.height_pt, escaped);
         }
     }

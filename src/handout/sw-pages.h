@@ -78,6 +78,9 @@ void sw_pages_paint (const SwPages     *pages,
                      int                page,
                      cairo_t           *cr,
                      const SwTagSink   *sink);
+void sw_piece_get_text_extents (const SwPiece *piece,
+                                double        *left_pt,
+                                double        *right_pt);
 char *sw_pages_dump (const SwPages *pages,
                      SwComposer    *composer);
 void sw_furniture_clear (SwFurniture *furniture);

@@ -12,9 +12,10 @@
 #include <qpdf/qpdf-c.h>
 
 #include "sw-handout.h"
-#include "sw-pdf.h"
+#include "sw-pdf-form.h"
 
 #define DEEPEST 64
+#define ANNOTATION_PRINTS 4
 
 typedef struct
 {
@@ -22,6 +23,7 @@ typedef struct
   GArray *elements;
   guint n_seen;
   gboolean matches;
+  SwPdfForm form;
 } Walk;
 
 static void
@@ -82,34 +84,57 @@ set_parsed (qpdf_data   q,
   qpdf_oh_replace_key (q, dictionary, key, qpdf_oh_parse (q, value));
 }
 
-static char *
-format_box (const double box[4])
+/* How a link that Cairo wrote is told to those who cannot see it, and that it is printed. */
+static void
+attach_link (qpdf_data   q,
+             qpdf_oh     element,
+             const char *spoken)
 {
-  GString *text = g_string_new ("[");
-  char number[G_ASCII_DTOSTR_BUF_SIZE];
+  qpdf_oh children = qpdf_oh_get_key (q, element, "/K");
+  int n = qpdf_oh_is_array (q, children) ? qpdf_oh_get_array_n_items (q, children) : 0;
 
-  for (int i = 0; i < 4; i++)
-    g_string_append_printf (text, "%s%s", i > 0 ? " " : "",
-                            g_ascii_formatd (number, sizeof number, "%.2f", box[i]));
-  g_string_append_c (text, ']');
-  return g_string_free (text, FALSE);
+  for (int i = 0; i < n; i++)
+    {
+      qpdf_oh child = qpdf_oh_get_array_item (q, children, i);
+
+      if (qpdf_oh_is_dictionary (q, child) && qpdf_oh_has_key (q, child, "/Obj"))
+        {
+          qpdf_oh annotation = qpdf_oh_get_key (q, child, "/Obj");
+
+          set_text (q, annotation, "/Contents", spoken);
+          qpdf_oh_replace_key (q, annotation, "/F", qpdf_oh_new_integer (q, ANNOTATION_PRINTS));
+        }
+    }
 }
 
 static void
-attach (qpdf_data           q,
+attach_figure (qpdf_data           q,
+               qpdf_oh             element,
+               const SwPdfElement *meant)
+{
+  g_autofree char *box = sw_pdf_format_numbers (meant->box, G_N_ELEMENTS (meant->box));
+  g_autofree char *layout = g_strdup_printf ("<</O/Layout/Placement/Block/BBox[%s]>>", box);
+
+  set_text (q, element, "/Alt", meant->tag->alt);
+  set_parsed (q, element, "/A", layout);
+}
+
+static void
+attach (Walk               *walk,
         qpdf_oh             element,
         const SwPdfElement *meant)
 {
+  qpdf_data q = walk->q;
   const SwTag *tag = meant->tag;
 
-  if (tag->alt != NULL)
-    {
-      g_autofree char *box = format_box (meant->box);
-      g_autofree char *layout = g_strdup_printf ("<</O/Layout/Placement/Block/BBox%s>>", box);
-
-      set_text (q, element, "/Alt", tag->alt);
-      set_parsed (q, element, "/A", layout);
-    }
+  if (meant->field_name != NULL)
+    sw_pdf_form_add (&walk->form, element, meant);
+  else if (strcmp (tag->name, "Link") == 0)
+    attach_link (q, element, tag->alt);
+  else if (tag->alt != NULL)
+    attach_figure (q, element, meant);
+  if (tag->language != NULL)
+    qpdf_oh_replace_key (q, element, "/Lang", qpdf_oh_new_string (q, tag->language));
   if (tag->scope != NULL)
     {
       g_autofree char *table = g_strdup_printf ("<</O/Table/Scope/%s>>", tag->scope);
@@ -162,7 +187,7 @@ walk_structure (Walk   *walk,
           walk->matches = FALSE;
           return;
         }
-      attach (q, element, meant);
+      attach (walk, element, meant);
     }
 
   children = qpdf_oh_get_key (q, element, "/K");
@@ -174,13 +199,16 @@ walk_structure (Walk   *walk,
 }
 
 static gboolean
-finish_structure (qpdf_data q,
-                  GArray   *elements,
-                  GError  **error)
+finish_structure (qpdf_data         q,
+                  GArray           *elements,
+                  const SwPdfFacts *facts,
+                  GError          **error)
 {
-  Walk walk = { q, elements, 0, TRUE };
+  Walk walk = { .q = q, .elements = elements, .matches = TRUE };
 
+  sw_pdf_form_init (&walk.form, q, facts->field_pt);
   walk_structure (&walk, qpdf_oh_get_key (q, qpdf_get_root (q), "/StructTreeRoot"), 0);
+  sw_pdf_form_finish (&walk.form);
   if (walk.matches && walk.n_seen == elements->len)
     return TRUE;
 
@@ -274,6 +302,8 @@ finish_metadata (qpdf_data         q,
   qpdf_oh_replace_key (q, root, "/Metadata", stream);
   qpdf_oh_replace_key (q, root, "/Lang", qpdf_oh_new_string (q, facts->language));
   set_parsed (q, root, "/ViewerPreferences", "<</DisplayDocTitle true>>");
+  /* The numbers that are printed at the foot. */
+  set_parsed (q, root, "/PageLabels", "<</Nums[0<</S/D>>]>>");
   qpdf_set_info_key (q, "/CreationDate", moment);
 }
 
@@ -316,7 +346,7 @@ sw_pdf_finish (GBytes           *pdf,
   if (!is_fine (q, qpdf_read_memory (q, "handout", data, length, NULL), error))
     return NULL;
 
-  if (!finish_structure (q, elements, error))
+  if (!finish_structure (q, elements, facts, error))
     return NULL;
   for (int page = 0; page < qpdf_get_num_pages (q); page++)
     if (!finish_page (q, qpdf_get_page_n (q, (size_t) page), error))

@@ -17,7 +17,27 @@ typedef struct
   GPtrArray *open;
   GArray *elements;
   double page_height_pt;
+  int page;
 } Tagger;
+
+/**
+ * sw_pdf_format_numbers:
+ * @numbers: (array length=n): lengths in points
+ *
+ * Returns: (transfer full): the numbers as a PDF has them, a space between two
+ */
+char *
+sw_pdf_format_numbers (const double *numbers,
+                       guint         n)
+{
+  GString *text = g_string_new (NULL);
+  char number[G_ASCII_DTOSTR_BUF_SIZE];
+
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (text, "%s%s", i > 0 ? " " : "",
+                            g_ascii_formatd (number, sizeof number, "%.2f", numbers[i]));
+  return g_string_free (text, FALSE);
+}
 
 static gboolean
 is_around (const SwTag *outer,
@@ -30,13 +50,32 @@ is_around (const SwTag *outer,
   return FALSE;
 }
 
+/* The place to tap is as tall as the line, not as the ink. */
+static char *
+dup_link_attributes (const SwPiece *piece)
+{
+  double left_pt;
+  double right_pt;
+
+  sw_piece_get_text_extents (piece, &left_pt, &right_pt);
+  {
+    const double box[4] = { left_pt, piece->y_pt, right_pt - left_pt, piece->height_pt };
+    g_autofree char *numbers = sw_pdf_format_numbers (box, G_N_ELEMENTS (box));
+
+    return g_strdup_printf ("uri='%s' rect=[%s]", piece->uri, numbers);
+  }
+}
+
+/* @piece: (nullable): its content, when it has any */
 static void
-begin_element (Tagger      *tagger,
-               const SwTag *tag)
+begin_element (Tagger        *tagger,
+               const SwTag   *tag,
+               const SwPiece *piece)
 {
   SwPdfElement element = { .tag = tag };
+  g_autofree char *attributes = piece != NULL && piece->uri != NULL ? dup_link_attributes (piece) : NULL;
 
-  cairo_tag_begin (tagger->cr, tag->name, NULL);
+  cairo_tag_begin (tagger->cr, tag->name, attributes);
   g_array_append_val (tagger->elements, element);
 }
 
@@ -48,7 +87,7 @@ open_around (Tagger      *tagger,
     return;
 
   open_around (tagger, tag->parent);
-  begin_element (tagger, tag);
+  begin_element (tagger, tag, NULL);
   g_ptr_array_add (tagger->open, (gpointer) tag);
 }
 
@@ -81,12 +120,15 @@ content_begins (gpointer       data,
 
   close_until_around (tagger, tag);
   open_around (tagger, tag->parent);
-  begin_element (tagger, tag);
+  begin_element (tagger, tag, piece);
 
   cairo_user_to_device (tagger->cr, &left_pt, &top_pt);
   cairo_user_to_device (tagger->cr, &right_pt, &bottom_pt);
   element = &g_array_index (tagger->elements, SwPdfElement, tagger->elements->len - 1);
   element->has_box = TRUE;
+  element->page = tagger->page;
+  element->field = piece->field;
+  element->field_name = piece->field_name;
   element->box[0] = left_pt;
   element->box[1] = tagger->page_height_pt - bottom_pt;
   element->box[2] = right_pt;
@@ -177,7 +219,7 @@ sw_pdf_new (const SwPages     *pages,
   cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (collect, bytes, composer->style.page_width_pt,
                                                                   composer->style.page_height_pt);
   cairo_t *cr = cairo_create (surface);
-  Tagger tagger = { cr, open, elements, composer->style.page_height_pt };
+  Tagger tagger = { cr, open, elements, composer->style.page_height_pt, 0 };
   SwTagSink sink = { content_begins, content_ends, &tagger };
   cairo_status_t status;
 
@@ -185,6 +227,7 @@ sw_pdf_new (const SwPages     *pages,
   add_outline (surface, pages);
   for (int page = 0; page < pages->n_pages; page++)
     {
+      tagger.page = page;
       sw_pages_paint (pages, composer, furniture, page, cr, &sink);
       if (page + 1 == pages->n_pages)
         close_until_around (&tagger, NULL);

@@ -12,6 +12,7 @@ G_BEGIN_DECLS
  * @subject: what kind of document it is
  * @language: BCP 47 tag
  * @date: ISO 8601 day
+ * @field_pt: size of what is typed in
  *
  * What the file says about itself.
  */
@@ -22,6 +23,7 @@ typedef struct
   const char *subject;
   const char *language;
   const char *date;
+  double field_pt;
 } SwPdfFacts;
 
 /**
@@ -29,12 +31,18 @@ typedef struct
  * @tag: (unowned): an element of the structure, in the order the PDF has them
  * @has_box: whether its place is known
  * @box: left, bottom, right, top in PDF points
+ * @page: the page it is on, from 0, when its place is known
+ * @field: of an element of type Form
+ * @field_name: (unowned) (nullable): of an element of type Form
  */
 typedef struct
 {
   const SwTag *tag;
   gboolean has_box;
   double box[4];
+  int page;
+  SwFieldKind field;
+  const char *field_name;
 } SwPdfElement;
 
 GBytes *sw_pdf_new (const SwPages     *pages,
@@ -46,6 +54,8 @@ GBytes *sw_pdf_finish (GBytes           *pdf,
                        GArray           *elements,
                        const SwPdfFacts *facts,
                        GError          **error);
+char *sw_pdf_format_numbers (const double *numbers,
+                             guint         n);
 GBytes *sw_pdf_mark_artifacts (const char *content,
                                gsize       length);
 

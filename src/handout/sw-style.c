@@ -45,9 +45,8 @@ static const struct
 /**
  * sw_style_get_size_pt:
  *
- * Returns: the size of text of that role. Headings grow more slowly than large body text, small text never falls
- *   below 12 pt (furniture 9 pt), tables and furniture never so
- *   large that they run out of room.
+ * Returns: the size of text of that role. Headings grow more slowly than large body text; small text never falls below
+ *   12 pt, in large print 18 pt (furniture 9 pt); tables and furniture never become so large that they run out of room.
  */
 double
 sw_style_get_size_pt (const SwStyle *style,
@@ -60,8 +59,8 @@ sw_style_get_size_pt (const SwStyle *style,
   if (role == SW_TEXT_FURNITURE)
     return CLAMP (style->body_pt * scale, SMALLEST_FURNITURE_PT, LARGEST_FURNITURE_PT);
   if (role == SW_TEXT_TABLE || role == SW_TEXT_TABLE_STRONG)
-    return CLAMP (style->body_pt * scale, SMALLEST_TEXT_PT, LARGEST_TABLE_PT);
-  return MAX (SMALLEST_TEXT_PT, style->body_pt * scale);
+    return CLAMP (style->body_pt * scale, style->least_pt, MAX (style->least_pt, LARGEST_TABLE_PT));
+  return MAX (style->least_pt, style->body_pt * scale);
 }
 
 double
@@ -139,6 +138,7 @@ sw_style_init (SwStyle                *style,
   style->save_ink = options->save_ink;
   style->panel_grey = options->save_ink ? 1.0 : SW_GREY_PANEL;
   style->body_pt = sw_handout_options_get_body_pt (options);
+  style->least_pt = options->layout == SW_LAYOUT_LARGE_PRINT ? SW_LARGE_PRINT_PT : SMALLEST_TEXT_PT;
   style->left_pt = sw_pt_from_mm (16.0);
   style->top_pt = sw_pt_from_mm (13.0);
   style->later_top_pt = sw_pt_from_mm (7.5) + 2.0 * sw_style_get_size_pt (style, SW_TEXT_FURNITURE);

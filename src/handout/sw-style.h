@@ -39,6 +39,7 @@ typedef enum
  * @bottom_pt: height of the foot margin, footer included
  * @width_pt: width of the content
  * @body_pt: size of body text
+ * @least_pt: size no text but page furniture falls below
  * @column_gap_pt: between two columns
  * @figure_width_pt: width of an exercise's picture where exercises share a page
  * @large_figure_width_pt: its width where an exercise has a page to itself
@@ -62,6 +63,7 @@ typedef struct
   double bottom_pt;
   double width_pt;
   double body_pt;
+  double least_pt;
   double column_gap_pt;
   double figure_width_pt;
   double large_figure_width_pt;

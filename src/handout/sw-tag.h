@@ -9,7 +9,8 @@ G_BEGIN_DECLS
  * SwTag:
  * @name: a standard structure type such as "P" or "TH"; static
  * @parent: (nullable): the element it is in; %NULL for the document
- * @alt: (nullable): text alternative, for figures; owned
+ * @alt: (nullable): text alternative of a figure; what is said of a link or of a place to fill in; owned
+ * @language: (nullable): BCP 47 tag of its text when it is not the document's language; interned
  * @scope: (nullable): "Column" or "Row", for header cells; static
  * @numbering: (nullable): "Decimal" or "Disc", for lists; static
  * @id: place in the arena, from 0
@@ -24,6 +25,7 @@ struct _SwTag
   const char *name;
   SwTag *parent;
   char *alt;
+  const char *language;
   const char *scope;
   const char *numbering;
   guint id;

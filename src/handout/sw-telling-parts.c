@@ -33,6 +33,25 @@ add_label (SwFlow     *flow,
                    sw_phrases_get (self->phrases, key));
 }
 
+/* A label and, on the same line, what the exercise says. */
+static void
+add_labelled (SwFlow     *flow,
+              SwTelling  *telling,
+              const char *key,
+              const char *text,
+              double      space_pt)
+{
+  SwComposer *self = flow->composer;
+
+  if (!sw_text_is_set (text))
+    return;
+  add_gap (flow, space_pt);
+  flow->composer->text_language = telling->language;
+  sw_flow_text (flow, telling->role, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, key), text);
+  flow->composer->text_language = NULL;
+}
+
 /* Whoever works one side after the other needs to know that the picture shows only one of them. */
 static void
 add_caption (SwFlow    *flow,
@@ -171,13 +190,7 @@ sw_part_add_set_up (SwFlow    *flow,
                     SwTelling *telling,
                     double     space_pt)
 {
-  SwComposer *self = flow->composer;
-
-  if (!sw_text_is_set (telling->text->set_up))
-    return;
-  add_gap (flow, space_pt);
-  sw_flow_text (flow, telling->role, sw_tags_add (&self->tags, self->parent, "P"),
-                sw_phrases_get (self->phrases, "exercise.set-up"), telling->text->set_up);
+  add_labelled (flow, telling, "exercise.set-up", telling->text->set_up, space_pt);
 }
 
 /**
@@ -202,7 +215,9 @@ sw_part_add_steps (SwFlow    *flow,
   for (guint i = 0; steps[i] != NULL; i++)
     {
       add_gap (flow, i == 0 ? space_pt : 0.1 * self->style.body_pt);
+      flow->composer->text_language = telling->language;
       sw_flow_numbered_item (flow, telling->steps_role, list, (int) i + 1, steps[i]);
+      flow->composer->text_language = NULL;
     }
 }
 
@@ -217,23 +232,9 @@ add_list (SwFlow             *flow,
   if (texts[0] == NULL)
     return;
   add_label (flow, telling, key, space_pt);
+  flow->composer->text_language = telling->language;
   sw_flow_list (flow, telling->role, symbol, texts);
-}
-
-static void
-add_labelled (SwFlow     *flow,
-              SwTelling  *telling,
-              const char *key,
-              const char *text,
-              double      space_pt)
-{
-  SwComposer *self = flow->composer;
-
-  if (!sw_text_is_set (text))
-    return;
-  add_gap (flow, space_pt);
-  sw_flow_text (flow, telling->role, sw_tags_add (&self->tags, self->parent, "P"),
-                sw_phrases_get (self->phrases, key), text);
+  flow->composer->text_language = NULL;
 }
 
 /**

@@ -206,10 +206,12 @@ compose_list (SwTelling  *telling,
   SwTag *list = sw_tags_add (&self->tags, self->parent, "L");
 
   list->numbering = number ? "Decimal" : "Disc";
+  self->text_language = telling->language;
   for (guint i = 0; texts[i] != NULL; i++)
     sw_composer_item (self, role, list, symbol, number ? (int) i + 1 : 0, texts[i],
                       i == 0 ? space_pt : 0.12 * self->style.body_pt,
                       number && texts[i + 1] != NULL ? SW_KEEP_ALWAYS : SW_KEEP_TOGETHER);
+  self->text_language = NULL;
 }
 
 static void
@@ -234,9 +236,11 @@ compose_labelled (SwTelling  *telling,
 {
   SwComposer *self = telling->composer;
 
+  self->text_language = telling->language;
   if (sw_text_is_set (text))
     sw_composer_paragraph (self, telling->role, "P", sw_phrases_get (self->phrases, key), text, telling->gap_pt,
                            SW_KEEP_TOGETHER);
+  self->text_language = NULL;
 }
 
 static void

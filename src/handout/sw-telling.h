@@ -12,6 +12,7 @@ G_BEGIN_DECLS
  * @item: an item of the kind exercise
  * @client: whose precautions and units count
  * @text: the exercise's words in the client's language
+ * @language: (nullable): BCP 47 tag of @text when there are none in the client's language; interned
  * @figure: (unowned) (nullable): its picture
  * @drawn: the one side the picture is drawn for; none when it shows both
  * @figure_width_pt: how wide the picture is
@@ -27,6 +28,7 @@ typedef struct
   SwItem *item;
   SwClient *client;
   const SwExerciseText *text;
+  const char *language;
   SwFigure *figure;
   SwBodySide drawn;
   double figure_width_pt;
@@ -95,6 +97,10 @@ void sw_flow_add_number (SwFlow     *flow,
                          SwTag      *tag,
                          const char *number,
                          double      size_pt);
+void sw_telling_init (SwTelling  *telling,
+                      SwComposer *composer,
+                      SwItem     *item,
+                      SwClient   *client);
 gboolean sw_telling_load_figure (SwTelling  *telling,
                                  GError    **error);
 gboolean sw_telling_compose_columns (SwTelling *telling);

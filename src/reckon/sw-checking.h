@@ -33,5 +33,6 @@ void sw_checking_fix (SwFinding  *finding,
                       const char *label);
 void sw_checking_exercise (SwChecking *self,
                            SwItem     *item);
+void sw_checking_reading (SwChecking *self);
 
 G_END_DECLS

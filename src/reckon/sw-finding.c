@@ -19,6 +19,7 @@ sw_finding_free (SwFinding *finding)
   g_clear_object (&finding->item);
   g_free (finding->text);
   g_free (finding->why);
+  g_strfreev (finding->details);
   g_free (finding->fix_label);
   g_clear_object (&finding->fix_exercise);
   g_clear_object (&finding->answer);

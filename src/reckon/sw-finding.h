@@ -42,6 +42,7 @@ typedef enum
  * @item: (nullable): what it is about
  * @text: what was found, one sentence for the therapist
  * @why: why it matters and the source of the rule
+ * @details: (nullable): more of what was found, a line each
  * @fix: what would answer it
  * @fix_label: what that would do, for a button, or NULL with %SW_FIX_NONE
  * @fix_exercise: (nullable): for %SW_FIX_SWAP_EXERCISE; with %SW_FIX_ADD_EQUIPMENT one that would do without
@@ -58,6 +59,7 @@ typedef struct
   SwItem *item;
   char *text;
   char *why;
+  GStrv details;
   SwFix fix;
   char *fix_label;
   SwExercise *fix_exercise;

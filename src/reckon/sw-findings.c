@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Checks a programme: the client, the clinic and its sessions here, its exercises in sw-findings-item.c. */
+ * Checks a programme: the client, the clinic and its sessions here, its exercises in
+ * sw-findings-item.c, how it reads in sw-findings-reading.c. */
 #include "config.h"
 
 #include <math.h>
@@ -310,6 +311,8 @@ sw_findings_collect (SwProgramme *programme,
             sw_checking_exercise (&checking, items->pdata[j]);
         }
     }
+
+  sw_checking_reading (&checking);
 
   g_ptr_array_sort (checking.findings, compare_levels);
   return checking.findings;

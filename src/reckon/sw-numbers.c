@@ -8,6 +8,7 @@
 
 #include "sw-finding.h"
 #include "sw-numbers.h"
+#include "sw-readability-report.h"
 #include "sw-time.h"
 #include "sw-units.h"
 #include "sw-volume.h"
@@ -190,14 +191,71 @@ add_findings (JsonBuilder *builder,
   json_builder_end_array (builder);
 }
 
+/* What stands in an exercise is quoted; the therapist's own words may be about the client's person, and are not. */
+static void
+add_sentence (JsonBuilder                 *builder,
+              const SwReadabilitySentence *sentence,
+              const char                  *unit)
+{
+  SwExercise *exercise = sw_item_get_exercise (sentence->item);
+  g_autofree char *adds = g_strconcat ("adds-", unit, NULL);
+
+  json_builder_begin_object (builder);
+  add_string (builder, "item", sw_item_get_id (sentence->item));
+  if (exercise != NULL)
+    add_string (builder, "exercise", sw_exercise_get_id (exercise));
+  add_string (builder, "field", sw_term_to_nick (SW_TYPE_READABILITY_FIELD, (int) sentence->field));
+  if (sentence->number > 0)
+    add_int (builder, "number", sentence->number);
+  if (sentence->field != SW_READABILITY_NOTE && sentence->field != SW_READABILITY_QUESTION)
+    add_string (builder, "sentence", sentence->text);
+  add_int (builder, "words", sentence->counts.words);
+  add_int (builder, "syllables", sentence->counts.syllables);
+  add_double (builder, adds, sentence->adds);
+  json_builder_end_object (builder);
+}
+
+static void
+add_reading (JsonBuilder *builder,
+             SwProgramme *programme)
+{
+  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_programme (programme);
+  g_autofree char *value = NULL;
+  g_autofree char *aim = NULL;
+
+  if (report == NULL)
+    return;
+
+  value = g_strconcat ("value-", report->scale->unit, NULL);
+  aim = g_strconcat ("aim-", report->scale->unit, NULL);
+  json_builder_set_member_name (builder, "reading");
+  json_builder_begin_object (builder);
+  add_string (builder, "language", sw_client_get_language (sw_programme_get_client (programme)));
+  add_string (builder, "scale", report->scale->name);
+  add_double (builder, value, report->value);
+  add_double (builder, aim, report->scale->aim);
+  add_double (builder, "words-a-sentence", sw_readability_get_sentence_words (&report->counts));
+  add_int (builder, "sentences", report->counts.sentences);
+  add_int (builder, "words", report->counts.words);
+  add_int (builder, "syllables", report->counts.syllables);
+  add_int (builder, "exercises-in-another-language", report->n_other);
+  json_builder_set_member_name (builder, "hardest");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < sw_readability_report_get_n_hardest (report); i++)
+    add_sentence (builder, report->sentences->pdata[i], report->scale->unit);
+  json_builder_end_array (builder);
+  json_builder_end_object (builder);
+}
+
 /**
  * sw_numbers_to_json:
  * @programme: a programme
  * @catalogue: (nullable): where findings look for other exercises
  * @year: the present year
  *
- * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon: an object with
- * "programme", "sessions" (each with its "items"), "week" and "findings". Each name of a quantity carries
+ * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon, and how the handout
+ * reads: an object with "programme", "sessions" (each with its "items"), "week", "reading" (where something is written
+ * in the client's language, and can be counted) and "findings". Each name of a quantity carries
  * its unit. The week counts each session once on each of its days.
  *
  * Returns: (transfer full): JSON text, indented, with a line feed at its end
@@ -230,6 +288,7 @@ sw_numbers_to_json (SwProgramme *programme,
     }
   json_builder_end_array (builder);
   add_week (builder, programme, week);
+  add_reading (builder, programme);
   add_findings (builder, programme, catalogue, year);
   json_builder_end_object (builder);
 

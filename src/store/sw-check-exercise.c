@@ -11,14 +11,10 @@
 #include "sw-dose-range.h"
 #include "sw-exercise-line.h"
 #include "sw-problem.h"
-#include "sw-readability.h"
+#include "sw-readability-report.h"
 
 /* More are not kept in mind while moving (common practice). */
 #define MOST_STEPS 6
-
-/* Texts for patients are to be read at grade 6 or below: the target of the American Medical Association and the
- * National Institutes of Health. */
-#define HARDEST_GRADE 6.0
 
 typedef struct
 {
@@ -78,77 +74,27 @@ check_parts (Subject              *self,
     }
 }
 
-/* The hardest sentence met so far, and the counts of all. */
-typedef struct
-{
-  SwReadability all;
-  double hardest_grade;
-  char *hardest;
-} Reading;
-
+/* Where the text is hard to read, with the sentences that make it so; the line is that of the first. */
 static void
-read_text (Reading    *reading,
-           const char *text)
+check_reading (Subject              *self,
+               const SwExerciseText *text)
 {
-  while (text != NULL)
-    {
-      SwReadability counts = { 0 };
-      g_autofree char *sentence = sw_readability_take_sentence (&text, &counts);
-      double grade = sw_readability_get_grade (&counts);
+  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_text (text);
+  g_autofree char *reading = NULL;
+  g_autofree char *sentences = NULL;
+  g_autofree char *words = NULL;
+  g_auto (GStrv) hardest = NULL;
 
-      if (sentence == NULL)
-        return;
-
-      reading->all.sentences += counts.sentences;
-      reading->all.words += counts.words;
-      reading->all.syllables += counts.syllables;
-      reading->all.polysyllables += counts.polysyllables;
-      if (reading->hardest != NULL && grade <= reading->hardest_grade)
-        continue;
-      g_free (reading->hardest);
-      reading->hardest = g_steal_pointer (&sentence);
-      reading->hardest_grade = grade;
-    }
-}
-
-static void
-read_list (Reading  *reading,
-           char    **texts)
-{
-  for (guint i = 0; texts[i] != NULL; i++)
-    read_text (reading, texts[i]);
-}
-
-/* The formula is made for English alone. */
-static void
-check_grade (Subject              *self,
-             const SwExerciseText *text)
-{
-  Reading reading = { 0 };
-  double grade;
-
-  if (g_ascii_strncasecmp (text->language, "en", 2) != 0 || g_ascii_isalpha (text->language[2]))
+  if (report == NULL || !sw_readability_report_is_hard (report))
     return;
 
-  read_text (&reading, text->purpose);
-  read_text (&reading, text->set_up);
-  read_list (&reading, text->steps);
-  read_list (&reading, text->form_points);
-  read_list (&reading, text->errors);
-  read_text (&reading, text->feel);
-  read_text (&reading, text->easier);
-  read_text (&reading, text->harder);
-  grade = sw_readability_get_grade (&reading.all);
-  if (grade > HARDEST_GRADE)
-    {
-      g_autofree char *words
-          = g_strdup_printf (_("it reads at school grade %.1f, above %.0f (Flesch-Kincaid). Use shorter words and "
-                               "sentences, first in “%s”"),
-                             grade, HARDEST_GRADE, reading.hardest);
-
-      add (self, SW_FINDING_ASK, NULL, reading.hardest, words);
-    }
-  g_free (reading.hardest);
+  reading = sw_readability_report_describe (report);
+  hardest = sw_readability_report_dup_hardest (report);
+  sentences = g_strjoinv ("; ", hardest);
+  /* Translators: for example "school grade 7.1 (Flesch-Kincaid); aim: 6 or below", then sentences */
+  words = g_strdup_printf (_("it is hard to read: %s. Use shorter words and sentences, first in %s"), reading,
+                           sentences);
+  add (self, SW_FINDING_ASK, NULL, ((const SwReadabilitySentence *) report->sentences->pdata[0])->text, words);
 }
 
 static void
@@ -205,7 +151,7 @@ sw_check_exercise (SwExercise *exercise,
   for (guint i = 0; i < sw_exercise_get_n_texts (exercise); i++)
     {
       check_parts (&self, sw_exercise_get_nth_text (exercise, i));
-      check_grade (&self, sw_exercise_get_nth_text (exercise, i));
+      check_reading (&self, sw_exercise_get_nth_text (exercise, i));
     }
   check_dose (&self, facts);
   check_review (&self, facts, date);

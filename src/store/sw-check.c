@@ -50,13 +50,18 @@ add_finding (const SwFinding *finding,
 {
   long line = finding->item != NULL ? sw_programme_find_line (bytes, sw_item_get_id (finding->item)) : 0;
   SwFindingLevel level = finding->level;
-  g_autofree char *kept = NULL;
+  g_autoptr (GString) words = g_string_new (finding->text);
   SwProblem *problem;
 
+  for (guint i = 0; finding->details != NULL && finding->details[i] != NULL; i++)
+    g_string_append_printf (words, "%s%s", i > 0 ? "; " : " ", finding->details[i]);
   if (finding->answer != NULL)
-    kept = g_strdup_printf (_ ("%s (kept: %s)"), finding->text, sw_answer_get_reason (finding->answer));
-  problem = sw_problem_new_at_level (path, line, level, kept != NULL ? kept : finding->text);
-  problem->answered = kept != NULL;
+    {
+      /* Translators: follows what was found */
+      g_string_append_printf (words, _ (" (kept: %s)"), sw_answer_get_reason (finding->answer));
+    }
+  problem = sw_problem_new_at_level (path, line, level, words->str);
+  problem->answered = finding->answer != NULL;
   g_ptr_array_add (problems, problem);
 }
 

@@ -9,6 +9,8 @@
 #include "sw-exercise-details.h"
 #include "sw-exercise-warning.h"
 #include "sw-labels.h"
+#include "sw-languages.h"
+#include "sw-readability-report.h"
 #include "sw-review-words.h"
 
 struct _SwExerciseDetails
@@ -136,6 +138,46 @@ add_review (SwExerciseDetails *self)
     gtk_widget_add_css_class (add_label (self, sentence, "dim"), "small-words");
 }
 
+/* A line for each language the exercise is written in; its name is said where there are several. */
+static char *
+describe_reading (SwExercise *exercise)
+{
+  GString *lines = g_string_new (NULL);
+  guint n = sw_exercise_get_n_texts (exercise);
+
+  for (guint i = 0; i < n; i++)
+    {
+      const SwExerciseText *text = sw_exercise_get_nth_text (exercise, i);
+      g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_text (text);
+      g_autofree char *reading = report != NULL ? sw_readability_report_describe (report)
+                                                : g_strdup (_("nothing can be counted in this script"));
+
+      if (i > 0)
+        g_string_append_c (lines, '\n');
+      if (n > 1)
+        /* Translators: a language, then how hard the text is to read in it */
+        g_string_append_printf (lines, _("%s: %s"), sw_languages_get_name (text->language), reading);
+      else
+        g_string_append (lines, reading);
+    }
+
+  return g_string_free (lines, FALSE);
+}
+
+static void
+add_reading (SwExerciseDetails    *self,
+             const SwExerciseText *shown)
+{
+  g_autofree char *words = describe_reading (self->exercise);
+  g_autofree char *reading = sw_label_capitalised (words);
+  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_text (shown);
+  g_auto (GStrv) hardest = report != NULL ? sw_readability_report_dup_hardest (report) : NULL;
+
+  add_paragraph (self, _("How it reads"), reading);
+  if (hardest != NULL)
+    add_lines (self, _("Hardest to read"), hardest, FALSE);
+}
+
 static void
 fill (SwExerciseDetails *self)
 {
@@ -161,6 +203,7 @@ fill (SwExerciseDetails *self)
   add_links (self, _("Easier exercises"), facts->easier);
   add_links (self, _("Harder exercises"), facts->harder);
   add_facts (self);
+  add_reading (self, text);
 }
 
 static void

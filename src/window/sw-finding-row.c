@@ -21,6 +21,7 @@ struct _SwFindingRow
   GtkImage *mark;
   GtkLabel *level;
   GtkLabel *text;
+  GtkLabel *details;
   GtkLabel *why;
   GtkLabel *kept;
   GtkButton *fix;
@@ -160,6 +161,7 @@ sw_finding_row_class_init (SwFindingRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, mark);
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, level);
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, text);
+  gtk_widget_class_bind_template_child (widget_class, SwFindingRow, details);
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, why);
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, kept);
   gtk_widget_class_bind_template_child (widget_class, SwFindingRow, fix);
@@ -241,6 +243,16 @@ show_kept (SwFindingRow *self,
 }
 
 static void
+show_details (SwFindingRow    *self,
+              const SwFinding *finding)
+{
+  g_autofree char *lines = finding->details != NULL ? g_strjoinv ("\n", finding->details) : g_strdup ("");
+
+  gtk_label_set_label (self->details, lines);
+  gtk_widget_set_visible (GTK_WIDGET (self->details), *lines != '\0');
+}
+
+static void
 show_fixes (SwFindingRow    *self,
             const SwFinding *finding)
 {
@@ -285,6 +297,7 @@ sw_finding_row_refresh (SwFindingRow    *self,
   word = finding->answer != NULL ? _ ("Kept") : sw_finding_mark_word (finding->level);
   gtk_label_set_label (self->level, word);
   gtk_label_set_label (self->text, finding->text);
+  show_details (self, finding);
   gtk_label_set_label (self->why, finding->why);
   gtk_widget_set_visible (GTK_WIDGET (self->why), finding->why != NULL && *finding->why != '\0');
   show_kept (self, finding->answer);

@@ -8,6 +8,7 @@
 #include "sw-finding-row.h"
 #include "sw-findings-bar.h"
 #include "sw-labels.h"
+#include "sw-readability-report.h"
 #include "sw-volume.h"
 #include "sw-wrap-box.h"
 
@@ -26,6 +27,7 @@ struct _SwFindingsBar
   GtkLabel *time;
   GtkLabel *changes;
   GtkLabel *volumes;
+  GtkLabel *reading;
   GtkToggleButton *button;
   GtkWidget *stop_mark;
   GtkWidget *ask_mark;
@@ -127,6 +129,39 @@ refresh_volumes (SwFindingsBar *self)
     g_string_prepend (largest, _ ("A week: "));
   set_words (self->volumes, largest->str);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->volumes), volumes->len > 0 ? all->str : NULL);
+}
+
+/* Its tooltip says what that means and which sentences are the hardest. */
+static void
+refresh_reading (SwFindingsBar *self)
+{
+  SwProgramme *programme = sw_document_get_programme (self->document);
+  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_programme (programme);
+  g_autofree char *brief = NULL;
+  g_autofree char *words = NULL;
+  g_autofree char *full = NULL;
+  g_autofree char *lines = NULL;
+  g_autofree char *tip = NULL;
+  g_auto (GStrv) hardest = NULL;
+
+  if (report == NULL)
+    {
+      set_words (self->reading, "");
+      return;
+    }
+
+  brief = sw_readability_scale_describe_briefly (report->scale, report->value);
+  /* Translators: before how hard the handout is to read, for example "school grade 4.2" */
+  words = g_strdup_printf (_ ("Reading: %s"), brief);
+  set_words (self->reading, words);
+
+  full = sw_readability_report_describe (report);
+  hardest = sw_readability_report_dup_hardest (report);
+  lines = g_strjoinv ("\n", hardest);
+  /* Translators: how hard the handout is to read, why that matters, and a line for each of the hardest sentences */
+  tip = g_strdup_printf (_ ("How the handout reads: %s.\n%s\nHardest to read:\n%s"), full,
+                         sw_readability_scale_get_source (report->scale), lines);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->reading), tip);
 }
 
 static void
@@ -251,6 +286,7 @@ document_changed_cb (SwFindingsBar *self)
 
   refresh_time (self);
   refresh_volumes (self);
+  refresh_reading (self);
   refresh_button (self, findings);
   refresh_rows (self, findings);
 }
@@ -312,6 +348,7 @@ sw_findings_bar_class_init (SwFindingsBarClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, time);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, changes);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, volumes);
+  gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, reading);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, button);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, stop_mark);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, ask_mark);

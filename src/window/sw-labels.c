@@ -249,15 +249,21 @@ get_word (GType type,
   g_return_val_if_reached ("");
 }
 
-static char *
-dup_capitalised (const char *word)
+/**
+ * sw_label_capitalised:
+ * @words: words as they stand within a sentence
+ *
+ * Returns: (transfer full): as they stand alone
+ */
+char *
+sw_label_capitalised (const char *words)
 {
   GString *label = g_string_new (NULL);
 
-  if (*word != '\0')
+  if (*words != '\0')
     {
-      g_string_append_unichar (label, g_unichar_totitle (g_utf8_get_char (word)));
-      g_string_append (label, g_utf8_next_char (word));
+      g_string_append_unichar (label, g_unichar_totitle (g_utf8_get_char (words)));
+      g_string_append (label, g_utf8_next_char (words));
     }
 
   return g_string_free (label, FALSE);
@@ -279,9 +285,9 @@ sw_label (GType type,
   if (type == SW_TYPE_LOAD_UNIT && value != SW_LOAD_NONE)
     return word_at (load_unit_words, G_N_ELEMENTS (load_unit_words), value);
   if (type == SW_TYPE_LOAD_UNIT)
-    label = dup_capitalised (word_at (load_unit_words, G_N_ELEMENTS (load_unit_words), value));
+    label = sw_label_capitalised (word_at (load_unit_words, G_N_ELEMENTS (load_unit_words), value));
   else
-    label = dup_capitalised (get_word (type, value));
+    label = sw_label_capitalised (get_word (type, value));
 
   /* As many strings as there are words, so that they may live as long as the program. */
   return g_intern_string (label);
@@ -310,7 +316,7 @@ sw_label_set (GType type,
       g_string_append (words, get_word (type, value));
     }
 
-  return dup_capitalised (words->str);
+  return sw_label_capitalised (words->str);
 }
 
 /**

@@ -9,6 +9,7 @@ const char *sw_label (GType type,
                       int   value);
 char *sw_label_set (GType type,
                     SwSet set);
+char *sw_label_capitalised (const char *words);
 const char *sw_label_day_short (SwDay day);
 char *sw_label_duration (double low_s,
                          double high_s);

@@ -29,8 +29,14 @@ static const char * const names[][2] = {
   { "zh", "简体中文" },
 };
 
-static const char *
-name_of (const char *tag)
+/**
+ * sw_languages_get_name:
+ * @tag: a BCP 47 tag
+ *
+ * Returns: (transfer none): what the language calls itself, or @tag itself for one not known here
+ */
+const char *
+sw_languages_get_name (const char *tag)
 {
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
     if (g_ascii_strcasecmp (names[i][0], tag) == 0)
@@ -107,10 +113,10 @@ sw_languages_dup_label (SwCatalogue *catalogue,
       const char *found = sw_exercise_get_text (exercise, tag)->language;
 
       if (strcspn (found, "-") == length && g_ascii_strncasecmp (found, tag, length) == 0)
-        return g_strdup (name_of (tag));
+        return g_strdup (sw_languages_get_name (tag));
     }
 
   /* Translators: a language, and that exercises are not told in it */
-  return n > 0 ? g_strdup_printf (_("%s (exercises stay English)"), name_of (tag))
-               : g_strdup (name_of (tag));
+  return n > 0 ? g_strdup_printf (_("%s (exercises stay English)"), sw_languages_get_name (tag))
+               : g_strdup (sw_languages_get_name (tag));
 }

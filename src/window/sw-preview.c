@@ -29,6 +29,8 @@ struct _SwPreview
   GtkSpinner *spinner;
   GtkWidget *problem;
   GtkLabel *problem_words;
+  GtkWidget *warning;
+  GtkLabel *warning_words;
   GtkScrolledWindow *scroller;
   GtkBox *box;
   GtkLabel *count;
@@ -304,6 +306,16 @@ item_pressed_cb (SwPreview  *self,
   g_signal_handler_unblock (self->document, self->chosen_handler);
 }
 
+/* What is wrong with the pages although they could be made. */
+static void
+update_warning (SwPreview *self)
+{
+  g_autofree char *words = self->handout != NULL ? sw_handout_dup_warning (self->handout) : NULL;
+
+  gtk_widget_set_visible (self->warning, words != NULL);
+  gtk_label_set_label (self->warning_words, words != NULL ? words : "");
+}
+
 static void
 show_handout (SwPreview *self)
 {
@@ -327,6 +339,7 @@ show_handout (SwPreview *self)
     sw_preview_page_set_page (g_ptr_array_index (self->pages, i), self->handout, (int) i);
 
   show_page (self, GTK_WIDGET (self->scroller));
+  update_warning (self);
   update_widths (self);
   arrange_soon (self);
 }
@@ -338,6 +351,7 @@ forget_handout (SwPreview *self)
     gtk_box_remove (self->box, g_ptr_array_index (self->pages, i));
   g_ptr_array_set_size (self->pages, 0);
   g_clear_object (&self->handout);
+  update_warning (self);
   update_count (self);
   show_page (self, self->making);
 }
@@ -558,6 +572,8 @@ sw_preview_class_init (SwPreviewClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwPreview, spinner);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, problem);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, problem_words);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, warning);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, warning_words);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, scroller);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, box);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, count);

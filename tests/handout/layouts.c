@@ -9,6 +9,7 @@
 
 #include "handout-sample.h"
 #include "sw-handout.h"
+#include "sw-style.h"
 
 #define DAY "2026-11-20"
 #define MOST_ITEMS 60
@@ -389,11 +390,15 @@ test_large_print (void)
 {
   g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
   SwHandoutOptions options;
+  SwStyle style;
 
   sw_handout_options_init (&options, programme, DAY);
   options.layout = SW_LAYOUT_LARGE_PRINT;
   options.text_points = 12.0;
   g_assert_cmpfloat (sw_handout_options_get_body_pt (&options), ==, 18.0);
+  sw_style_init (&style, &options);
+  for (int role = SW_TEXT_TITLE; role < SW_TEXT_FURNITURE; role++)
+    g_assert_cmpfloat (sw_style_get_size_pt (&style, (SwTextRole) role), >=, 18.0);
   options.text_points = 24.0;
   g_assert_cmpfloat (sw_handout_options_get_body_pt (&options), ==, 24.0);
 }

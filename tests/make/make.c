@@ -212,6 +212,34 @@ test_handout (Fixture       *fixture,
   g_assert_nonnull (strstr (fixture->errors, "first.pdf"));
 }
 
+/* With --form the file has fields; they are in object streams, so only its length tells. A character that no font has
+ * does not stop the handout, but is told. */
+static void
+test_form_and_warning (Fixture       *fixture,
+                       gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autofree char *sample = sample_path ();
+  g_autofree char *strange = g_build_filename (fixture->folder, "strange.setwright", NULL);
+  g_autofree char *text = NULL;
+  g_autoptr (GString) changed = NULL;
+  g_autoptr (GBytes) plain = NULL;
+  g_autoptr (GBytes) form = NULL;
+
+  g_assert_cmpint (make (fixture, "handout", sample, "-o", "plain.pdf", NULL), ==, 0);
+  g_assert_cmpint (make (fixture, "handout", sample, "-o", "form.pdf", "--form", NULL), ==, 0);
+  g_assert_cmpstr (fixture->errors, ==, "");
+  plain = read_output (fixture, "plain.pdf");
+  form = read_output (fixture, "form.pdf");
+  g_assert_cmpuint (g_bytes_get_size (form), >, g_bytes_get_size (plain) + 1000);
+
+  g_assert_true (g_file_get_contents (sample, &text, NULL, NULL));
+  changed = g_string_new (text);
+  g_assert_cmpuint (g_string_replace (changed, "Steady in the garden", "Steady \364\217\277\275", 1), ==, 1);
+  g_assert_true (g_file_set_contents (strange, changed->str, (gssize) changed->len, NULL));
+  g_assert_cmpint (make (fixture, "handout", strange, "-o", "strange.pdf", NULL), ==, 0);
+  g_assert_nonnull (strstr (fixture->errors, "U+10FFFD"));
+}
+
 static void
 test_record (Fixture       *fixture,
              gconstpointer  data G_GNUC_UNUSED)
@@ -325,6 +353,7 @@ main (int    argc,
   ADD ("view", test_view);
   ADD ("numbers", test_numbers);
   ADD ("handout", test_handout);
+  ADD ("form-and-warning", test_form_and_warning);
   ADD ("record", test_record);
   ADD ("figure", test_figure);
   ADD ("sheet", test_sheet);

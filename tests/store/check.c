@@ -246,7 +246,7 @@ test_grade (Fixture       *fixture,
     { "other", "xml:lang=\"en\"", "xml:lang=\"la\"" },
   };
   static const Wanted wanted[] = {
-    { "hard.xml:9: ask", "first in “Subsequently discontinue" },
+    { "hard.xml:9: ask", "first in “Initiate a bilateral" },
   };
 
   ASSERT_FOUND (fixture, cases, wanted, SW_CHECK_CLEAN);
