@@ -12,6 +12,7 @@ clear_piece (gpointer data)
 
   g_clear_object (&piece->layout);
   g_clear_object (&piece->figure);
+  g_clear_object (&piece->picture);
   g_free (piece->uri);
   g_free (piece->field_name);
 }

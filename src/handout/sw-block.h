@@ -5,8 +5,10 @@
 
 #include "sw-break.h"
 #include "sw-figure.h"
+#include "sw-logo-picture.h"
 #include "sw-symbol.h"
 #include "sw-tag.h"
+#include "sw-terms.h"
 
 G_BEGIN_DECLS
 
@@ -14,7 +16,9 @@ G_BEGIN_DECLS
  * SwPieceKind:
  * @SW_PIECE_TEXT: some lines of a layout
  * @SW_PIECE_FIGURE: an exercise's picture
+ * @SW_PIECE_PICTURE: a picture of the clinic's own
  * @SW_PIECE_SYMBOL: a small sign; decoration
+ * @SW_PIECE_EQUIPMENT: a thing that is needed; decoration
  * @SW_PIECE_BOX: a filled rectangle, also every rule; decoration
  * @SW_PIECE_EMPTY: nothing to see, but an element of the structure: an empty table cell
  * @SW_PIECE_FIELD: nothing to see, but a place that can be filled in where the handout is a form
@@ -23,7 +27,9 @@ typedef enum
 {
   SW_PIECE_TEXT,
   SW_PIECE_FIGURE,
+  SW_PIECE_PICTURE,
   SW_PIECE_SYMBOL,
+  SW_PIECE_EQUIPMENT,
   SW_PIECE_BOX,
   SW_PIECE_EMPTY,
   SW_PIECE_FIELD,
@@ -62,6 +68,8 @@ typedef enum
  * @end: the byte after the last one; the lines are drawn as far as they lie between both
  * @uri: (nullable): where a text leads that is a link
  * @symbol: of a symbol
+ * @equipment: of a thing
+ * @picture: (nullable): of a picture
  * @figure: (nullable): of a figure
  * @zoom: of a figure: how much larger than its usual size it is drawn, lines and marks included
  * @field: of a place to fill in
@@ -87,6 +95,8 @@ typedef struct
   int end;
   char *uri;
   SwSymbol symbol;
+  SwEquipment equipment;
+  SwLogoPicture *picture;
   SwFigure *figure;
   double zoom;
   SwFieldKind field;

@@ -8,35 +8,8 @@
 
 #define CARE_FRAME_PT 2.2
 #define MOST_WEEKS_BESIDE 3
-
-/* Clinic at the left, day at the right, a heavy rule below. */
-static void
-compose_masthead (SwComposer  *self,
-                  SwProgramme *programme)
-{
-  double body_pt = self->style.body_pt;
-  SwClinic *clinic = sw_programme_get_clinic (programme);
-  g_autofree char *from = sw_compose_clinic (self->phrases, clinic);
-  g_autofree char *day = sw_phrases_date (self->phrases, self->date);
-  SwFlow flow = sw_composer_begin (self);
-  SwFlow right = flow;
-  PangoLayout *day_layout = sw_composer_get_layout (self, SW_TEXT_SMALL, -1.0, NULL, day);
-  int day_width;
-
-  pango_layout_get_size (day_layout, &day_width, NULL);
-  right.width_pt = (double) day_width / PANGO_SCALE + 1.0;
-  right.left_pt = flow.left_pt + flow.width_pt - right.width_pt;
-  flow.width_pt -= right.width_pt + self->style.column_gap_pt;
-
-  if (sw_text_is_set (from) && sw_composer_shows (self, SW_PAGE_PART_LETTERHEAD))
-    sw_flow_text_in (&flow, SW_TEXT_SMALL_STRONG, "P", from);
-  sw_flow_text_in (&right, SW_TEXT_SMALL, "P", day);
-  flow.y_pt = MAX (flow.y_pt, right.y_pt);
-  sw_flow_space (&flow, 0.3 * body_pt);
-  sw_flow_box (&flow, self->left_pt, flow.y_pt, self->width_pt, 3.0, SW_GREY_TEXT);
-  sw_flow_space (&flow, 3.0);
-  sw_composer_end (&flow, 0.0, SW_KEEP_ALWAYS);
-}
+/* And no more things that are needed: more of them stand in rows below. */
+#define MOST_NEEDS_BESIDE 5
 
 static void
 compose_title (SwComposer  *self,
@@ -161,34 +134,6 @@ compose_weeks (SwComposer  *self,
     }
 }
 
-static SwSet
-collect_equipment (SwProgramme *programme)
-{
-  g_autoptr (GPtrArray) exercises = sw_programme_dup_exercises (programme);
-  SwSet equipment = 0;
-
-  for (guint i = 0; i < exercises->len; i++)
-    equipment |= sw_exercise_get_facts (g_ptr_array_index (exercises, i))->equipment;
-
-  return equipment;
-}
-
-static void
-add_needs (SwFlow      *flow,
-           SwProgramme *programme)
-{
-  SwComposer *self = flow->composer;
-  SwSet equipment = collect_equipment (programme);
-  g_auto (GStrv) names = sw_compose_equipment (self->phrases, equipment);
-
-  sw_flow_text_in (flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "front.need"));
-  sw_flow_space (flow, 0.15 * self->style.body_pt);
-  if (names[0] == NULL)
-    sw_flow_text_in (flow, SW_TEXT_BODY, "P", sw_phrases_get (self->phrases, "front.need-nothing"));
-  else
-    sw_flow_list (flow, SW_TEXT_BODY, SW_SYMBOL_BULLET, (const char *const *) names);
-}
-
 static void
 compose_week_and_needs (SwComposer  *self,
                         SwProgramme *programme)
@@ -199,7 +144,8 @@ compose_week_and_needs (SwComposer  *self,
   SwFlow flow;
 
   if (week && needs && self->style.columns
-      && g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme))) <= MOST_WEEKS_BESIDE)
+      && g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme))) <= MOST_WEEKS_BESIDE
+      && sw_compose_count_needs (programme) <= MOST_NEEDS_BESIDE)
     {
       SwFlow right;
 
@@ -210,7 +156,7 @@ compose_week_and_needs (SwComposer  *self,
       right.left_pt = flow.left_pt + flow.width_pt + self->style.column_gap_pt;
       right.width_pt = self->left_pt + self->width_pt - right.left_pt;
       add_week (&flow, programme);
-      add_needs (&right, programme);
+      sw_compose_needs_in (&right, programme);
       flow.y_pt = MAX (flow.y_pt, right.y_pt);
       sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
       return;
@@ -219,11 +165,7 @@ compose_week_and_needs (SwComposer  *self,
   if (week)
     compose_weeks (self, programme, space_pt);
   if (needs)
-    {
-      flow = sw_composer_begin (self);
-      add_needs (&flow, programme);
-      sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
-    }
+    sw_compose_needs (self, programme, space_pt);
 }
 
 static void
@@ -250,7 +192,7 @@ sw_compose_front (SwComposer  *self,
 {
   g_autoptr (GPtrArray) exercises = sw_programme_dup_exercises (programme);
 
-  compose_masthead (self, programme);
+  sw_compose_letterhead (self, programme);
   compose_title (self, programme);
   compose_week_and_needs (self, programme);
   compose_general_care (self, sw_programme_get_client (programme));

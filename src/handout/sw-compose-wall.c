@@ -31,6 +31,8 @@ compose_title (SwComposer  *self,
 
       sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", line);
     }
+  if (sw_compose_logo (&right, sw_programme_get_clinic (programme), right.width_pt) > 0.0)
+    sw_flow_space (&right, 0.2 * body_pt);
   sw_flow_text_in (&right, SW_TEXT_SMALL, "P", day);
   if (sw_text_is_set (from) && sw_composer_shows (self, SW_PAGE_PART_LETTERHEAD))
     sw_flow_text_in (&right, SW_TEXT_SMALL, "P", from);

@@ -7,6 +7,17 @@
 G_BEGIN_DECLS
 
 /* The parts of the handout, each in a file of its own, in the order of the pages. */
+void sw_compose_letterhead (SwComposer  *composer,
+                            SwProgramme *programme);
+double sw_compose_logo (SwFlow   *flow,
+                        SwClinic *clinic,
+                        double    most_width_pt);
+int sw_compose_count_needs (SwProgramme *programme);
+void sw_compose_needs_in (SwFlow      *flow,
+                          SwProgramme *programme);
+void sw_compose_needs (SwComposer  *composer,
+                       SwProgramme *programme,
+                       double       space_pt);
 void sw_compose_front (SwComposer  *composer,
                        SwProgramme *programme);
 void sw_compose_stop (SwComposer  *composer,

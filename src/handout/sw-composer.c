@@ -100,7 +100,7 @@ sw_composer_init (SwComposer             *self,
                   SwPhrases              *phrases,
                   const SwHandoutOptions *options,
                   SwClinic               *clinic,
-                SwMeasured             *before)
+                  SwMeasured             *before)
 {
   *self = (SwComposer){
     .phrases = sw_phrases_ref (phrases),
@@ -187,6 +187,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_pointer (&self->links, g_array_unref);
   g_clear_object (&self->context);
+  g_clear_object (&self->logo);
   sw_tags_clear (&self->tags);
 }
 

@@ -19,6 +19,7 @@ G_BEGIN_DECLS
  * @parts: set of #SwPagePart that are shown
  * @form: whether boxes and lines can be filled in
  * @links: (element-type SwLink): what can be tapped wherever it is printed
+ * @logo: (nullable): the clinic's logo
  * @context: where Pango measures
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
@@ -52,6 +53,7 @@ typedef struct
   SwSet parts;
   gboolean form;
   GArray *links;
+  SwLogoPicture *logo;
   PangoContext *context;
   SwMeasured *measured;
   GPtrArray *blocks;

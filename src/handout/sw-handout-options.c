@@ -33,6 +33,18 @@ sw_handout_options_init (SwHandoutOptions *options,
 }
 
 /**
+ * sw_handout_parts_of_layout:
+ *
+ * Returns: set of #SwPagePart that can be shown or left out in that layout
+ */
+SwSet
+sw_handout_parts_of_layout (SwLayout layout)
+{
+  return layout == SW_LAYOUT_SUMMARY ? SW_SET (SW_PAGE_PART_LETTERHEAD)
+                                     : SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
+}
+
+/**
  * sw_handout_options_get_body_pt:
  *
  * Returns: the size of body text that comes of them, 12..28 pt

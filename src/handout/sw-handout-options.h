@@ -37,6 +37,7 @@ typedef struct
 void sw_handout_options_init (SwHandoutOptions *options,
                               SwProgramme      *programme,
                               const char       *date);
+SwSet sw_handout_parts_of_layout (SwLayout layout);
 double sw_handout_options_get_body_pt (const SwHandoutOptions *options);
 
 G_END_DECLS

@@ -128,7 +128,7 @@ lay_out (SwHandout    *self,
 
 /* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. */
 static gboolean
-lay_out_wall (SwHandout    *self,
+arrange_wall (SwHandout    *self,
               SwProgramme  *programme,
               GError      **error)
 {
@@ -163,6 +163,30 @@ lay_out_wall (SwHandout    *self,
   composer->n_cards = best;
   composer->tallest_picture = best_share;
   return lay_out (self, programme, NULL, error);
+}
+
+/* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
+static gboolean
+lay_out_wall (SwHandout    *self,
+              SwProgramme  *programme,
+              GError      **error)
+{
+  g_autoptr (SwLogoPicture) logo = NULL;
+  int n_pages;
+
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  n_pages = self->pages.n_pages;
+  if (self->composer.logo == NULL || n_pages == 1)
+    return TRUE;
+
+  logo = g_steal_pointer (&self->composer.logo);
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  if (self->pages.n_pages < n_pages)
+    return TRUE;
+  self->composer.logo = g_steal_pointer (&logo);
+  return arrange_wall (self, programme, error);
 }
 
 /* Which exercises have a page to themselves, with room left on it. */
@@ -240,6 +264,17 @@ lay_out_as_planned (SwHandout    *self,
     }
 }
 
+/* One that cannot be drawn is left out: the words of the letterhead say it all. */
+static void
+load_logo (SwHandout   *self,
+           SwProgramme *programme)
+{
+  const SwLogo *logo = sw_clinic_get_logo (sw_programme_get_clinic (programme));
+
+  if (logo != NULL && sw_composer_shows (&self->composer, SW_PAGE_PART_LETTERHEAD))
+    self->composer.logo = sw_logo_picture_new (logo, NULL);
+}
+
 /**
  * sw_handout_new_after:
  * @programme: what to tell the client; nobody may change it until this returns
@@ -269,6 +304,7 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
+  load_logo (self, programme);
   if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
       || !lay_out_as_planned (self, programme, error))
     return NULL;

@@ -7,6 +7,8 @@
 
 #include "sw-pages.h"
 
+#include "sw-equipment-draw.h"
+
 static double
 page_top (const SwStyle *style,
           int            page)
@@ -258,6 +260,18 @@ paint_piece (const SwPiece *piece,
       sw_symbol_draw (piece->symbol, cr, piece->width_pt);
       cairo_restore (cr);
       break;
+    case SW_PIECE_EQUIPMENT:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_equipment_draw (piece->equipment, cr, piece->width_pt);
+      cairo_restore (cr);
+      break;
+    case SW_PIECE_PICTURE:
+      cairo_save (cr);
+      cairo_translate (cr, piece->x_pt, piece->y_pt);
+      sw_logo_picture_draw (piece->picture, cr, piece->width_pt, piece->height_pt);
+      cairo_restore (cr);
+      break;
     case SW_PIECE_FIGURE:
       cairo_save (cr);
       cairo_translate (cr, piece->x_pt, piece->y_pt);
@@ -456,7 +470,10 @@ dup_piece_text (const SwPiece *piece)
 
   if (piece->kind == SW_PIECE_SYMBOL)
     return g_strdup (sw_symbol_get_name (piece->symbol));
-  if (piece->kind == SW_PIECE_FIGURE || piece->kind == SW_PIECE_FIELD)
+  if (piece->kind == SW_PIECE_EQUIPMENT)
+    return g_strdup (sw_term_to_nick (SW_TYPE_EQUIPMENT, (int) piece->equipment));
+  if (piece->kind == SW_PIECE_FIGURE || piece->kind == SW_PIECE_FIELD
+      || (piece->kind == SW_PIECE_PICTURE && piece->tag != NULL))
     return g_strdup (piece->tag->alt);
   if (piece->kind != SW_PIECE_TEXT)
     return g_strdup (piece->tag != NULL ? piece->tag->name : "");
@@ -474,8 +491,9 @@ static const char *
 get_kind (const SwPiece *piece)
 {
   static const char *const kinds[] = {
-    [SW_PIECE_TEXT] = "text", [SW_PIECE_FIGURE] = "figure", [SW_PIECE_SYMBOL] = "symbol",
-    [SW_PIECE_BOX] = "box",   [SW_PIECE_EMPTY] = "empty",   [SW_PIECE_FIELD] = "field",
+    [SW_PIECE_TEXT] = "text",       [SW_PIECE_FIGURE] = "figure",       [SW_PIECE_SYMBOL] = "symbol",
+    [SW_PIECE_BOX] = "box",         [SW_PIECE_EMPTY] = "empty",         [SW_PIECE_FIELD] = "field",
+    [SW_PIECE_PICTURE] = "picture", [SW_PIECE_EQUIPMENT] = "equipment",
   };
   const PangoLayoutLine *line;
 

@@ -17,6 +17,7 @@ enum
   PROP_ADDRESS,
   PROP_EMERGENCY_NUMBER,
   PROP_EXTRAS,
+  PROP_LOGO,
   N_PROPS,
 };
 
@@ -26,11 +27,26 @@ struct _SwClinic
 
   char *strings[PROP_EXTRAS];  /* by property; the first is not used */
   char **extras;
+  SwLogo *logo;
 };
 
 G_DEFINE_FINAL_TYPE (SwClinic, sw_clinic, G_TYPE_OBJECT)
 
 static GParamSpec *properties[N_PROPS];
+
+static gboolean
+set_logo (SwClinic     *self,
+          const SwLogo *logo)
+{
+  SwLogo *old = self->logo;
+
+  if (sw_logo_equal (old, logo))
+    return FALSE;
+
+  self->logo = logo != NULL ? sw_logo_copy (logo) : NULL;
+  g_clear_pointer (&old, sw_logo_free);
+  return TRUE;
+}
 
 static void
 sw_clinic_get_property (GObject    *object,
@@ -42,6 +58,8 @@ sw_clinic_get_property (GObject    *object,
 
   if (property_id == PROP_EXTRAS)
     g_value_set_boxed (value, self->extras);
+  else if (property_id == PROP_LOGO)
+    g_value_set_boxed (value, self->logo);
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
     g_value_set_string (value, self->strings[property_id]);
   else
@@ -59,6 +77,8 @@ sw_clinic_set_property (GObject      *object,
 
   if (property_id == PROP_EXTRAS)
     changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
+  else if (property_id == PROP_LOGO)
+    changed = set_logo (self, g_value_get_boxed (value));
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
     changed = sw_field_set_string (&self->strings[property_id], g_value_get_string (value));
   else
@@ -76,6 +96,7 @@ sw_clinic_finalize (GObject *object)
   for (int i = 0; i < PROP_EXTRAS; i++)
     g_free (self->strings[i]);
   g_strfreev (self->extras);
+  g_clear_pointer (&self->logo, sw_logo_free);
 
   G_OBJECT_CLASS (sw_clinic_parent_class)->finalize (object);
 }
@@ -100,6 +121,10 @@ sw_clinic_class_init (SwClinicClass *klass)
                                                 G_PARAM_READWRITE
                                                 | G_PARAM_EXPLICIT_NOTIFY
                                                 | G_PARAM_STATIC_STRINGS);
+  properties[PROP_LOGO] = g_param_spec_boxed ("logo", NULL, NULL, SW_TYPE_LOGO,
+                                              G_PARAM_READWRITE
+                                              | G_PARAM_EXPLICIT_NOTIFY
+                                              | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
 
@@ -139,6 +164,7 @@ sw_clinic_copy (SwClinic *self)
   for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
     sw_field_set_string (&copy->strings[i], self->strings[i]);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
+  set_logo (copy, self->logo);
   return copy;
 }
 
@@ -224,6 +250,20 @@ sw_clinic_get_emergency_number (SwClinic *self)
   g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
 
   return self->strings[PROP_EMERGENCY_NUMBER];
+}
+
+/**
+ * sw_clinic_get_logo:
+ * @self: a clinic
+ *
+ * Returns: (transfer none) (nullable): its picture for the letterhead; NULL for none
+ */
+const SwLogo *
+sw_clinic_get_logo (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->logo;
 }
 
 /**

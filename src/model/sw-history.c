@@ -11,6 +11,7 @@
 #include "sw-history.h"
 
 #include "sw-dose.h"
+#include "sw-logo.h"
 
 typedef struct
 {
@@ -137,6 +138,8 @@ values_equal (GParamSpec   *property,
 
       return first == second || (first != NULL && second != NULL && sw_dose_equal (first, second));
     }
+  if (G_VALUE_HOLDS (a, SW_TYPE_LOGO))
+    return sw_logo_equal (g_value_get_boxed (a), g_value_get_boxed (b));
   if (G_VALUE_HOLDS (a, G_TYPE_STRV))
     {
       const char * const *first = g_value_get_boxed (a);

@@ -3,18 +3,59 @@
  * The clinic's own details, so that a new programme need not ask for them again. */
 #include "config.h"
 
+#include <glib/gstdio.h>
+
 #include "sw-clinic-defaults.h"
 #include "sw-file.h"
 
 #define GROUP "Clinic"
-#define MAX_BYTES (64 * 1024)
+#define MAX_BYTES SW_LOGO_MAX_BYTES
 
 static const char *const fields[] = { "name", "therapist", "phone", "email", "address", "emergency-number" };
 
 static char *
-defaults_path (void)
+defaults_path (const char *name)
 {
-  return g_build_filename (g_get_user_config_dir (), "setwright", "clinic.ini", NULL);
+  return g_build_filename (g_get_user_config_dir (), "setwright", name, NULL);
+}
+
+/* The logo has a file of its own, which any program that shows pictures can open. */
+static char *
+logo_path (void)
+{
+  return defaults_path ("clinic-logo");
+}
+
+static void
+load_logo (SwClinic *clinic)
+{
+  g_autofree char *path = logo_path ();
+  g_autoptr (GBytes) bytes = sw_file_read (path, SW_LOGO_MAX_BYTES, NULL);
+  g_autoptr (SwLogo) logo = bytes != NULL ? sw_logo_new_detect (bytes) : NULL;
+
+  if (logo != NULL)
+    g_object_set (clinic, "logo", logo, NULL);
+}
+
+/* Writes @bytes, or takes the file away for NULL; does nothing when that is so already. */
+static gboolean
+save_file (const char  *path,
+           GBytes      *bytes,
+           GError     **error)
+{
+  g_autofree char *folder = g_path_get_dirname (path);
+  g_autoptr (GBytes) old = sw_file_read (path, MAX_BYTES, NULL);
+
+  if (bytes == NULL)
+    {
+      g_unlink (path);
+      return TRUE;
+    }
+  if (old != NULL && g_bytes_equal (old, bytes))
+    return TRUE;
+
+  g_mkdir_with_parents (folder, 0700);
+  return sw_file_write (path, bytes, NULL, FALSE, error);
 }
 
 /**
@@ -27,11 +68,12 @@ void
 sw_clinic_defaults_load (SwClinic *clinic)
 {
   g_autoptr (GKeyFile) file = g_key_file_new ();
-  g_autofree char *path = defaults_path ();
+  g_autofree char *path = defaults_path ("clinic.ini");
   g_autoptr (GBytes) bytes = sw_file_read (path, MAX_BYTES, NULL);
 
   g_return_if_fail (SW_IS_CLINIC (clinic));
 
+  load_logo (clinic);
   if (bytes == NULL || !g_key_file_load_from_bytes (file, bytes, G_KEY_FILE_NONE, NULL))
     return;
 
@@ -48,19 +90,19 @@ sw_clinic_defaults_load (SwClinic *clinic)
  * sw_clinic_defaults_save:
  * @clinic: whose fields to remember
  *
- * Nothing is written when the file holds the very same already.
+ * Nothing is written when the files hold the very same already.
  *
- * Returns: whether the file holds the values now
+ * Returns: whether the files hold the values now
  */
 gboolean
 sw_clinic_defaults_save (SwClinic  *clinic,
                          GError   **error)
 {
   g_autoptr (GKeyFile) file = g_key_file_new ();
-  g_autofree char *path = defaults_path ();
-  g_autofree char *folder = g_path_get_dirname (path);
-  g_autoptr (GBytes) old = sw_file_read (path, MAX_BYTES, NULL);
+  g_autofree char *path = defaults_path ("clinic.ini");
+  g_autofree char *path_of_logo = logo_path ();
   g_autoptr (GBytes) bytes = NULL;
+  const SwLogo *logo;
   char *text;
   gsize length;
 
@@ -76,9 +118,6 @@ sw_clinic_defaults_save (SwClinic  *clinic,
 
   text = g_key_file_to_data (file, &length, NULL);
   bytes = g_bytes_new_take (text, length);
-  if (old != NULL && g_bytes_equal (old, bytes))
-    return TRUE;
-
-  g_mkdir_with_parents (folder, 0700);
-  return sw_file_write (path, bytes, NULL, FALSE, error);
+  logo = sw_clinic_get_logo (clinic);
+  return save_file (path, bytes, error) && save_file (path_of_logo, logo != NULL ? logo->bytes : NULL, error);
 }

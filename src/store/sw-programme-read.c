@@ -11,6 +11,7 @@
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
+#include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-reading.h"
 #include "sw-xml-values.h"
@@ -40,6 +41,14 @@ is (const xmlNode *node,
     const char    *name)
 {
   return sw_xml_is (node, SW_PROGRAMME_NS, name);
+}
+
+static void
+set_second (const xmlNode  *node,
+            const char     *name,
+            GError        **error)
+{
+  sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("there is a second “%s”. Leave only one of them."), name);
 }
 
 static void
@@ -153,12 +162,27 @@ read_clinic (xmlNode    *node,
 {
   SwClinic *clinic = sw_programme_get_clinic (reading->programme);
   g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autoptr (SwLogo) logo = NULL;
 
-  (void) error;
   set_strings (clinic, node, clinic_known);
   sw_extras_add_attributes (extras, NULL, node, clinic_known);
-  sw_extras_add_children (extras, NULL, node);
-  g_object_set (clinic, "extras", sw_extras_end (extras), NULL);
+  for (xmlNode *child = node->children; child != NULL; child = child->next)
+    {
+      if (!is (child, "logo"))
+        {
+          sw_extras_add_node (extras, NULL, child);
+          continue;
+        }
+      if (logo != NULL)
+        {
+          set_second (child, "logo", error);
+          return FALSE;
+        }
+      logo = sw_logo_xml_read (child, extras, error);
+      if (logo == NULL)
+        return FALSE;
+    }
+  g_object_set (clinic, "logo", logo, "extras", sw_extras_end (extras), NULL);
   return TRUE;
 }
 
@@ -415,8 +439,7 @@ read_part (xmlNode    *root,
         continue;
       if (found)
         {
-          sw_xml_set_error (error, child, SW_XML_ERROR_INVALID,
-                            _ ("there is a second “%s”. Leave only one of them."), parts[part].name);
+          set_second (child, parts[part].name, error);
           return FALSE;
         }
 

@@ -9,6 +9,7 @@
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
+#include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-xml-values.h"
 
@@ -85,6 +86,7 @@ write_clinic (SwClinic    *clinic,
               SwXmlWriter *writer)
 {
   const char *const *extras = sw_clinic_get_extras (clinic);
+  const SwLogo *logo = sw_clinic_get_logo (clinic);
 
   sw_xml_writer_open (writer, "clinic");
   sw_xml_write_string (writer, "name", sw_clinic_get_name (clinic));
@@ -94,6 +96,8 @@ write_clinic (SwClinic    *clinic,
   sw_xml_write_string (writer, "address", sw_clinic_get_address (clinic));
   sw_xml_write_string (writer, "emergency-number", sw_clinic_get_emergency_number (clinic));
   sw_extras_write_attributes (extras, NULL, writer);
+  if (logo != NULL)
+    sw_logo_xml_write (logo, extras, writer);
   sw_extras_write_nodes (extras, NULL, writer);
   sw_xml_writer_close (writer);
 }

@@ -14,6 +14,7 @@
 #include "sw-choices.h"
 #include "sw-field-row.h"
 #include "sw-languages.h"
+#include "sw-logo-field.h"
 #include "sw-measurement-list.h"
 #include "sw-number.h"
 #include "sw-set-field.h"
@@ -55,6 +56,7 @@ static const Field fields[] = {
   { "paper", OWNER_CLIENT, "paper", N_("Change the handout’s paper") },
   { "units", OWNER_CLIENT, "units", N_("Change the handout’s units") },
   { "clinic_name", OWNER_CLINIC, "name", N_("Change the clinic’s name") },
+  { "logo", OWNER_CLINIC, "logo", N_("Change the clinic’s logo") },
   { "therapist", OWNER_CLINIC, "therapist", N_("Change the therapist") },
   { "phone", OWNER_CLINIC, "phone", N_("Change the clinic’s phone number") },
   { "email", OWNER_CLINIC, "email", N_("Change the clinic’s e-mail address") },
@@ -110,6 +112,8 @@ read_widget (GtkWidget *widget,
     g_value_take_string (value, sw_text_area_dup_text (SW_TEXT_AREA (widget)));
   else if (SW_IS_SET_FIELD (widget))
     g_value_set_uint64 (value, sw_set_field_get_value (SW_SET_FIELD (widget)));
+  else if (SW_IS_LOGO_FIELD (widget))
+    g_value_set_boxed (value, sw_logo_field_get_logo (SW_LOGO_FIELD (widget)));
   else if (GTK_IS_DROP_DOWN (widget))
     g_value_set_enum (value, (int) gtk_drop_down_get_selected (GTK_DROP_DOWN (widget)));
   else if (GTK_IS_EDITABLE (widget))
@@ -128,6 +132,8 @@ show_value (GtkWidget    *widget,
     sw_text_area_set_text (SW_TEXT_AREA (widget), g_value_get_string (value));
   else if (SW_IS_SET_FIELD (widget))
     sw_set_field_set_value (SW_SET_FIELD (widget), g_value_get_uint64 (value));
+  else if (SW_IS_LOGO_FIELD (widget))
+    sw_logo_field_set_logo (SW_LOGO_FIELD (widget), g_value_get_boxed (value));
   else if (GTK_IS_DROP_DOWN (widget))
     sw_choices_show (GTK_DROP_DOWN (widget), g_value_get_enum (value));
   else if (SW_IS_NUMBER (widget))
@@ -153,6 +159,9 @@ edited_cb (SwClientForm *self,
         continue;
       g_value_init (&value, type_of (owner, &fields[i]));
       read_widget (widget, &value);
+      /* What is typed goes together; one logo after another does not. */
+      if (SW_IS_LOGO_FIELD (widget))
+        sw_history_stop_merging (sw_document_get_history (self->document));
       sw_history_set (sw_document_get_history (self->document), _(fields[i].label), owner, fields[i].property,
                       &value);
     }
@@ -242,6 +251,7 @@ sw_client_form_class_init (SwClientFormClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_client_form_dispose;
 
   g_type_ensure (SW_TYPE_FIELD_ROW);
+  g_type_ensure (SW_TYPE_LOGO_FIELD);
   g_type_ensure (SW_TYPE_MEASUREMENT_LIST);
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_SET_FIELD);

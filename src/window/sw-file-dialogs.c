@@ -18,6 +18,12 @@ add_filter (GtkFileChooser *chooser,
       gtk_file_filter_set_name (filter, _ ("Programmes"));
       gtk_file_filter_add_pattern (filter, "*.setwright");
     }
+  else if (kind == SW_FILE_KIND_LOGO)
+    {
+      gtk_file_filter_set_name (filter, _ ("SVG drawings and PNG pictures"));
+      gtk_file_filter_add_suffix (filter, "svg");
+      gtk_file_filter_add_suffix (filter, "png");
+    }
   else
     {
       gtk_file_filter_set_name (filter, _ ("PDF documents"));
@@ -82,8 +88,9 @@ sw_file_dialog_open_async (GtkWindow           *parent,
                            GAsyncReadyCallback  callback,
                            gpointer             data)
 {
-  run (parent, GTK_FILE_CHOOSER_ACTION_OPEN, kind, _ ("Open a programme"), _ ("_Open"), NULL, cancellable,
-       callback, data);
+  run (parent, GTK_FILE_CHOOSER_ACTION_OPEN, kind,
+       kind == SW_FILE_KIND_LOGO ? _ ("Choose the clinic’s logo") : _ ("Open a programme"), _ ("_Open"), NULL,
+       cancellable, callback, data);
 }
 
 /**

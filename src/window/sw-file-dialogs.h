@@ -9,6 +9,7 @@ typedef enum
 {
   SW_FILE_KIND_PROGRAMME,
   SW_FILE_KIND_PDF,
+  SW_FILE_KIND_LOGO,
 } SwFileKind;
 
 void sw_file_dialog_open_async (GtkWindow           *parent,

@@ -143,6 +143,29 @@ static const char * const paper_words[] = {
   [SW_PAPER_LETTER] = N_("Letter"),
 };
 
+static const char * const layout_words[] = {
+  [SW_LAYOUT_FULL] = N_("full"),
+  [SW_LAYOUT_COMPACT] = N_("compact"),
+  [SW_LAYOUT_SUMMARY] = N_("summary"),
+  [SW_LAYOUT_LARGE_PRINT] = N_("large print"),
+};
+
+static const char * const page_part_words[] = {
+  [SW_PAGE_PART_LETTERHEAD] = N_("letterhead"),
+  [SW_PAGE_PART_PURPOSE] = N_("goals"),
+  [SW_PAGE_PART_WEEK] = N_("the week"),
+  [SW_PAGE_PART_EQUIPMENT] = N_("equipment needed"),
+  [SW_PAGE_PART_TIMELINE] = N_("bar of the session’s time"),
+  [SW_PAGE_PART_STOP_SIGNS] = N_("signs to stop for"),
+  [SW_PAGE_PART_PAIN_GUIDE] = N_("guide to pain and effort"),
+  [SW_PAGE_PART_KEY] = N_("key to the pictures"),
+  [SW_PAGE_PART_MISTAKES] = N_("mistakes to avoid"),
+  [SW_PAGE_PART_WAYS] = N_("if too hard or too easy"),
+  [SW_PAGE_PART_SELF_CHECK] = N_("self-checks"),
+  [SW_PAGE_PART_LOG] = N_("log to fill in"),
+  [SW_PAGE_PART_SIGNATURE] = N_("lines to sign"),
+};
+
 static const char * const section_words[] = {
   [SW_SECTION_WARM_UP] = N_("warm-up"),
   [SW_SECTION_MAIN] = N_("main work"),
@@ -211,6 +234,8 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_DIRECTION_KIND, direction_words);
   WORDS_OF (SW_TYPE_UNITS, units_words);
   WORDS_OF (SW_TYPE_PAPER, paper_words);
+  WORDS_OF (SW_TYPE_LAYOUT, layout_words);
+  WORDS_OF (SW_TYPE_PAGE_PART, page_part_words);
   WORDS_OF (SW_TYPE_SECTION_KIND, section_words);
   WORDS_OF (SW_TYPE_ITEM_KIND, item_words);
   WORDS_OF (SW_TYPE_MEASURE, measure_words);

@@ -7,6 +7,7 @@
 #include <math.h>
 
 #include "sw-handout.h"
+#include "sw-pages-button.h"
 #include "sw-preview-page.h"
 #include "sw-preview.h"
 #include "sw-shortcuts.h"
@@ -33,6 +34,7 @@ struct _SwPreview
   GtkScrolledWindow *scroller;
   GtkBox *box;
   GtkLabel *count;
+  SwPagesButton *plan;
 
   SwDocument *document;
   gulong chosen_handler;
@@ -476,7 +478,21 @@ zoom_fit_activated_cb (GSimpleAction *action,
   set_zoom (SW_PREVIEW (data), 1.0);
 }
 
+static void
+plan_activated_cb (GSimpleAction *action,
+                   GVariant      *parameter,
+                   gpointer       data)
+{
+  SwPreview *self = data;
+
+  (void) action;
+  (void) parameter;
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    sw_pages_button_open (self->plan);
+}
+
 static const GActionEntry entries[] = {
+  { .name = "plan", .activate = plan_activated_cb },
   { .name = "zoom-in", .activate = zoom_in_activated_cb },
   { .name = "zoom-out", .activate = zoom_out_activated_cb },
   { .name = "zoom-fit", .activate = zoom_fit_activated_cb },
@@ -498,11 +514,12 @@ scrolled_cb (SwPreview                *self,
   return GDK_EVENT_STOP;
 }
 
+/* May come in the middle of the pages getting their places, when no label may get another size: the count comes after. */
 static void
 view_changed_cb (SwPreview *self)
 {
   update_near (self);
-  update_count (self);
+  arrange_soon (self);
 }
 
 static void
@@ -544,6 +561,8 @@ sw_preview_class_init (SwPreviewClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_preview_dispose;
   widget_class->map = sw_preview_map;
 
+  g_type_ensure (SW_TYPE_PAGES_BUTTON);
+
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "preview");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -558,6 +577,7 @@ sw_preview_class_init (SwPreviewClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwPreview, scroller);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, box);
   gtk_widget_class_bind_template_child (widget_class, SwPreview, count);
+  gtk_widget_class_bind_template_child (widget_class, SwPreview, plan);
   gtk_widget_class_bind_template_callback (widget_class, scrolled_cb);
 }
 
@@ -603,6 +623,7 @@ sw_preview_set_document (SwPreview  *self,
   if (self->document != NULL)
     g_signal_handlers_disconnect_by_data (self->document, self);
   g_set_object (&self->document, document);
+  sw_pages_button_set_document (self->plan, document);
   self->follow = FALSE;
   forget_handout (self);
   if (document == NULL)

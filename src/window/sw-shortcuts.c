@@ -28,6 +28,7 @@ static const Shortcut shortcuts[] = {
   { "win.print", { "<Control>p" }, N_ ("Handout"), N_ ("Print the handout"), SW_SHORTCUT_EVERYWHERE },
   { "win.save-pdf", { "<Control>e" }, N_ ("Handout"), N_ ("Save the handout as PDF"), SW_SHORTCUT_EVERYWHERE },
   { "win.preview", { "F9" }, N_ ("Handout"), N_ ("Pages or catalogue on the left"), SW_SHORTCUT_EVERYWHERE },
+  { "preview.plan", { "<Shift>F9" }, N_ ("Handout"), N_ ("Layout and parts of the pages"), SW_SHORTCUT_PREVIEW },
   { "preview.zoom-in", { "<Control>plus", "<Control>equal" }, N_ ("Handout"), N_ ("Larger pages"),
     SW_SHORTCUT_PREVIEW },
   { "preview.zoom-out", { "<Control>minus", "<Control>KP_Subtract" }, N_ ("Handout"), N_ ("Smaller pages"),

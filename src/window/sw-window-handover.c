@@ -290,6 +290,8 @@ print_activated_cb (GSimpleAction *action,
   paper = gtk_paper_size_new (options.paper == SW_PAPER_A4 ? GTK_PAPER_NAME_A4 : GTK_PAPER_NAME_LETTER);
   setup = gtk_page_setup_new ();
   gtk_page_setup_set_paper_size (setup, paper);
+  if (sw_handout_get_page_width_pt (handout) > sw_handout_get_page_height_pt (handout))
+    gtk_page_setup_set_orientation (setup, GTK_PAGE_ORIENTATION_LANDSCAPE);
 
   operation = gtk_print_operation_new ();
   gtk_print_operation_set_default_page_setup (operation, setup);

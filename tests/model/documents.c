@@ -82,6 +82,8 @@ assert_notifies (GObject *object)
       g_autofree char *signal = g_strconcat ("notify::", properties[i]->name, NULL);
       static const char * const extras[] = { "<x/>", NULL };
       guint count = 0;
+      g_autoptr (GBytes) bytes = g_bytes_new_static ("<svg/>", 6);
+      g_autoptr (SwLogo) logo = sw_logo_new (SW_LOGO_SVG, bytes);
       SwDose dose;
 
       if ((properties[i]->flags & G_PARAM_WRITABLE) == 0 || (properties[i]->flags & G_PARAM_CONSTRUCT_ONLY) != 0)
@@ -102,6 +104,8 @@ assert_notifies (GObject *object)
         g_value_set_enum (&value, 1);
       else if (G_VALUE_HOLDS (&value, SW_TYPE_DOSE))
         g_value_set_boxed (&value, &dose);
+      else if (G_VALUE_HOLDS (&value, SW_TYPE_LOGO))
+        g_value_set_boxed (&value, logo);
       else if (G_VALUE_HOLDS (&value, G_TYPE_STRV))
         g_value_set_boxed (&value, extras);
       else
@@ -157,6 +161,8 @@ assert_equal_objects (GObject *a,
         g_assert_cmpstrv (g_value_get_boxed (&first), g_value_get_boxed (&second));
       else if (G_VALUE_HOLDS (&first, SW_TYPE_DOSE))
         g_assert_true (sw_dose_equal (g_value_get_boxed (&first), g_value_get_boxed (&second)));
+      else if (G_VALUE_HOLDS (&first, SW_TYPE_LOGO))
+        g_assert_true (sw_logo_equal (g_value_get_boxed (&first), g_value_get_boxed (&second)));
       else if (G_VALUE_HOLDS (&first, G_TYPE_LIST_STORE))
         g_assert_true (g_value_get_object (&first) != g_value_get_object (&second));
       else if (G_VALUE_HOLDS_DOUBLE (&first) && isnan (g_value_get_double (&first)))

@@ -1,0 +1,124 @@
+#!/usr/bin/python3
+"""How the pages look: another layout and back, a card pressed on the page, the summary on its side as PDF."""
+import re
+import subprocess
+
+import gui
+from steps import check, ends, run, save
+
+OPEN = ("button", "Pages: layout and parts")
+
+
+def open_choices(g):
+    g.press(*OPEN)
+    g.wait("checkbox", "Compact")
+
+
+def page_count(g):
+    return int(g.find("label", "Page * of *").name.rsplit(" ", 1)[1])
+
+
+def ticked(g, name):
+    return g._until(lambda: "checked" in g.find("checkbox", name).states)
+
+
+def place_of_words(pdf, words):
+    """Where @words begin on their page of the PDF, as shares of its width and height."""
+    boxes = subprocess.run(["pdftotext", "-bbox", pdf, "-"], check=True, capture_output=True, text=True).stdout
+    for number, page in enumerate(boxes.split("<page ")[1:], 1):
+        width, height = (float(size) for size in re.match(r'width="([\d.]+)" height="([\d.]+)"', page).groups())
+        found = re.findall(r'xMin="([\d.]+)" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">([^<]*)<', page)
+        for i in range(len(found)):
+            if [word[3] for word in found[i:i + len(words)]] == words:
+                return number, float(found[i][0]) / width, (float(found[i][1]) + float(found[i][2])) / 2 / height
+    raise gui.Fail(f"{words} are not in the PDF")
+
+
+def press_card(g, work):
+    """Presses the name of an exercise in the right-hand column of cards, as the program without a window places it."""
+    pdf = work.path("compact.pdf")
+    subprocess.run([work.make, "handout", work.file, "--layout", "compact", "-o", pdf], check=True)
+    number, across, down = place_of_words(pdf, ["Knee", "straightening"])
+    check(across > 0.5, f"the card of knee straightening has moved: {across:.2f} across")
+    x, y, w, h = g.screen_rect(g.find("image", "Page 1 of *"))
+    for _ in range(200):
+        pages = g.find_all("image", f"Page {number} of *")
+        if pages:
+            x, y, w, h = g.screen_rect(pages[0])
+            if y + h * down < 700:
+                break
+        g.xdo("mousemove", x + w // 2, 600, "click", 5)
+        g.settle()
+    g.xdo("mousemove", int(x + w * across + 4), int(y + h * down), "sleep", 0.1, "click", 1)
+    g.wait("text", "Dose line")
+    g.expect("text", "Dose line", "text", "1 x 10, hold 2 s, each side, effort 5, pain 3")
+    g.key("F6")
+    g.key("Escape")
+
+
+def test(work):
+    g = work.start()
+    g.wait("row", "Sit to stand, *")
+    g.key("F9")
+    g.wait("label", "Page 1 of *")
+    full = page_count(g)
+
+    # By keyboard: the popover, another layout with the arrow key; the pages follow.
+    g.key("shift+F9")
+    g.wait("checkbox", "Compact")
+    nameless = gui.lint(g)
+    check(not nameless, f"without an accessible name: {nameless}")
+    check(ticked(g, "Full"), "the layout is not full at first")
+    g.press("checkbox", "Compact")
+    check(g._until(lambda: page_count(g) < full), "compact pages are not fewer")
+    g.key("Escape")
+    g.wait_gone("checkbox", "Compact")
+
+    press_card(g, work)
+
+    # One step back, the popover open or not.
+    g.key("ctrl+z")
+    check(g._until(lambda: page_count(g) == full), "undo did not bring the full pages back")
+    open_choices(g)
+    check(ticked(g, "Full"), "the popover did not follow undo")
+
+    # Two parts are two steps.
+    g.press("checkbox", "Log to fill in")
+    check(g._until(lambda: page_count(g) < full), "leaving out the log leaves as many pages")
+    g.press("checkbox", "Signs to stop for")
+    g.key("ctrl+z")
+    check(ticked(g, "Signs to stop for"), "undo did not bring the stop signs back")
+    check("checked" not in g.find("checkbox", "Log to fill in").states, "undo took two steps at once")
+    g.key("ctrl+z")
+    check(ticked(g, "Log to fill in"), "undo did not bring the log back")
+
+    # The summary, on its side; nothing else can lie on its side.
+    check(not g.find_all("checkbox", "The page on its side"), "full pages can lie on their side")
+    g.press("checkbox", "Summary")
+    g.press("checkbox", "The page on its side")
+    check(ticked(g, "The page on its side"), "the summary does not lie on its side")
+    g.key("Escape")
+    g.wait_gone("checkbox", "Summary")
+    save(g, work)
+    with open(work.file, encoding="utf-8") as file:
+        check('<pages layout="summary" landscape="yes"/>' in file.read(), "the page plan was not saved")
+
+    pdf = work.path("summary.pdf")
+    g.key("ctrl+e")
+    g.wait_window("Save the handout as PDF")
+    g.key("ctrl+a")
+    g.type(pdf)
+    g.key("Return")
+    g.wait("label", "The handout is saved.")
+    facts = subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
+    width, height = (float(size) for size in re.search(r"Page size: +([\d.]+) x ([\d.]+)", facts).groups())
+    check(width > height, f"the PDF's page is {width} by {height} points")
+    check("Stop and get help" in work.words(pdf), "the summary does not say when to stop")
+
+    g.wait("label", "*changes not saved")
+    save(g, work)
+    g.key("ctrl+q")
+    ends(g)
+
+
+run(test)
