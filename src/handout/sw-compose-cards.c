@@ -84,9 +84,9 @@ add_steps_card (SwFlow     *flow,
   sw_part_add_short_limits (&dose, telling, 0.5 * gap_pt);
   flow->y_pt = MAX (picture.y_pt, dose.y_pt);
   sw_part_add_care (flow, telling, gap_pt);
+  sw_part_add_note (flow, telling, gap_pt);
   sw_part_add_steps (flow, telling, gap_pt);
   sw_part_add_easier (flow, telling, gap_pt);
-  sw_part_add_note (flow, telling, gap_pt);
 }
 
 /* For the wall: the picture as large as it may be, and how much. */

@@ -55,7 +55,8 @@ sw_compose_pain_guide (SwComposer *self)
   sw_flow_space (&flow, 0.3 * body_pt);
   {
     const char *const sentences[]
-        = { sw_phrases_get (self->phrases, "guide.own"), sw_phrases_get (self->phrases, "guide.effort"), NULL };
+        = { sw_phrases_get (self->phrases, "guide.own"), sw_phrases_get (self->phrases, "guide.own-above"),
+            sw_phrases_get (self->phrases, "guide.effort"), NULL };
     g_autofree char *rest = sw_phrases_sentences (self->phrases, sentences);
 
     sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", rest);

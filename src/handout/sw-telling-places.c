@@ -327,6 +327,7 @@ sw_telling_compose_single_column (SwTelling *telling)
   telling->gap_pt = 0.45 * self->style.body_pt;
   telling->role = SW_TEXT_SMALL;
   compose_picture_and_dose (telling);
+  compose_long_note (telling);
   compose_labelled (telling, "exercise.set-up", text->set_up);
   if (text->steps[0] != NULL)
     compose_list (telling, SW_TEXT_BODY, SW_SYMBOL_BULLET, TRUE, text->steps, telling->gap_pt);
@@ -339,5 +340,4 @@ sw_telling_compose_single_column (SwTelling *telling)
       compose_labelled (telling, "exercise.easier", text->easier);
       compose_labelled (telling, "exercise.harder", text->harder);
     }
-  compose_long_note (telling);
 }
