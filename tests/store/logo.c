@@ -408,7 +408,14 @@ int
 main (int   argc,
       char *argv[])
 {
-  g_test_init (&argc, &argv, G_TEST_OPTION_ISOLATE_DIRS, NULL);
+  g_autofree char *folder = g_dir_make_tmp ("setwright-test-XXXXXX", NULL);
+  g_autofree char *inner = g_build_filename (folder, "setwright", NULL);
+  g_autofree char *settings = g_build_filename (inner, "clinic.ini", NULL);
+  int status;
+
+  /* GLib looks for the settings' folder once. */
+  g_setenv ("XDG_CONFIG_HOME", folder, TRUE);
+  g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/logo/png", test_png);
   g_test_add_func ("/logo/png-limits", test_png_limits);
   g_test_add_func ("/logo/svg", test_svg);
@@ -419,5 +426,10 @@ main (int   argc,
   g_test_add_func ("/logo/newer-element", test_newer_element);
   g_test_add_func ("/logo/schema", test_schema);
   g_test_add_func ("/logo/defaults", test_defaults);
-  return g_test_run ();
+  status = g_test_run ();
+
+  g_remove (settings);
+  g_rmdir (inner);
+  g_rmdir (folder);
+  return status;
 }
