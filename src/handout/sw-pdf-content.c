@@ -49,7 +49,22 @@ is_space (char c)
 static gboolean
 is_delimiter (char c)
 {
-  return c != '\0' && strchr ("()<>[]{}/%", c) != NULL;
+  switch (c)
+    {
+    case '(':
+    case ')':
+    case '<':
+    case '>':
+    case '[':
+    case ']':
+    case '{':
+    case '}':
+    case '/':
+    case '%':
+      return TRUE;
+    default:
+      return FALSE;
+    }
 }
 
 static void
@@ -168,7 +183,7 @@ paints (const Scanner *scanner,
   static const char *const painting[]
       = { "f", "F", "f*", "B", "B*", "b", "b*", "S", "s", "Tj", "TJ", "'", "\"", "Do", "sh", "ID" };
 
-  if (scanner->at - start > 2)
+  if (scanner->at - start > strlen ("f*"))
     return FALSE;
   for (guint i = 0; i < G_N_ELEMENTS (painting); i++)
     if (token_is (scanner, start, painting[i]))
