@@ -305,8 +305,9 @@ follow_scale (Numbers       *numbers,
     numbers->depth++;
   else if (token_is (scanner, start, "Q"))
     {
-      if (numbers->depth-- == numbers->scaled_at)
+      if (numbers->depth == numbers->scaled_at)
         numbers->scaled_at = -1;
+      numbers->depth = MAX (numbers->depth - 1, 0);
     }
   else if (token_is (scanner, start, "cm") && numbers->scaled_at < 0
            && !(numbers->n == MOST_OPERANDS && keeps_scale (numbers, scanner)))
