@@ -130,6 +130,8 @@ sw_close_drop_things (SwMotifs *items)
   for (int i = 0; i < items->n_items; i++)
     if (items->items[i].part >= 0 || sw_extent_meets (&items->items[i].extent, &parts, THING_NEAR))
       items->items[n++] = items->items[i];
+    else
+      sw_motif_clear (&items->items[i]);
   items->n_items = n;
 }
 

@@ -359,18 +359,19 @@ check_collisions (const SwFigure *self,
 }
 
 static int
-count_presses (const SwFigure *self)
+count_presses (SwFigure *self)
 {
   const SwExtent room = { -G_MAXDOUBLE, -G_MAXDOUBLE, G_MAXDOUBLE, G_MAXDOUBLE };
   SwPress presses[SW_FIGURE_MAX_SHOWN];
 
+  sw_figure_add_panels (self);
   return sw_press_place (&self->panels[self->n_panels - 1], self, 100, &room, presses);
 }
 
 /* A press towards the viewer has no arrow; the second view may show it. */
 static void
-check_press (const SwFigure *self,
-             GPtrArray      *faults)
+check_press (SwFigure  *self,
+             GPtrArray *faults)
 {
   const SwFigureContent *content = self->solver.content;
   int wanted = (content->shown[0] != SW_FIGURE_MARK_NONE) + (content->shown[1] != SW_FIGURE_MARK_NONE);
@@ -383,8 +384,8 @@ check_press (const SwFigure *self,
 
 /* Steps are pictures in a row: what lies between them is nobody's pose. */
 static void
-check_poses (const SwFigure *self,
-             GPtrArray      *faults)
+check_poses (SwFigure  *self,
+             GPtrArray *faults)
 {
   gboolean steps = self->solver.content->motion == SW_FIGURE_MOTION_STEPS;
   int n = steps ? self->solver.n_keys : 1 + 9 * MAX (1, self->solver.n_keys - 1);

@@ -281,6 +281,17 @@ draw_ring (SwFigure      *self,
   cairo_stroke (cr);
 }
 
+static void
+add_all_panels (SwFigure     *self,
+                const SwCell *cells,
+                int           n_cells)
+{
+  for (int i = 0; i < n_cells; i++)
+    sw_figure_add_panels (cells[i].figure);
+  if (self->inset != NULL)
+    sw_figure_add_panels (self->inset);
+}
+
 /**
  * sw_figure_draw:
  * @cr: where to draw; black on whatever is there, the caller's state is kept
@@ -311,7 +322,7 @@ sw_figure_draw (SwFigure *self,
   if (layout.n == 1)
     cells[0] = (SwCell){ self, &self->overlay };
   else
-    sw_figure_get_cells (self, cells);
+    add_all_panels (self, cells, sw_figure_get_cells (self, cells));
   if (layout.n > 1 && !find_shift (cells, cr, &layout, &shift))
     {
       top = SW_MARK_NUMBER_PT - 1;

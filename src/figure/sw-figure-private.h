@@ -21,7 +21,7 @@ G_BEGIN_DECLS
  * @from_phase: where the arrow's path begins
  * @to_phase: where it ends; the same for no arrow
  * @whole: what is drawn, cropped to the frame
- * @items: what is drawn
+ * @items: what is drawn; of a numbered picture nothing before sw_figure_add_panels()
  *
  * One picture of the figure.
  */
@@ -84,6 +84,8 @@ typedef struct
 
 int sw_figure_get_cells (SwFigure *self,
                          SwCell    cells[SW_MAX_PANELS]);
+
+void sw_figure_add_panels (SwFigure *self);
 
 void sw_close_init (SwFigure *self);
 SwFigureSide sw_close_get_side (const SwFigure *self);

@@ -187,7 +187,6 @@ measure_panels (SwFigure *self)
       panel->whole.bottom = self->whole.bottom;
       panel->whole.top = self->whole.top;
     }
-  self->overlay.whole = self->whole;
 }
 
 /* How wide and high everything is, arrows with some air round them included. */
@@ -220,7 +219,7 @@ measure_whole (SwFigure *self)
   self->whole.top = MIN (self->whole.top, self->below);
   self->cropped_below = bodies.bottom < self->above;
   self->cropped_above = bodies.top > self->below;
-  measure_panels (self);
+  self->overlay.whole = self->whole;
 }
 
 /* Share of the dashed start that is not hidden by the end. */
@@ -259,6 +258,19 @@ start_shows (const SwPanel *panel)
   return all > 0 ? (double) seen / all : 1.0;
 }
 
+/**
+ * sw_figure_add_panels:
+ *
+ * Makes what the numbered pictures show, where that has not been done: most figures are drawn as one picture without.
+ */
+void
+sw_figure_add_panels (SwFigure *self)
+{
+  for (int i = 0; i < self->n_panels; i++)
+    if (self->panels[i].items.n_items == 0)
+      sw_panel_add_items (&self->panels[i], self);
+}
+
 static void
 choose_panels (SwFigure *self)
 {
@@ -287,12 +299,15 @@ choose_panels (SwFigure *self)
 
   find_frame (self, moving);
   sw_panel_add_items (&self->overlay, self);
-  for (int i = 0; i < self->n_panels; i++)
-    sw_panel_add_items (&self->panels[i], self);
   self->needs_panels = solver->n_keys > 2 || solver->content->motion == SW_FIGURE_MOTION_STEPS
                        || (solver->n_keys == 2 && start_shows (&self->overlay) < START_SHOWS);
   self->wants_panels = solver->n_keys == 2 && trunk > TRUNK_MOVED;
   measure_whole (self);
+  if (self->needs_panels || self->wants_panels || solver->content->layout > SW_FIGURE_LAYOUT_SINGLE)
+    {
+      sw_figure_add_panels (self);
+      measure_panels (self);
+    }
 }
 
 /* What the author fixed, else the base's view; lying on the other side or mirrored it is seen from the other side. */

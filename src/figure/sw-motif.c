@@ -13,8 +13,10 @@
 /* A limb counts as the far one when the way from the other side's joint leads within 44 degrees straight away. */
 #define FAR_DOT (-0.72)
 
-static void
-fill_with_eggs (SwMotif         *item,
+/* Returns how many eggs there are with those of @hull. */
+static int
+fill_with_eggs (SwEgg           eggs[SW_MOTIF_MAX_EGGS],
+                int             n_eggs,
                 const SwBody   *body,
                 const SwHull   *hull,
                 const SwCamera *camera)
@@ -28,10 +30,11 @@ fill_with_eggs (SwMotif         *item,
         SwPlacement frame = body->pieces[a->piece];
         SwVector to = sw_unplace (frame, sw_place (body->pieces[b->piece], b->centre));
 
-        if (item->n_eggs == SW_MOTIF_MAX_EGGS || (step > 0 && i + 1 >= hull->n_blobs))
-          return;
-        item->eggs[item->n_eggs++] = sw_egg (camera, frame, sw_mix (a->centre, to, t), sw_mix (a->half, b->half, t));
+        if (n_eggs == SW_MOTIF_MAX_EGGS || (step > 0 && i + 1 >= hull->n_blobs))
+          return n_eggs;
+        eggs[n_eggs++] = sw_egg (camera, frame, sw_mix (a->centre, to, t), sw_mix (a->half, b->half, t));
       }
+  return n_eggs;
 }
 
 /**
@@ -65,18 +68,27 @@ append (SwMotifs *self)
 
   self->items = g_renew (SwMotif, self->items, self->n_items + 1);
   item = &self->items[self->n_items++];
-  item->part = item->prop = -1;
-  item->body = NULL;
-  item->under = item->over = 0;
-  item->tone = 1.0;
-  item->folds = item->hidden = FALSE;
-  item->style = SW_INK_NEAR;
-  item->n_outlines = item->n_eggs = item->n_line = item->n_seams = 0;
-  item->line_width = 0.0;
-  item->camera = NULL;
-  item->line_ink = SW_TONE_PROP_INK;
-  item->extent = sw_extent_empty ();
+  *item = (SwMotif){ .part = -1,
+                     .prop = -1,
+                     .tone = 1.0,
+                     .style = SW_INK_NEAR,
+                     .line_ink = SW_TONE_PROP_INK,
+                     .extent = sw_extent_empty () };
   return item;
+}
+
+/**
+ * sw_motif_clear:
+ *
+ * Frees what it holds.
+ */
+void
+sw_motif_clear (SwMotif *self)
+{
+  g_clear_pointer (&self->outlines, g_free);
+  g_clear_pointer (&self->eggs, g_free);
+  g_clear_pointer (&self->line, g_free);
+  g_clear_pointer (&self->seams, g_free);
 }
 
 /**
@@ -87,6 +99,8 @@ append (SwMotifs *self)
 void
 sw_motifs_clear (SwMotifs *self)
 {
+  for (int i = 0; i < self->n_items; i++)
+    sw_motif_clear (&self->items[i]);
   g_clear_pointer (&self->items, g_free);
   g_clear_pointer (&self->order, g_free);
   self->n_items = 0;
@@ -114,18 +128,21 @@ sw_motifs_add_part (SwMotifs        *self,
   SwVector from;
   SwVector to;
   SwShape shape;
+  SwEgg eggs[SW_MOTIF_MAX_EGGS];
 
   item->part = (int) part;
   item->body = body;
   item->style = style;
   sw_shape_get (body, part, &shape);
   item->n_outlines = shape.n_hulls;
+  item->outlines = g_new (SwOutline, shape.n_hulls);
   for (int i = 0; i < shape.n_hulls; i++)
     {
       sw_outline_from_hull (&item->outlines[i], body, &shape.hulls[i], camera, tolerance);
       sw_extent_join (&item->extent, &item->outlines[i].extent);
-      fill_with_eggs (item, body, &shape.hulls[i], camera);
+      item->n_eggs = fill_with_eggs (eggs, item->n_eggs, body, &shape.hulls[i], camera);
     }
+  item->eggs = g_memdup2 (eggs, (gsize) item->n_eggs * sizeof *eggs);
   sw_part_get_line (body, part, &from, &to);
   item->joint = sw_see (camera, from);
   item->end = sw_see (camera, to);
@@ -155,14 +172,15 @@ sw_motifs_add_thing (SwMotifs     *self,
 
   item->prop = prop;
   item->n_outlines = n_hulls;
+  item->outlines = g_new (SwOutline, n_hulls);
   for (int i = 0; i < n_hulls; i++)
     {
       sw_outline_from_eggs (&item->outlines[i], eggs + n, hull_sizes[i], tolerance);
       sw_extent_join (&item->extent, &item->outlines[i].extent);
       n += hull_sizes[i];
     }
-  for (int i = 0; i < n && i < SW_MOTIF_MAX_EGGS; i++)
-    item->eggs[item->n_eggs++] = eggs[i];
+  item->n_eggs = MIN (n, SW_MOTIF_MAX_EGGS);
+  item->eggs = g_memdup2 (eggs, (gsize) item->n_eggs * sizeof *eggs);
   item->joint = item->end = eggs[0].at;
   return item;
 }
@@ -191,6 +209,7 @@ sw_motifs_add_line (SwMotifs       *self,
 
   item->prop = prop;
   item->line_width = width;
+  item->line = g_new (SwSpot, n_line);
   for (int i = 0; i < n_line; i++)
     {
       SwSpot at = sw_see (camera, line[i]);
@@ -248,6 +267,7 @@ sw_motif_add_seam (SwMotif        *self,
   if (self->n_seams == SW_MOTIF_MAX_SEAMS)
     return;
 
+  self->seams = g_realloc_n (self->seams, (gsize) self->n_seams + 1, sizeof *self->seams);
   self->seams[self->n_seams][0] = sw_see (camera, from);
   self->seams[self->n_seams][1] = sw_see (camera, to);
   self->n_seams++;

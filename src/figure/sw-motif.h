@@ -43,7 +43,8 @@ typedef enum
  * @joint: where it hangs on its parent
  * @end: its far end
  *
- * One thing to draw as a whole, in front of some others and behind the rest.
+ * One thing to draw as a whole, in front of some others and behind the rest. It is no larger than what it holds: a long
+ * programme has some fifty thousand of them.
  */
 typedef struct
 {
@@ -56,16 +57,16 @@ typedef struct
   gboolean folds;
   gboolean hidden;
   SwInk style;
-  SwOutline outlines[SW_MAX_HULLS];
+  SwOutline *outlines;
   int n_outlines;
   SwExtent extent;
-  SwEgg eggs[SW_MOTIF_MAX_EGGS];
+  SwEgg *eggs;
   int n_eggs;
-  SwSpot line[SW_MOTIF_MAX_LINE];
+  SwSpot *line;
   int n_line;
   double line_width;
   double line_ink;
-  SwSpot seams[SW_MOTIF_MAX_SEAMS][2];
+  SwSpot (*seams)[2];
   int n_seams;
   const SwCamera *camera;
   SwBox box;
@@ -85,6 +86,7 @@ typedef struct
   int n_items;
 } SwMotifs;
 
+void sw_motif_clear (SwMotif *self);
 void sw_motifs_clear (SwMotifs *self);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwMotifs, sw_motifs_clear)
 

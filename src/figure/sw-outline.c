@@ -79,7 +79,8 @@ sw_egg_get_front (const SwEgg *egg,
   double v;
   double inside;
 
-  if (det < 1e-14)
+  /* Most are passed by at once: outside the box round them. */
+  if (dx * dx > egg->xx || dy * dy > egg->yy || det < 1e-14)
     return FALSE;
 
   u = (egg->yy * dx - egg->xy * dy) / det;

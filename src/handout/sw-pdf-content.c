@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Marks everything painted outside the structure (page numbers, rules, frames) as an artifact, so that assistive
- * technology passes over it. Works on the content stream of one page, token by token. */
+ * technology passes over it, and writes the paths of the pictures, most of a file, no finer than any printer prints.
+ * Works on the content stream of one page, token by token. */
 #include "config.h"
 
 #include <string.h>
@@ -15,14 +16,29 @@ typedef struct
   gsize at;
 } Scanner;
 
+#define MOST_OPERANDS 6
+
+/* @held is what has been taken of the piece that @content is at, up to @taken. */
 typedef struct
 {
   GByteArray *out;
+  GByteArray *held;
   GArray *marks;
   int n_structured;
-  gsize piece;
+  gsize taken;
   gboolean paints;
 } Marker;
+
+/* Where the numbers before an operator are, and how deep in saved states the scale is another than that of points: -1
+ * where it is not. */
+typedef struct
+{
+  gsize starts[MOST_OPERANDS];
+  gsize ends[MOST_OPERANDS];
+  guint n;
+  int depth;
+  int scaled_at;
+} Numbers;
 
 static gboolean
 is_space (char c)
@@ -33,7 +49,22 @@ is_space (char c)
 static gboolean
 is_delimiter (char c)
 {
-  return c != '\0' && strchr ("()<>[]{}/%", c) != NULL;
+  switch (c)
+    {
+    case '(':
+    case ')':
+    case '<':
+    case '>':
+    case '[':
+    case ']':
+    case '{':
+    case '}':
+    case '/':
+    case '%':
+      return TRUE;
+    default:
+      return FALSE;
+    }
 }
 
 static void
@@ -139,9 +170,10 @@ is_operator (const Scanner *scanner,
 {
   char c = scanner->text[start];
 
-  if (token_is (scanner, start, "true") || token_is (scanner, start, "false") || token_is (scanner, start, "null"))
-    return FALSE;
-  return g_ascii_isalpha (c) || c == '\'' || c == '"';
+  if (c == '\'' || c == '"')
+    return TRUE;
+  return g_ascii_isalpha (c) && !token_is (scanner, start, "true") && !token_is (scanner, start, "false")
+         && !token_is (scanner, start, "null");
 }
 
 static gboolean
@@ -151,6 +183,8 @@ paints (const Scanner *scanner,
   static const char *const painting[]
       = { "f", "F", "f*", "B", "B*", "b", "b*", "S", "s", "Tj", "TJ", "'", "\"", "Do", "sh", "ID" };
 
+  if (scanner->at - start > strlen ("f*"))
+    return FALSE;
   for (guint i = 0; i < G_N_ELEMENTS (painting); i++)
     if (token_is (scanner, start, painting[i]))
       return TRUE;
@@ -167,16 +201,34 @@ append (Marker     *marker,
 }
 
 static void
+hold (Marker        *marker,
+      const Scanner *scanner,
+      gsize          end)
+{
+  g_byte_array_append (marker->held, (const guint8 *) scanner->text + marker->taken, (guint) (end - marker->taken));
+  marker->taken = end;
+}
+
+static void
+let_go (Marker        *marker,
+        const Scanner *scanner,
+        gsize          end)
+{
+  hold (marker, scanner, end);
+  g_byte_array_append (marker->out, marker->held->data, marker->held->len);
+  g_byte_array_set_size (marker->held, 0);
+}
+
+static void
 end_piece (Marker        *marker,
            const Scanner *scanner,
            gsize          end)
 {
   if (marker->paints)
     append (marker, "/Artifact BMC\n", strlen ("/Artifact BMC\n"));
-  append (marker, scanner->text + marker->piece, end - marker->piece);
+  let_go (marker, scanner, end);
   if (marker->paints)
     append (marker, "\nEMC\n", strlen ("\nEMC\n"));
-  marker->piece = end;
   marker->paints = FALSE;
 }
 
@@ -203,9 +255,134 @@ mark_ends (Marker        *marker,
   g_array_set_size (marker->marks, marker->marks->len - 1);
   if (structured && --marker->n_structured == 0)
     {
-      append (marker, scanner->text + marker->piece, scanner->at - marker->piece);
+      let_go (marker, scanner, scanner->at);
       append (marker, "\n", 1);
-      marker->piece = scanner->at;
+    }
+}
+
+static void
+note_number (Numbers       *numbers,
+             const Scanner *scanner,
+             gsize          start)
+{
+  if (numbers->n < MOST_OPERANDS)
+    {
+      numbers->starts[numbers->n] = start;
+      numbers->ends[numbers->n] = scanner->at;
+    }
+  numbers->n++;
+}
+
+/* Whether the operands are those of a matrix that changes no length. */
+static gboolean
+keeps_scale (const Numbers *numbers,
+             const Scanner *scanner)
+{
+  static const char *const wanted[] = { "1", "0", "0", "1" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+    {
+      const char *text = scanner->text + numbers->starts[i];
+      gsize length = numbers->ends[i] - numbers->starts[i];
+
+      if (i == 3 && *text == '-')
+        {
+          text++;
+          length--;
+        }
+      if (length != 1 || *text != *wanted[i])
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+follow_scale (Numbers       *numbers,
+              const Scanner *scanner,
+              gsize          start)
+{
+  if (token_is (scanner, start, "q"))
+    numbers->depth++;
+  else if (token_is (scanner, start, "Q"))
+    {
+      if (numbers->depth == numbers->scaled_at)
+        numbers->scaled_at = -1;
+      numbers->depth = MAX (numbers->depth - 1, 0);
+    }
+  else if (token_is (scanner, start, "cm") && numbers->scaled_at < 0
+           && !(numbers->n == MOST_OPERANDS && keeps_scale (numbers, scanner)))
+    numbers->scaled_at = numbers->depth;
+}
+
+/* Adds the number rounded to hundredths of a point, a tenth of what the finest printer tells apart. Returns FALSE, with
+ * nothing added, where it is no plain number. */
+static gboolean
+add_rounded (GByteArray *out,
+             const char *text,
+             gsize       length)
+{
+  char digits[16];
+  char *first = digits + sizeof digits;
+  gboolean negative = length > 0 && *text == '-';
+  gint64 hundredths = 0;
+  int n_decimals = -1;
+
+  for (gsize i = negative; i < length; i++)
+    {
+      if (text[i] == '.' && n_decimals < 0)
+        n_decimals = 0;
+      else if (!g_ascii_isdigit (text[i]) || hundredths > G_MAXINT32 / 100)
+        return FALSE;
+      else if (n_decimals < 2)
+        {
+          hundredths = 10 * hundredths + (text[i] - '0');
+          n_decimals += n_decimals >= 0;
+        }
+      else if (n_decimals++ == 2)
+        hundredths += text[i] >= '5';
+    }
+  for (int i = MAX (n_decimals, 0); i < 2; i++)
+    hundredths *= 10;
+
+  negative = negative && hundredths > 0;
+  for (int place = 0; place < 3 || hundredths > 0; place++, hundredths /= 10)
+    {
+      gboolean drops = place < 2 && first == digits + sizeof digits && hundredths % 10 == 0;
+
+      if (place == 2 && first < digits + sizeof digits)
+        *--first = '.';
+      if (!drops)
+        *--first = (char) ('0' + hundredths % 10);
+    }
+  if (negative)
+    *--first = '-';
+  g_byte_array_append (out, (const guint8 *) first, (guint) (digits + sizeof digits - first));
+  return TRUE;
+}
+
+/* Rewrites the numbers before an operator that adds to a path. */
+static void
+round_path (Marker        *marker,
+            const Scanner *scanner,
+            const Numbers *numbers,
+            gsize          start)
+{
+  char c = scanner->text[start];
+  gsize length = scanner->at - start;
+  guint wanted = length == 1 && (c == 'm' || c == 'l')   ? 2
+                 : length == 1 && (c == 'v' || c == 'y') ? 4
+                 : length == 1 && c == 'c'               ? 6
+                 : token_is (scanner, start, "re")       ? 4
+                                                         : 0;
+
+  if (wanted == 0 || numbers->n != wanted || numbers->scaled_at >= 0)
+    return;
+
+  for (guint i = 0; i < wanted; i++)
+    {
+      hold (marker, scanner, numbers->starts[i]);
+      if (add_rounded (marker->held, scanner->text + numbers->starts[i], numbers->ends[i] - numbers->starts[i]))
+        marker->taken = numbers->ends[i];
     }
 }
 
@@ -215,7 +392,8 @@ mark_ends (Marker        *marker,
  * @length: its length
  *
  * Cuts only where content of a structure element begins or ends; what lies between and paints becomes an artifact.
- * Marks without a place in the structure are not cut at: they may lie within a text object.
+ * Marks without a place in the structure are not cut at: they may lie within a text object. Places on paths are rounded
+ * to hundredths of a point.
  *
  * Returns: (transfer full): the new content stream
  */
@@ -225,7 +403,9 @@ sw_pdf_mark_artifacts (const char *content,
 {
   g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (gboolean));
   Scanner scanner = { content, length, 0 };
-  Marker marker = { .out = g_byte_array_new (), .marks = marks };
+  g_autoptr (GByteArray) held = g_byte_array_sized_new ((guint) length);
+  Marker marker = { .out = g_byte_array_sized_new ((guint) length), .held = held, .marks = marks };
+  Numbers numbers = { .scaled_at = -1 };
   gsize start = 0;
   gsize operands = 0;
   gboolean has_operands = FALSE;
@@ -239,8 +419,14 @@ sw_pdf_mark_artifacts (const char *content,
       if (token_is (&scanner, start, "/MCID"))
         structured = TRUE;
       if (!is_operator (&scanner, start))
-        continue;
+        {
+          note_number (&numbers, &scanner, start);
+          continue;
+        }
 
+      follow_scale (&numbers, &scanner, start);
+      round_path (&marker, &scanner, &numbers, start);
+      numbers.n = 0;
       if (token_is (&scanner, start, "BDC") || token_is (&scanner, start, "BMC"))
         mark_begins (&marker, &scanner, operands, structured);
       else if (token_is (&scanner, start, "EMC"))

@@ -156,8 +156,10 @@ name_is (qpdf_data   q,
          const char *name)
 {
   qpdf_oh value = qpdf_oh_get_key (q, dictionary, key);
+  gboolean is = qpdf_oh_is_name (q, value) && strcmp (qpdf_oh_get_name (q, value) + 1, name) == 0;
 
-  return qpdf_oh_is_name (q, value) && strcmp (qpdf_oh_get_name (q, value) + 1, name) == 0;
+  qpdf_oh_release (q, value);
+  return is;
 }
 
 static void
@@ -166,13 +168,15 @@ walk_structure (Walk   *walk,
                 int     depth)
 {
   qpdf_data q = walk->q;
+  qpdf_oh kind;
   qpdf_oh children;
   int n;
 
   if (depth > DEEPEST || !qpdf_oh_is_dictionary (q, element))
     return;
 
-  if (depth > 0 && qpdf_oh_is_name (q, qpdf_oh_get_key (q, element, "/S")))
+  kind = qpdf_oh_get_key (q, element, "/S");
+  if (depth > 0 && qpdf_oh_is_name (q, kind))
     {
       const SwPdfElement *meant;
 
@@ -195,7 +199,14 @@ walk_structure (Walk   *walk,
     walk_structure (walk, children, depth + 1);
   n = qpdf_oh_is_array (q, children) ? qpdf_oh_get_array_n_items (q, children) : 0;
   for (int i = 0; i < n && walk->matches; i++)
-    walk_structure (walk, qpdf_oh_get_array_item (q, children, i), depth + 1);
+    {
+      qpdf_oh child = qpdf_oh_get_array_item (q, children, i);
+
+      walk_structure (walk, child, depth + 1);
+      qpdf_oh_release (q, child);
+    }
+  qpdf_oh_release (q, children);
+  qpdf_oh_release (q, kind);
 }
 
 static gboolean

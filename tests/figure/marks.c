@@ -109,8 +109,10 @@ test_press_clear (void)
       g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
       const SwPanel *panel = &figure->panels[figure->n_panels - 1];
       SwPress presses[SW_FIGURE_MAX_SHOWN];
-      int n = sw_press_place (panel, figure, SCALE_PT, &anywhere, presses);
+      int n;
 
+      sw_figure_add_panels (figure);
+      n = sw_press_place (panel, figure, SCALE_PT, &anywhere, presses);
       for (int k = 0; k < n; k++)
         {
           int covered = 0;

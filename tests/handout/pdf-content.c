@@ -57,6 +57,21 @@ test_lookalikes (void)
   assert_marked ("BI /W 1 ID f EMC BDC /MCID \nEI Q", "/Artifact BMC\nBI /W 1 ID f EMC BDC /MCID \nEI Q\nEMC\n");
 }
 
+/* Places on paths get no finer than hundredths of a point; other numbers stay, and so does all that is scaled. */
+static void
+test_rounded (void)
+{
+  assert_marked ("10.12345 -0.004 m 9.999 -7.5049 l 1 2 3.125 4.5 5.001 6.10 c",
+                 "10.12 0 m 10 -7.5 l 1 2 3.13 4.5 5 6.1 c");
+  assert_marked ("0.05499 12345.678 100 .5 re\nn", "0.05 12345.68 100 0.5 re\nn");
+  assert_marked ("q 1 0 0 -1 3.14159 2.71828 cm 1.2345 0 m Q", "q 1 0 0 -1 3.14159 2.71828 cm 1.23 0 m Q");
+  assert_marked ("q 50 0 0 50 0 0 cm q 0.12345 0 m Q 0.12345 0 l Q 0.12345 0 m",
+                 "q 50 0 0 50 0 0 cm q 0.12345 0 m Q 0.12345 0 l Q 0.12 0 m");
+  assert_marked ("1.23456 w 0.12345 0.12345 0.12345 rg 1 0 0 1 0.12345 0 Tm", "1.23456 w 0.12345 0.12345 0.12345 rg "
+                                                                             "1 0 0 1 0.12345 0 Tm");
+  assert_marked ("1.2345 m 1e-3 2.2222 l -- 1.11111 m", "1.2345 m 1e-3 2.22 l -- 1.11 m");
+}
+
 /* Broken content must neither crash nor lose bytes. */
 static void
 test_broken (void)
@@ -81,6 +96,7 @@ main (int   argc,
   g_test_add_func ("/pdf-content/mark-without-place", test_mark_without_place);
   g_test_add_func ("/pdf-content/nested", test_nested);
   g_test_add_func ("/pdf-content/lookalikes", test_lookalikes);
+  g_test_add_func ("/pdf-content/rounded", test_rounded);
   g_test_add_func ("/pdf-content/broken", test_broken);
   return g_test_run ();
 }
