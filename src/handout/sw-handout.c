@@ -305,8 +305,11 @@ sw_handout_new_after (SwProgramme             *programme,
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
   load_logo (self, programme);
-  if (!sw_font_check (self->composer.context, &self->composer.style, phrases, error)
-      || !lay_out_as_planned (self, programme, error))
+  /* What was measured before was checked then: loading the fonts is most of what an edit would cost. */
+  if (!sw_measured_follows (self->composer.measured)
+      && !sw_font_check (self->composer.context, &self->composer.style, phrases, error))
+    return NULL;
+  if (!lay_out_as_planned (self, programme, error))
     return NULL;
 
   sw_measured_forget_before (self->composer.measured);

@@ -146,6 +146,17 @@ sw_measured_free (SwMeasured *self)
 }
 
 /**
+ * sw_measured_follows:
+ *
+ * Returns: whether it looks at what was measured before, for the same paper, size and language
+ */
+gboolean
+sw_measured_follows (const SwMeasured *self)
+{
+  return self->before != NULL;
+}
+
+/**
  * sw_measured_forget_before:
  *
  * From now on looks only at its own; to be called before what was given as "before" goes away.

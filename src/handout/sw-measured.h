@@ -24,6 +24,7 @@ SwMeasured *sw_measured_copy (SwMeasured *self);
 void sw_measured_free (SwMeasured *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwMeasured, sw_measured_free)
 
+gboolean sw_measured_follows (const SwMeasured *self);
 void sw_measured_forget_before (SwMeasured *self);
 PangoLayout *sw_measured_get_layout (SwMeasured *self,
                                      const char *key);

@@ -186,7 +186,7 @@ walk_structure (Walk   *walk,
           return;
         }
       meant = &g_array_index (walk->elements, SwPdfElement, walk->n_seen++);
-      if (!name_is (q, element, "/S", meant->tag->name))
+      if (strcmp (qpdf_oh_get_name (q, kind) + 1, meant->tag->name) != 0)
         {
           walk->matches = FALSE;
           return;
