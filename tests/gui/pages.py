@@ -6,7 +6,7 @@ import subprocess
 import gui
 from steps import check, ends, run, save
 
-OPEN = ("button", "Pages: layout and parts")
+OPEN = ("button", "Layout: how the pages look")
 
 
 def open_choices(g):
