@@ -8,6 +8,8 @@
 
 /* From this direction on, the far limb hides behind the near one: within 40 degrees of the side. */
 #define SIDEWAYS 0.77
+/* From this direction on, the picture shows the back: 37 degrees behind the side. */
+#define BEHIND (-0.6)
 #define HEAD_PT 1.5
 /* Limbs that move by less than this, or by less than that share of the one that moves most, only go along. */
 #define MOVED 0.012
@@ -164,6 +166,10 @@ sw_sides_mark_get (SwSidesMark    *self,
         *self = (SwSidesMark){ 1, { limbs, 0 } };
       break;
     }
+  /* Seen from the same side as the picture: from behind, the body's right is on the right of the paper. */
+  if (figure->camera.toward.x < BEHIND)
+    for (int i = 0; i < self->n; i++)
+      self->limbs[i] = cross (self->limbs[i]);
 }
 
 static void
@@ -181,7 +187,7 @@ draw_limb (cairo_t  *cr,
   cairo_stroke (cr);
 }
 
-/* Facing the reader, so that its right is on the left of the paper. */
+/* Its right is on the left of the paper, as of one who faces the reader. */
 static void
 draw_person (cairo_t *cr,
              double   x,

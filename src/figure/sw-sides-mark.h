@@ -10,7 +10,7 @@ G_BEGIN_DECLS
 /**
  * SwSidesMark:
  * @n: how many little persons: 0 for no mark, 2 when the sides take turns
- * @limbs: by person, which limbs work: bit n for #SwLimb n
+ * @limbs: by person, which limbs are drawn as working: bit n for #SwLimb n, right and left swapped in a picture from behind
  *
  * The small mark that tells whether one side works, both at once, or one after the other.
  */

@@ -333,6 +333,10 @@ test_sides_limbs (void)
 
   g_assert_cmpint (mark.n, ==, 1);
   g_assert_cmpuint (mark.limbs[0], ==, right_leg);
+  /* Of a picture from behind the mark is seen from behind, too. */
+  mark = read_sides ("<pose base='standing'/><pose><hip side='right' out='30'/></pose><view turn='180' tilt='0'/>");
+  g_assert_cmpint (mark.n, ==, 1);
+  g_assert_cmpuint (mark.limbs[0], ==, 1u << SW_LIMB_LEFT_LEG);
   /* Steps from several bases move nothing by themselves. */
   mark = read_sides ("<pose base='standing'/><pose base='standing'><hip side='right' bend='30'/></pose>"
                      "<motion kind='steps' sides='alternate' limbs='legs'/>");
