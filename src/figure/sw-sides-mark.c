@@ -8,7 +8,7 @@
 
 /* From this direction on, the far limb hides behind the near one: within 40 degrees of the side. */
 #define SIDEWAYS 0.77
-/* From this direction on, the picture shows the back: 37 degrees behind the side. */
+/* From this direction on, the picture shows the body's back: 37 degrees behind the side. */
 #define BEHIND (-0.6)
 #define HEAD_PT 1.5
 /* Limbs that move by less than this, or by less than that share of the one that moves most, only go along. */
@@ -167,7 +167,7 @@ sw_sides_mark_get (SwSidesMark    *self,
       break;
     }
   /* Seen from the same side as the picture: from behind, the body's right is on the right of the paper. */
-  if (figure->camera.toward.x < BEHIND)
+  if (sw_dot (figure->solver.keys[0].body.pieces[SW_PIECE_PELVIS].axes.x, figure->camera.toward) < BEHIND)
     for (int i = 0; i < self->n; i++)
       self->limbs[i] = cross (self->limbs[i]);
 }
