@@ -49,7 +49,13 @@ def press_card(g, work):
                 break
         g.xdo("mousemove", x + w // 2, 600, "click", 5)
         g.settle()
-    g.xdo("mousemove", int(x + w * across + 4), int(y + h * down), "sleep", 0.1, "click", 1)
+    # A slow window may still be scrolling, or drawing the pages anew, when it is pressed.
+    for _ in range(6):
+        g.settle(quiet=0.5, wait=20)
+        x, y, w, h = g.screen_rect(g.find("image", f"Page {number} of *"))
+        g.xdo("mousemove", int(x + w * across + 4), int(y + h * down), "sleep", 0.1, "click", 1)
+        if g._until(lambda: g.find_all("text", "Dose line"), 5):
+            break
     g.wait("text", "Dose line")
     g.expect("text", "Dose line", "text", "1 x 10, hold 2 s, each side, effort 5, pain 3")
     g.key("F6")
