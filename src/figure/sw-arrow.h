@@ -27,6 +27,19 @@ typedef struct
   gboolean loop;
 } SwArrow;
 
+#define SW_MAX_ARROWS 8
+
+/**
+ * SwArrows:
+ * @arrows: those of one picture
+ * @n_arrows: how many
+ */
+typedef struct
+{
+  SwArrow arrows[SW_MAX_ARROWS];
+  int n_arrows;
+} SwArrows;
+
 /**
  * SwArrowShape:
  * @shaft: the line, points on paper

@@ -14,6 +14,8 @@
 
 /* An inset's arrow keeps off its ring by this. */
 #define RING_INSET 0.72
+/* As finely is an arrow's line looked at between two of its places. */
+#define ARROW_PARTS 4
 
 /* Where one picture is drawn. */
 typedef struct
@@ -58,17 +60,43 @@ crowd_at (const SwPanel *panel,
   return hits;
 }
 
-/* A corner of the cell that the figure leaves free and that is not @taken; @first of upper left, upper right, lower left,
+/* How many places of the arrows' lines the box of @size_pt round x, y holds. */
+static int
+arrows_at (const SwArrows *arrows,
+           const SwPaper  *paper,
+           double          x_pt,
+           double          y_pt,
+           double          size_pt)
+{
+  int hits = 0;
+
+  for (int i = 0; i < arrows->n_arrows; i++)
+    for (int k = 0; k + 1 < arrows->arrows[i].n_points; k++)
+      for (int part = 0; part <= ARROW_PARTS; part++)
+        {
+          const SwArrow *arrow = &arrows->arrows[i];
+          double t = (double) part / ARROW_PARTS;
+          double x = arrow->points[k].x + (arrow->points[k + 1].x - arrow->points[k].x) * t;
+          double y = arrow->points[k].y + (arrow->points[k + 1].y - arrow->points[k].y) * t;
+
+          if (fabs (sw_paper_x (paper, x) - x_pt) < size_pt / 2 && fabs (sw_paper_y (paper, y) - y_pt) < size_pt / 2)
+            hits++;
+        }
+  return hits;
+}
+
+/* A corner of the cell that figure and arrows leave free and that is not @taken; @first of upper left, upper right, lower left,
  * lower right is preferred. Returns the corner. */
 static int
-find_corner (const SwPanel *panel,
-             const SwPaper *paper,
-             Box            box,
-             double         size_pt,
-             int            first,
-             guint          taken,
-             double        *x_pt,
-             double        *y_pt)
+find_corner (const SwPanel  *panel,
+             const SwArrows *arrows,
+             const SwPaper  *paper,
+             Box             box,
+             double          size_pt,
+             int             first,
+             guint           taken,
+             double         *x_pt,
+             double         *y_pt)
 {
   double inset = size_pt / 2 + 1.0;
   double best = G_MAXDOUBLE;
@@ -79,7 +107,8 @@ find_corner (const SwPanel *panel,
       int corner = i ^ first;
       double x = corner % 2 == 1 ? box.left_pt + box.width_pt - inset : box.left_pt + inset;
       double y = corner >= 2 ? box.top_pt + box.height_pt - inset : box.top_pt + inset;
-      double crowd = crowd_at (panel, paper, x, y, 1.35 * size_pt) + 0.1 * i + ((taken >> corner & 1) != 0 ? 1000 : 0);
+      double crowd = crowd_at (panel, paper, x, y, 1.35 * size_pt) + 0.1 * i + ((taken >> corner & 1) != 0 ? 1000 : 0)
+                     + arrows_at (arrows, paper, x, y, 1.35 * size_pt);
 
       if (crowd < best)
         {
@@ -196,6 +225,7 @@ find_shift (const SwCell   *cells,
 static void
 draw_marks (const SwFigure *whole,
             const SwPanel  *panel,
+            const SwArrows *arrows,
             const SwPaper  *paper,
             Box             box,
             Marks           marks)
@@ -213,7 +243,7 @@ draw_marks (const SwFigure *whole,
     }
   if (marks.hold)
     {
-      taken |= 1u << find_corner (panel, paper, box, SW_MARK_HOLD_PT, 1, taken, &x, &y);
+      taken |= 1u << find_corner (panel, arrows, paper, box, SW_MARK_HOLD_PT, 1, taken, &x, &y);
       sw_mark_draw_hold (paper->cr, x, y);
     }
   if (marks.sides)
@@ -221,7 +251,7 @@ draw_marks (const SwFigure *whole,
       SwSidesMark sides;
 
       sw_sides_mark_get (&sides, whole);
-      find_corner (panel, paper, box, SW_SIDES_MARK_PT, 1, taken, &x, &y);
+      find_corner (panel, arrows, paper, box, SW_SIDES_MARK_PT, 1, taken, &x, &y);
       sw_sides_mark_draw (&sides, paper->cr, x, y);
     }
 }
@@ -237,12 +267,13 @@ draw_cell (const SwFigure *whole,
 {
   SwPaper paper = paper_for (&cell.panel->whole, cr, inner, scale_pt);
   SwExtent room = room_for (cell.figure, &paper, box);
+  SwArrows arrows;
 
   cairo_save (cr);
   clip_to_frame (cell.figure, &paper, box);
-  sw_panel_draw (cell.panel, cell.figure, &paper, &room);
+  sw_panel_draw (cell.panel, cell.figure, &paper, &room, &arrows);
   cairo_restore (cr);
-  draw_marks (whole, cell.panel, &paper, box, marks);
+  draw_marks (whole, cell.panel, &arrows, &paper, box, marks);
 }
 
 /* The second view in its ring, lower right in the picture's room. */
@@ -265,6 +296,7 @@ draw_ring (SwFigure      *self,
   SwPaper paper = { .cr = cr, .scale_pt = scale, .x_pt = x - middle.x * scale, .y_pt = y + middle.y * scale };
   double reach = RING_INSET * what->size / 2;
   SwExtent room = { middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach };
+  SwArrows arrows;
 
   cairo_save (cr);
   cairo_new_sub_path (cr);
@@ -272,7 +304,7 @@ draw_ring (SwFigure      *self,
   sw_paper_tone (&paper, 1);
   cairo_fill_preserve (cr);
   cairo_clip (cr);
-  sw_panel_draw (panel, view, &paper, &room);
+  sw_panel_draw (panel, view, &paper, &room, &arrows);
   cairo_restore (cr);
   cairo_new_sub_path (cr);
   cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
@@ -393,6 +425,7 @@ sw_figure_draw_at (SwFigure *self,
   SwFigure *part;
   SwPaper paper;
   SwExtent room;
+  SwArrows arrows;
   double zoom;
   Box box;
 
@@ -414,7 +447,7 @@ sw_figure_draw_at (SwFigure *self,
   cairo_rectangle (cr, 0, 0, box.width_pt, box.height_pt);
   cairo_clip (cr);
   clip_to_frame (part, &paper, box);
-  sw_panel_draw (&panel, part, &paper, &room);
+  sw_panel_draw (&panel, part, &paper, &room, &arrows);
   cairo_restore (cr);
   sw_motifs_clear (&panel.items);
 }

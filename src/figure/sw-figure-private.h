@@ -109,6 +109,7 @@ void sw_panel_add_items (SwPanel        *panel,
 void sw_panel_draw (const SwPanel   *panel,
                     const SwFigure  *figure,
                     const SwPaper   *paper,
-                    const SwExtent  *room);
+                    const SwExtent  *room,
+                    SwArrows        *arrows);
 
 G_END_DECLS

@@ -130,8 +130,9 @@ choose_columns (SwLayout *self,
       int rows = (n + columns - 1) / columns;
       double scale = fit (figure, ring, width_pt, height_pt, columns, rows);
 
-      /* Three in two columns leave a hole that a grid of more hides better. */
-      if ((n == 3 && columns == 2) || scale <= self->scale_pt)
+      /* Three in two columns leave a hole that a grid of more hides better; no more columns than their rows need. */
+      if ((n == 3 && columns == 2) || (rows > 1 && columns > 1 && (n + columns - 2) / (columns - 1) == rows)
+          || scale <= self->scale_pt)
         continue;
       self->columns = columns;
       self->rows = rows;

@@ -274,12 +274,23 @@ draw_presses (const SwPanel  *panel,
     sw_press_draw (paper, &presses[i]);
 }
 
+static void
+draw_arrow (const SwPaper *paper,
+            const SwArrow *arrow,
+            SwArrows      *arrows)
+{
+  sw_arrow_draw (paper, arrow);
+  if (arrows->n_arrows < SW_MAX_ARROWS)
+    arrows->arrows[arrows->n_arrows++] = *arrow;
+}
+
 /* A ball's flight is what a throw is about: its arrow stands for those of the hands. */
 static gboolean
 draw_flight (const SwPanel  *panel,
              const SwFigure *figure,
              const SwPaper  *paper,
-             const SwExtent *room)
+             const SwExtent *room,
+             SwArrows       *arrows)
 {
   SwSpot path[SW_THROW_PLACES];
   SwThrow flight;
@@ -291,7 +302,7 @@ draw_flight (const SwPanel  *panel,
   sw_throw_get_path (&flight, &figure->camera, path);
   sw_arrow_place (&arrow, path, SW_THROW_PLACES, NULL, &panel->items, panel->moving, paper->scale_pt, room);
   arrow.back = figure->solver.content->motion != SW_FIGURE_MOTION_ONE_WAY;
-  sw_arrow_draw (paper, &arrow);
+  draw_arrow (paper, &arrow, arrows);
   return TRUE;
 }
 
@@ -300,7 +311,8 @@ static void
 draw_rise (const SwFigure *figure,
            const SwPanel  *panel,
            const SwPaper  *paper,
-           const SwExtent *room)
+           const SwExtent *room,
+           SwArrows       *arrows)
 {
   const SwBody *body = &panel->solid->body;
   SwSpot at = sw_see (&figure->camera, sw_place (body->pieces[SW_PIECE_RIBCAGE], sw_vector (BEFORE_CHEST, 0, 0.06)));
@@ -315,14 +327,15 @@ draw_rise (const SwFigure *figure,
   for (int i = 0; i < STEP_FRAMES; i++)
     path[i] = (SwSpot){ at.x, at.y - by * (1 - (double) i / (STEP_FRAMES - 1)), 0 };
   sw_arrow_place (&arrow, path, STEP_FRAMES, NULL, &panel->items, ~0u, paper->scale_pt, room);
-  sw_arrow_draw (paper, &arrow);
+  draw_arrow (paper, &arrow, arrows);
 }
 
 static void
 draw_arrows (const SwPanel  *panel,
              const SwFigure *figure,
              const SwPaper  *paper,
-             const SwExtent *room)
+             const SwExtent *room,
+             SwArrows       *arrows)
 {
   const SwFigureContent *content = figure->solver.content;
   SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
@@ -330,7 +343,7 @@ draw_arrows (const SwPanel  *panel,
 
   if (panel->to_phase <= panel->from_phase)
     {
-      draw_rise (figure, panel, paper, room);
+      draw_rise (figure, panel, paper, room, arrows);
       return;
     }
 
@@ -353,7 +366,7 @@ draw_arrows (const SwPanel  *panel,
                           panel->moving, paper->scale_pt, room);
           arrow.back = content->motion == SW_FIGURE_MOTION_THERE_AND_BACK;
         }
-      sw_arrow_draw (paper, &arrow);
+      draw_arrow (paper, &arrow, arrows);
     }
 }
 
@@ -363,16 +376,19 @@ draw_arrows (const SwPanel  *panel,
  * @figure: its figure
  * @paper: where to draw
  * @room: what the arrow must not leave, parts of stature
+ * @arrows: (out): the arrows it drew; those that press against something are not among them
  */
 void
 sw_panel_draw (const SwPanel  *panel,
                const SwFigure *figure,
                const SwPaper  *paper,
-               const SwExtent *room)
+               const SwExtent *room,
+               SwArrows       *arrows)
 {
   const SwFigureContent *content = figure->solver.content;
   SwBreath breath;
 
+  arrows->n_arrows = 0;
   if (!figure->fine || sw_close_shows_furniture (figure))
     sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
                           figure->above, figure->below);
@@ -397,6 +413,6 @@ sw_panel_draw (const SwPanel  *panel,
     sw_breath_draw (paper, &breath);
   if (content->motion == SW_FIGURE_MOTION_PRESS)
     draw_presses (panel, figure, paper, room);
-  else if (!draw_flight (panel, figure, paper, room))
-    draw_arrows (panel, figure, paper, room);
+  else if (!draw_flight (panel, figure, paper, room, arrows))
+    draw_arrows (panel, figure, paper, room, arrows);
 }

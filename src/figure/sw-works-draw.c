@@ -110,6 +110,9 @@ sw_works_draw (const SwPaper      *paper,
 
         if (patch->area != works[i].area)
           continue;
+        /* A close picture cuts the forearm off where its muscles are; the view beside it shows them. */
+        if (item->body->fine && patch->part == SW_PART_FOREARM)
+          continue;
         for (int side = 0; side < 2; side++)
           {
             if (!on[side] || (!sw_figure_area_is_sided (works[i].area) && side == 1))
