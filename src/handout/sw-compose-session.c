@@ -172,24 +172,6 @@ compose_other (SwComposer  *self,
   return TRUE;
 }
 
-/* Exercises that follow one another. */
-static gboolean
-compose_run (SwComposer  *self,
-             GPtrArray   *run,
-             SwClient    *client,
-             const char  *heading,
-             GError     **error)
-{
-  if (self->layout == SW_LAYOUT_COMPACT || self->layout == SW_LAYOUT_SUMMARY)
-    return sw_compose_cards (self, run, client, heading, error);
-
-  for (guint i = 0; i < run->len; i++)
-    if (!sw_compose_exercise (self, g_ptr_array_index (run, i), client, heading, error))
-      return FALSE;
-
-  return TRUE;
-}
-
 static gboolean
 compose_items (SwComposer  *self,
                GListModel  *items,
@@ -197,25 +179,22 @@ compose_items (SwComposer  *self,
                const char  *heading,
                GError     **error)
 {
-  g_autoptr (GPtrArray) run = g_ptr_array_new_with_free_func (g_object_unref);
-
   for (guint i = 0; i < g_list_model_get_n_items (items); i++)
     {
       g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+      gboolean fine;
 
-      if (sw_item_get_kind (item) == SW_ITEM_EXERCISE)
-        {
-          g_ptr_array_add (run, g_steal_pointer (&item));
-          continue;
-        }
-      if (!compose_run (self, run, client, heading, error))
-        return FALSE;
-      g_ptr_array_set_size (run, 0);
-      if (!compose_other (self, item, client, heading, error))
+      if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
+        fine = compose_other (self, item, client, heading, error);
+      else if (self->layout == SW_LAYOUT_COMPACT)
+        fine = sw_compose_brief (self, item, client, heading, error);
+      else
+        fine = sw_compose_exercise (self, item, client, heading, error);
+      if (!fine)
         return FALSE;
     }
 
-  return compose_run (self, run, client, heading, error);
+  return TRUE;
 }
 
 static gboolean

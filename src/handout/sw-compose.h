@@ -37,6 +37,11 @@ gboolean sw_compose_exercise (SwComposer  *composer,
                               SwClient    *client,
                               const char  *heading,
                               GError     **error);
+gboolean sw_compose_brief (SwComposer  *composer,
+                           SwItem      *item,
+                           SwClient    *client,
+                           const char  *heading,
+                           GError     **error);
 gboolean sw_compose_cards (SwComposer  *composer,
                            GPtrArray   *items,
                            SwClient    *client,

@@ -33,7 +33,7 @@ G_BEGIN_DECLS
  * @frame_width_pt: width of the frame
  * @rail: whether a rail at the left holds together what is composed now
  * @rail_starts: whether the rail's first piece has still to be drawn
- * @n_cards: how many cards stand beside one another
+ * @n_cards: how many cards for the wall stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far

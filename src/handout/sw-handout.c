@@ -255,7 +255,6 @@ lay_out_as_planned (SwHandout    *self,
     case SW_LAYOUT_SUMMARY:
       return lay_out_wall (self, programme, error);
     case SW_LAYOUT_COMPACT:
-      composer->n_cards = MIN (2, sw_style_get_most_cards (&composer->style));
       return lay_out (self, programme, NULL, error);
     case SW_LAYOUT_FULL:
     case SW_LAYOUT_LARGE_PRINT:

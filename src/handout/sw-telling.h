@@ -92,6 +92,20 @@ void sw_part_add_care (SwFlow    *flow,
                        SwTelling *telling,
                        double     space_pt);
 
+gboolean sw_card_begin (SwTelling   *telling,
+                        SwComposer  *composer,
+                        SwItem      *item,
+                        SwClient    *client,
+                        GError     **error);
+void sw_card_add_rule (SwFlow *flow);
+void sw_card_add_name (SwFlow     *flow,
+                       SwTelling  *telling,
+                       const char *heading);
+void sw_card_add_picture (SwFlow    *flow,
+                          SwTelling *telling,
+                          double     width_pt,
+                          double     tallest);
+
 char *sw_telling_dup_care (SwTelling *telling);
 void sw_flow_add_number (SwFlow     *flow,
                          SwTag      *tag,

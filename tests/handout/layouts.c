@@ -371,6 +371,28 @@ test_parts (void)
     }
 }
 
+static guint
+count_words (const char *dump,
+             const char *wanted)
+{
+  guint n = 0;
+
+  for (const char *at = strstr (dump, wanted); at != NULL; at = strstr (at + 1, words))
+    n++;
+  return n;
+}
+
+/* In brief too everybody is told how to get ready before what to do. */
+static void
+test_compact_gets_ready (void)
+{
+  g_autofree char *full = tell (SW_LAYOUT_FULL, SW_PAGE_PARTS_USUAL, NULL);
+  g_autofree char *compact = tell (SW_LAYOUT_COMPACT, SW_PAGE_PARTS_USUAL, NULL);
+
+  g_assert_cmpuint (count_words (compact, "Get ready"), >, 0);
+  g_assert_cmpuint (count_words (compact, "Get ready"), ==, count_words (full, "Get ready"));
+}
+
 static void
 test_page_counts (void)
 {
@@ -411,6 +433,7 @@ main (int    argc,
   g_test_add_func ("/layouts/any", test_any);
   g_test_add_func ("/layouts/stop-stays", test_stop_stays);
   g_test_add_func ("/layouts/parts", test_parts);
+  g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
   g_test_add_func ("/layouts/page-counts", test_page_counts);
   g_test_add_func ("/layouts/large-print", test_large_print);
   return g_test_run ();
