@@ -377,7 +377,7 @@ count_words (const char *dump,
 {
   guint n = 0;
 
-  for (const char *at = strstr (dump, wanted); at != NULL; at = strstr (at + 1, words))
+  for (const char *at = strstr (dump, wanted); at != NULL; at = strstr (at + 1, wanted))
     n++;
   return n;
 }
