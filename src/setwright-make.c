@@ -201,7 +201,7 @@ choose_pages (SwHandoutOptions *how,
   how->parts = (how->parts & ~left_out) | added;
   how->save_ink = how->save_ink || save_ink;
   how->landscape = how->landscape || landscape;
-  how->form = form;
+  how->form = how->form || form;
   if (layout != NULL)
     {
       g_autoptr (GEnumClass) layouts = g_type_class_ref (SW_TYPE_LAYOUT);

@@ -29,6 +29,7 @@ sw_handout_options_init (SwHandoutOptions *options,
     .parts = sw_page_plan_get_parts (plan),
     .save_ink = sw_page_plan_get_save_ink (plan),
     .landscape = sw_page_plan_get_landscape (plan),
+    .form = sw_page_plan_get_form (plan),
   };
 }
 
@@ -42,6 +43,18 @@ sw_handout_parts_of_layout (SwLayout layout)
 {
   return layout == SW_LAYOUT_SUMMARY ? SW_SET (SW_PAGE_PART_LETTERHEAD)
                                      : SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
+}
+
+/**
+ * sw_handout_parts_to_fill_in:
+ *
+ * Returns: set of #SwPagePart that can be shown in that layout and in which the client ticks or writes
+ */
+SwSet
+sw_handout_parts_to_fill_in (SwLayout layout)
+{
+  return sw_handout_parts_of_layout (layout)
+         & (SW_SET (SW_PAGE_PART_SELF_CHECK) | SW_SET (SW_PAGE_PART_LOG) | SW_SET (SW_PAGE_PART_SIGNATURE));
 }
 
 /**

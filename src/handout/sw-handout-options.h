@@ -38,6 +38,7 @@ void sw_handout_options_init (SwHandoutOptions *options,
                               SwProgramme      *programme,
                               const char       *date);
 SwSet sw_handout_parts_of_layout (SwLayout layout);
+SwSet sw_handout_parts_to_fill_in (SwLayout layout);
 double sw_handout_options_get_body_pt (const SwHandoutOptions *options);
 
 G_END_DECLS

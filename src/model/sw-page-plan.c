@@ -14,6 +14,7 @@ enum
   PROP_PARTS,
   PROP_SAVE_INK,
   PROP_LANDSCAPE,
+  PROP_FORM,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -26,6 +27,7 @@ struct _SwPagePlan
   SwSet parts;
   int save_ink;
   int landscape;
+  int form;
   char **extras;
 };
 
@@ -54,6 +56,9 @@ sw_page_plan_get_property (GObject    *object,
       break;
     case PROP_LANDSCAPE:
       g_value_set_boolean (value, self->landscape);
+      break;
+    case PROP_FORM:
+      g_value_set_boolean (value, self->form);
       break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
@@ -87,6 +92,9 @@ sw_page_plan_set_property (GObject      *object,
       break;
     case PROP_LANDSCAPE:
       changed = sw_field_set_int (&self->landscape, g_value_get_boolean (value));
+      break;
+    case PROP_FORM:
+      changed = sw_field_set_int (&self->form, g_value_get_boolean (value));
       break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
@@ -124,6 +132,7 @@ sw_page_plan_class_init (SwPagePlanClass *klass)
   properties[PROP_PARTS] = g_param_spec_uint64 ("parts", NULL, NULL, 0, G_MAXUINT64, SW_PAGE_PARTS_USUAL, flags);
   properties[PROP_SAVE_INK] = g_param_spec_boolean ("save-ink", NULL, NULL, FALSE, flags);
   properties[PROP_LANDSCAPE] = g_param_spec_boolean ("landscape", NULL, NULL, FALSE, flags);
+  properties[PROP_FORM] = g_param_spec_boolean ("form", NULL, NULL, FALSE, flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -165,6 +174,7 @@ sw_page_plan_copy (SwPagePlan *self)
   copy->parts = self->parts;
   copy->save_ink = self->save_ink;
   copy->landscape = self->landscape;
+  copy->form = self->form;
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   return copy;
 }
@@ -205,6 +215,14 @@ sw_page_plan_get_landscape (SwPagePlan *self)
   g_return_val_if_fail (SW_IS_PAGE_PLAN (self), FALSE);
 
   return self->landscape;
+}
+
+gboolean
+sw_page_plan_get_form (SwPagePlan *self)
+{
+  g_return_val_if_fail (SW_IS_PAGE_PLAN (self), FALSE);
+
+  return self->form;
 }
 
 /**

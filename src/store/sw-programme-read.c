@@ -26,7 +26,7 @@ static const char *const client_known[]
         "text-points", "language",   "precautions",   "equipment", NULL };
 static const char *const clinic_known[]
     = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
-static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", NULL };
+static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
 static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
 static const char *const section_known[] = { "kind", "title", NULL };
@@ -195,6 +195,7 @@ read_pages (xmlNode    *node,
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   g_autofree char *save_ink = sw_xml_dup_attribute (node, "save-ink");
   g_autofree char *landscape = sw_xml_dup_attribute (node, "landscape");
+  g_autofree char *form = sw_xml_dup_attribute (node, "form");
   int layout;
   SwSet left_out;
   SwSet added;
@@ -207,8 +208,8 @@ read_pages (xmlNode    *node,
   sw_extras_add_attributes (extras, NULL, node, pages_known);
   sw_extras_add_children (extras, NULL, node);
   g_object_set (plan, "layout", layout, "parts", (SW_PAGE_PARTS_USUAL & ~left_out) | added, "save-ink",
-                g_strcmp0 (save_ink, "yes") == 0, "landscape", g_strcmp0 (landscape, "yes") == 0, "extras",
-                sw_extras_end (extras), NULL);
+                g_strcmp0 (save_ink, "yes") == 0, "landscape", g_strcmp0 (landscape, "yes") == 0, "form",
+                g_strcmp0 (form, "yes") == 0, "extras", sw_extras_end (extras), NULL);
   return TRUE;
 }
 

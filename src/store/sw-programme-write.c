@@ -111,7 +111,8 @@ write_pages (SwPagePlan  *plan,
   SwSet parts = sw_page_plan_get_parts (plan);
 
   if (sw_page_plan_get_layout (plan) == SW_LAYOUT_FULL && parts == SW_PAGE_PARTS_USUAL
-      && !sw_page_plan_get_save_ink (plan) && !sw_page_plan_get_landscape (plan) && extras[0] == NULL)
+      && !sw_page_plan_get_save_ink (plan) && !sw_page_plan_get_landscape (plan) && !sw_page_plan_get_form (plan)
+      && extras[0] == NULL)
     return;
 
   sw_xml_writer_open (writer, "pages");
@@ -122,6 +123,8 @@ write_pages (SwPagePlan  *plan,
     sw_xml_writer_attribute (writer, "save-ink", "yes");
   if (sw_page_plan_get_landscape (plan))
     sw_xml_writer_attribute (writer, "landscape", "yes");
+  if (sw_page_plan_get_form (plan))
+    sw_xml_writer_attribute (writer, "form", "yes");
   sw_extras_write_attributes (extras, NULL, writer);
   sw_extras_write_nodes (extras, NULL, writer);
   sw_xml_writer_close (writer);

@@ -32,6 +32,22 @@ add_filter (GtkFileChooser *chooser,
   gtk_file_chooser_add_filter (chooser, filter);
 }
 
+static const char *
+get_save_title (SwFileKind kind)
+{
+  switch (kind)
+    {
+    case SW_FILE_KIND_PDF:
+      return _ ("Save the handout as PDF");
+    case SW_FILE_KIND_FORM:
+      return _ ("Save the handout as PDF to fill in");
+    case SW_FILE_KIND_PROGRAMME:
+    case SW_FILE_KIND_LOGO:
+    default:
+      return _ ("Save the programme");
+    }
+}
+
 static void
 response_cb (GtkNativeDialog *dialog,
              int              response,
@@ -107,9 +123,7 @@ sw_file_dialog_save_async (GtkWindow           *parent,
                            GAsyncReadyCallback  callback,
                            gpointer             data)
 {
-  run (parent, GTK_FILE_CHOOSER_ACTION_SAVE, kind,
-       kind == SW_FILE_KIND_PDF ? _ ("Save the handout as PDF") : _ ("Save the programme"), _ ("_Save"), name,
-       cancellable, callback, data);
+  run (parent, GTK_FILE_CHOOSER_ACTION_SAVE, kind, get_save_title (kind), _ ("_Save"), name, cancellable, callback, data);
 }
 
 /**

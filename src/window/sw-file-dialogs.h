@@ -9,6 +9,7 @@ typedef enum
 {
   SW_FILE_KIND_PROGRAMME,
   SW_FILE_KIND_PDF,
+  SW_FILE_KIND_FORM,
   SW_FILE_KIND_LOGO,
 } SwFileKind;
 

@@ -30,9 +30,11 @@ struct _SwPagesButton
   GtkBox *layouts;
   GtkCheckButton *landscape;
   GtkCheckButton *save_ink;
+  GtkBox *ways;
   GtkBox *parts;
   GtkLabel *no_more;
 
+  GtkCheckButton *form;
   GtkCheckButton *layout_radios[N_LAYOUTS];
   GtkCheckButton *part_checks[N_PARTS];
 
@@ -97,6 +99,15 @@ save_ink_toggled_cb (SwPagesButton *self)
 }
 
 static void
+form_toggled_cb (SwPagesButton *self)
+{
+  gboolean form = gtk_check_button_get_active (self->form);
+
+  if (may_set (self))
+    set (self, form ? _("Make the PDF one to fill in") : _("Make the PDF one to read only"), "form", form);
+}
+
+static void
 part_toggled_cb (SwPagesButton  *self,
                  GtkCheckButton *check)
 {
@@ -118,7 +129,8 @@ part_toggled_cb (SwPagesButton  *self,
       }
 }
 
-/* Shows the plan as it is now; only parts that the layout has can be chosen. */
+/* Shows the plan as it is now; only parts that the layout has can be chosen, and only where there is something to fill
+ * in can it be filled in on a screen. */
 static void
 refresh (SwPagesButton *self)
 {
@@ -126,12 +138,16 @@ refresh (SwPagesButton *self)
   SwLayout layout = sw_page_plan_get_layout (plan);
   SwSet parts = sw_page_plan_get_parts (plan);
   SwSet possible = sw_handout_parts_of_layout (layout);
+  SwSet to_fill_in = sw_handout_parts_to_fill_in (layout);
 
   self->refreshing = TRUE;
   gtk_check_button_set_active (self->layout_radios[layout], TRUE);
   gtk_check_button_set_active (self->landscape, sw_page_plan_get_landscape (plan));
   gtk_widget_set_visible (GTK_WIDGET (self->landscape), layout == SW_LAYOUT_SUMMARY);
   gtk_check_button_set_active (self->save_ink, sw_page_plan_get_save_ink (plan));
+  gtk_check_button_set_active (self->form, sw_page_plan_get_form (plan));
+  gtk_widget_set_visible (GTK_WIDGET (self->form), to_fill_in != 0);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->form), (parts & to_fill_in) != 0);
   for (int part = 0; part < N_PARTS; part++)
     {
       gtk_check_button_set_active (self->part_checks[part], (parts & SW_SET (part)) != 0);
@@ -196,6 +212,11 @@ fill (SwPagesButton *self)
       self->layout_radios[layout] = radio;
     }
 
+  self->form = explained_check_new (_("PDF to fill in on a tablet"),
+                                    _("Boxes can be ticked, lines written on. On paper nothing changes."));
+  g_signal_connect_object (self->form, "toggled", G_CALLBACK (form_toggled_cb), self, G_CONNECT_SWAPPED);
+  gtk_box_append (self->ways, GTK_WIDGET (self->form));
+
   for (int part = 0; part < N_PARTS; part++)
     {
       GtkCheckButton *check = part_check_new ((SwPagePart) part);
@@ -246,6 +267,7 @@ sw_pages_button_class_init (SwPagesButtonClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwPagesButton, layouts);
   gtk_widget_class_bind_template_child (widget_class, SwPagesButton, landscape);
   gtk_widget_class_bind_template_child (widget_class, SwPagesButton, save_ink);
+  gtk_widget_class_bind_template_child (widget_class, SwPagesButton, ways);
   gtk_widget_class_bind_template_child (widget_class, SwPagesButton, parts);
   gtk_widget_class_bind_template_child (widget_class, SwPagesButton, no_more);
   gtk_widget_class_bind_template_callback (widget_class, landscape_toggled_cb);

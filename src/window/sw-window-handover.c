@@ -189,17 +189,28 @@ pdf_chosen_cb (GObject      *object,
     make_pdf (SW_WINDOW (object), path, pdf_made_cb);
 }
 
+/* Whether the PDF has what can be filled in on a screen, by the therapist's choice. */
+static gboolean
+is_form (SwPagePlan *plan)
+{
+  SwSet to_fill_in = sw_handout_parts_to_fill_in (sw_page_plan_get_layout (plan));
+
+  return sw_page_plan_get_form (plan) && (sw_page_plan_get_parts (plan) & to_fill_in) != 0;
+}
+
 static void
 save_pdf_activated_cb (GSimpleAction *action,
                        GVariant      *parameter,
                        gpointer       data)
 {
   SwWindow *self = data;
+  gboolean form = is_form (sw_programme_get_page_plan (sw_document_get_programme (self->document)));
 
   (void) action;
   (void) parameter;
   if (may_hand_over (self))
-    sw_file_dialog_save_async (GTK_WINDOW (self), SW_FILE_KIND_PDF, _ ("handout.pdf"), self->cancellable,
+    sw_file_dialog_save_async (GTK_WINDOW (self), form ? SW_FILE_KIND_FORM : SW_FILE_KIND_PDF,
+                               form ? _ ("handout-to-fill-in.pdf") : _ ("handout.pdf"), self->cancellable,
                                pdf_chosen_cb, NULL);
 }
 

@@ -1,5 +1,6 @@
 #!/usr/bin/python3
 """How the pages look: another layout and back, a card pressed on the page, the summary on its side as PDF."""
+import os
 import re
 import subprocess
 
@@ -61,6 +62,20 @@ def press_card(g, work):
     g.key("Escape")
 
 
+def info(pdf):
+    return subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
+
+
+def save_pdf(g, title, pdf):
+    g.key("ctrl+e")
+    g.wait_window(title)
+    g.key("ctrl+a")
+    g.type(pdf)
+    g.key("Return")
+    check(g._until(lambda: os.path.exists(pdf)), f"{pdf} was not saved")
+    g.wait("label", "The handout is saved.")
+
+
 def test(work):
     g = work.start()
     g.wait("row", "Sit to stand, *")
@@ -97,26 +112,35 @@ def test(work):
     g.key("ctrl+z")
     check(ticked(g, "Log to fill in"), "undo did not bring the log back")
 
+    # A PDF to fill in: one step, told where it is saved, with fields in it.
+    g.press("checkbox", "PDF to fill in on a tablet")
+    check(ticked(g, "PDF to fill in on a tablet"), "the PDF to fill in is not chosen")
+    g.key("ctrl+z")
+    g.expect("checkbox", "PDF to fill in on a tablet", "state", "!checked")
+    g.key("ctrl+shift+z")
+    check(ticked(g, "PDF to fill in on a tablet"), "the PDF to fill in is not chosen again")
+    g.key("Escape")
+    g.wait_gone("checkbox", "Summary")
+    form = work.path("form.pdf")
+    save_pdf(g, "Save the handout as PDF to fill in", form)
+    check(re.search(r"^Form: +AcroForm$", info(form), re.MULTILINE), "the PDF cannot be filled in")
+    open_choices(g)
+
     # The summary, on its side; nothing else can lie on its side.
     check(not g.find_all("checkbox", "The page on its side"), "full pages can lie on their side")
     g.press("checkbox", "Summary")
+    g.wait_gone("checkbox", "PDF to fill in on a tablet")
     g.press("checkbox", "The page on its side")
     check(ticked(g, "The page on its side"), "the summary does not lie on its side")
     g.key("Escape")
     g.wait_gone("checkbox", "Summary")
     save(g, work)
     with open(work.file, encoding="utf-8") as file:
-        check('<pages layout="summary" landscape="yes"/>' in file.read(), "the page plan was not saved")
+        check('<pages layout="summary" landscape="yes" form="yes"/>' in file.read(), "the page plan was not saved")
 
     pdf = work.path("summary.pdf")
-    g.key("ctrl+e")
-    g.wait_window("Save the handout as PDF")
-    g.key("ctrl+a")
-    g.type(pdf)
-    g.key("Return")
-    g.wait("label", "The handout is saved.")
-    facts = subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
-    width, height = (float(size) for size in re.search(r"Page size: +([\d.]+) x ([\d.]+)", facts).groups())
+    save_pdf(g, "Save the handout as PDF", pdf)
+    width, height = (float(size) for size in re.search(r"Page size: +([\d.]+) x ([\d.]+)", info(pdf)).groups())
     check(width > height, f"the PDF's page is {width} by {height} points")
     check("Stop and get help" in work.words(pdf), "the summary does not say when to stop")
 

@@ -178,6 +178,36 @@ test_missing (void)
   g_assert_nonnull (strstr (warning, "U+10FFFD"));
 }
 
+/* The programme's plan makes a form of every layout in which there is something to fill in, and only there. */
+static void
+test_planned (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  SwPagePlan *plan = sw_programme_get_page_plan (programme);
+
+  for (int layout = 0; layout < sw_term_get_n_values (SW_TYPE_LAYOUT); layout++)
+    {
+      SwSet to_fill_in = sw_handout_parts_to_fill_in ((SwLayout) layout);
+
+      for (int shown = 0; shown <= 1; shown++)
+        {
+          g_autoptr (SwHandout) handout = NULL;
+          g_autoptr (GError) error = NULL;
+          g_autofree char *fields = NULL;
+          SwHandoutOptions options;
+
+          g_object_set (plan, "layout", layout, "form", TRUE, "parts",
+                        (guint64) (shown ? SW_PAGE_PARTS_USUAL : SW_PAGE_PARTS_USUAL & ~to_fill_in), NULL);
+          sw_handout_options_init (&options, programme, DAY);
+          handout = sw_handout_new (programme, &options, &error);
+          g_assert_no_error (error);
+          fields = filter (handout, "field ", TRUE);
+          g_test_message ("layout %d, shown %d", layout, shown);
+          g_assert_cmpint (fields[0] != '\0', ==, shown && to_fill_in != 0);
+        }
+    }
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -188,5 +218,6 @@ main (int   argc,
   g_test_add_func ("/form/same-bytes", test_same_bytes);
   g_test_add_func ("/form/long-address", test_long_address);
   g_test_add_func ("/form/missing", test_missing);
+  g_test_add_func ("/form/planned", test_planned);
   return g_test_run ();
 }

@@ -116,6 +116,7 @@ test_values (void)
   g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
   g_autoptr (SwMeasurement) measurement
       = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_measurements (programme)), 0);
+  SwPagePlan *plan = sw_programme_get_page_plan (programme);
   const SwDose *dose = sw_item_get_dose (items->pdata[0]);
   const SwExerciseFacts *facts;
 
@@ -125,6 +126,14 @@ test_values (void)
                     SW_SET (SW_PRECAUTION_HIGH_BLOOD_PRESSURE) | SW_SET (SW_PRECAUTION_FALL_RISK));
   g_assert_cmpfloat (sw_measurement_get_right (measurement), ==, 8.5);
   g_assert_true (isnan (sw_measurement_get_both (measurement)));
+
+  g_assert_cmpint (sw_page_plan_get_layout (plan), ==, SW_LAYOUT_COMPACT);
+  g_assert_cmpuint (sw_page_plan_get_parts (plan), ==,
+                    (SW_PAGE_PARTS_USUAL & ~SW_SET (SW_PAGE_PART_KEY)) | SW_SET (SW_PAGE_PART_SIGNATURE));
+  g_assert_true (sw_page_plan_get_save_ink (plan));
+  g_assert_true (sw_page_plan_get_landscape (plan));
+  g_assert_true (sw_page_plan_get_form (plan));
+  g_assert_cmpstr (sw_page_plan_get_extras (plan)[0], ==, NULL);
 
   facts = sw_exercise_get_facts (sw_item_get_exercise (items->pdata[0]));
   g_assert_cmpstr (facts->dose_reason, ==, "Older adults start with more repetitions and less load.");
@@ -214,46 +223,48 @@ static const Bad bad_programmes[] = {
   { "text-points=\"14\"", "text-points=\"nan\"", SW_XML_ERROR_RANGE, 3, "nan" },
   { "language=\"en\"", "language=\"\"", SW_XML_ERROR_INVALID, 3, "language" },
   { "fall-risk\" equip", "fall-risk flying\" equip", SW_XML_ERROR_INVALID, 3, "flying" },
-  { "date=\"2026-11-20\" test", "date=\"2026-02-30\" test", SW_XML_ERROR_RANGE, 10, "2026-02-30" },
-  { "measure=\"seconds\" left", "measure=\"years\" left", SW_XML_ERROR_INVALID, 10, "years" },
-  { "left=\"22\"", "left=\"1e999\"", SW_XML_ERROR_RANGE, 10, "left" },
-  { "monday wednesday", "monday someday", SW_XML_ERROR_INVALID, 13, "someday" },
-  { "kind=\"warm-up\"", "kind=\"hot\"", SW_XML_ERROR_INVALID, 14, "hot" },
-  { "exercise=\"heel-raise-sitting\"", "exercise=\"heel-raise\"", SW_XML_ERROR_INVALID, 15, "heel-raise" },
-  { "id=\"i2\"", "id=\"i1\"", SW_XML_ERROR_INVALID, 20, "i1" },
-  { "id=\"i2\"", "id=\"\"", SW_XML_ERROR_INVALID, 20, "id" },
-  { "<dose sets=\"2\"", "<dose sets=\"-2\"", SW_XML_ERROR_RANGE, 16, "-2" },
-  { "<dose sets=\"2\"", "<dose sets=\"2000000000\"", SW_XML_ERROR_RANGE, 16, "2000000000" },
-  { "<dose sets=\"2\"", "<dose sets=\"99999999999999999999\"", SW_XML_ERROR_RANGE, 16, "sets" },
-  { "<dose sets=\"2\"", "<dose sets=\"2.5\"", SW_XML_ERROR_RANGE, 16, "2.5" },
-  { "repetitions=\"8-12\"", "repetitions=\"12-8\"", SW_XML_ERROR_RANGE, 16, "12-8" },
-  { "repetitions=\"8-12\"", "repetitions=\"-5\"", SW_XML_ERROR_RANGE, 16, "-5" },
-  { "repetitions=\"8-12\"", "repetitions=\"0-12\"", SW_XML_ERROR_RANGE, 16, "0-12" },
-  { "tempo=\"2-0-X-1\"", "tempo=\"2-0\"", SW_XML_ERROR_RANGE, 16, "tempo" },
-  { "tempo=\"2-0-X-1\"", "tempo=\"2-0-99-1\"", SW_XML_ERROR_RANGE, 16, "tempo" },
-  { "load=\"2.5 kg\"", "load=\"-2.5 kg\"", SW_XML_ERROR_RANGE, 16, "-2.5 kg" },
-  { "load=\"2.5 kg\"", "load=\"2.5 stone\"", SW_XML_ERROR_RANGE, 16, "stone" },
-  { "load=\"2.5 kg\"", "load=\"0x10 kg\"", SW_XML_ERROR_RANGE, 16, "0x10" },
-  { "load=\"2.5 kg\"", "load=\"inf kg\"", SW_XML_ERROR_RANGE, 16, "inf" },
-  { "load=\"2.5 kg\"", "load=\"501 kg\"", SW_XML_ERROR_RANGE, 16, "501" },
-  { " extra-side=\"right\"", "", SW_XML_ERROR_INVALID, 16, "extra-side" },
-  { "pain-limit=\"3\"/>\n          <note>", "pain-limit=\"11\"/>\n          <note>", SW_XML_ERROR_RANGE, 16, "11" },
-  { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", SW_XML_ERROR_INVALID, 24, "dose" },
-  { "rounds=\"3\"", "rounds=\"0\"", SW_XML_ERROR_RANGE, 23, "rounds" },
-  { "<rest id=\"i6\" seconds=\"20\"/>", "<circuit id=\"i6\"/>", SW_XML_ERROR_INVALID, 27, "circuit" },
-  { "seconds=\"90\"", "seconds=\"9000\"", SW_XML_ERROR_RANGE, 20, "9000" },
+  { "layout=\"compact\"", "layout=\"wide\"", SW_XML_ERROR_INVALID, 9, "wide" },
+  { "leave-out=\"key\"", "leave-out=\"lock\"", SW_XML_ERROR_INVALID, 9, "lock" },
+  { "date=\"2026-11-20\" test", "date=\"2026-02-30\" test", SW_XML_ERROR_RANGE, 11, "2026-02-30" },
+  { "measure=\"seconds\" left", "measure=\"years\" left", SW_XML_ERROR_INVALID, 11, "years" },
+  { "left=\"22\"", "left=\"1e999\"", SW_XML_ERROR_RANGE, 11, "left" },
+  { "monday wednesday", "monday someday", SW_XML_ERROR_INVALID, 14, "someday" },
+  { "kind=\"warm-up\"", "kind=\"hot\"", SW_XML_ERROR_INVALID, 15, "hot" },
+  { "exercise=\"heel-raise-sitting\"", "exercise=\"heel-raise\"", SW_XML_ERROR_INVALID, 16, "heel-raise" },
+  { "id=\"i2\"", "id=\"i1\"", SW_XML_ERROR_INVALID, 21, "i1" },
+  { "id=\"i2\"", "id=\"\"", SW_XML_ERROR_INVALID, 21, "id" },
+  { "<dose sets=\"2\"", "<dose sets=\"-2\"", SW_XML_ERROR_RANGE, 17, "-2" },
+  { "<dose sets=\"2\"", "<dose sets=\"2000000000\"", SW_XML_ERROR_RANGE, 17, "2000000000" },
+  { "<dose sets=\"2\"", "<dose sets=\"99999999999999999999\"", SW_XML_ERROR_RANGE, 17, "sets" },
+  { "<dose sets=\"2\"", "<dose sets=\"2.5\"", SW_XML_ERROR_RANGE, 17, "2.5" },
+  { "repetitions=\"8-12\"", "repetitions=\"12-8\"", SW_XML_ERROR_RANGE, 17, "12-8" },
+  { "repetitions=\"8-12\"", "repetitions=\"-5\"", SW_XML_ERROR_RANGE, 17, "-5" },
+  { "repetitions=\"8-12\"", "repetitions=\"0-12\"", SW_XML_ERROR_RANGE, 17, "0-12" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0\"", SW_XML_ERROR_RANGE, 17, "tempo" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0-99-1\"", SW_XML_ERROR_RANGE, 17, "tempo" },
+  { "load=\"2.5 kg\"", "load=\"-2.5 kg\"", SW_XML_ERROR_RANGE, 17, "-2.5 kg" },
+  { "load=\"2.5 kg\"", "load=\"2.5 stone\"", SW_XML_ERROR_RANGE, 17, "stone" },
+  { "load=\"2.5 kg\"", "load=\"0x10 kg\"", SW_XML_ERROR_RANGE, 17, "0x10" },
+  { "load=\"2.5 kg\"", "load=\"inf kg\"", SW_XML_ERROR_RANGE, 17, "inf" },
+  { "load=\"2.5 kg\"", "load=\"501 kg\"", SW_XML_ERROR_RANGE, 17, "501" },
+  { " extra-side=\"right\"", "", SW_XML_ERROR_INVALID, 17, "extra-side" },
+  { "pain-limit=\"3\"/>\n          <note>", "pain-limit=\"11\"/>\n          <note>", SW_XML_ERROR_RANGE, 17, "11" },
+  { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", SW_XML_ERROR_INVALID, 25, "dose" },
+  { "rounds=\"3\"", "rounds=\"0\"", SW_XML_ERROR_RANGE, 24, "rounds" },
+  { "<rest id=\"i6\" seconds=\"20\"/>", "<circuit id=\"i6\"/>", SW_XML_ERROR_INVALID, 28, "circuit" },
+  { "seconds=\"90\"", "seconds=\"9000\"", SW_XML_ERROR_RANGE, 21, "9000" },
   { "<clinic name", "<client/><clinic name", SW_XML_ERROR_INVALID, 8, "second" },
-  { "finding=\"precaution:fall-risk:i1\"", "", SW_XML_ERROR_INVALID, 37, "finding" },
-  { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 49, "Heel Raise" },
-  { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 50, "moon" },
-  { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 50, "pace-seconds" },
-  { "state=\"in-review\"", "state=\"fine\"", SW_XML_ERROR_INVALID, 53, "fine" },
-  { "state=\"in-review\" ", "", SW_XML_ERROR_INVALID, 53, "state" },
-  { "due=\"2027-05-31\"", "due=\"2027-06-31\"", SW_XML_ERROR_RANGE, 53, "2027-06-31" },
-  { "<review state", "<review state=\"draft\"/><review state", SW_XML_ERROR_INVALID, 53, "second" },
-  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 57, "xml:lang" },
-  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 57, "name" },
-  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 81, "flying" },
+  { "finding=\"precaution:fall-risk:i1\"", "", SW_XML_ERROR_INVALID, 38, "finding" },
+  { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 50, "Heel Raise" },
+  { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 51, "moon" },
+  { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 51, "pace-seconds" },
+  { "state=\"in-review\"", "state=\"fine\"", SW_XML_ERROR_INVALID, 54, "fine" },
+  { "state=\"in-review\" ", "", SW_XML_ERROR_INVALID, 54, "state" },
+  { "due=\"2027-05-31\"", "due=\"2027-06-31\"", SW_XML_ERROR_RANGE, 54, "2027-06-31" },
+  { "<review state", "<review state=\"draft\"/><review state", SW_XML_ERROR_INVALID, 54, "second" },
+  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 58, "xml:lang" },
+  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 58, "name" },
+  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 82, "flying" },
 };
 
 static void
@@ -537,8 +548,8 @@ test_find_line (void)
   g_autofree char *text = read_case ("gardener.setwright");
   g_autoptr (GBytes) bytes = g_bytes_new (text, strlen (text));
 
-  g_assert_cmpint (sw_programme_find_line (bytes, "i1"), ==, 15);
-  g_assert_cmpint (sw_programme_find_line (bytes, "i7"), ==, 28);
+  g_assert_cmpint (sw_programme_find_line (bytes, "i1"), ==, 16);
+  g_assert_cmpint (sw_programme_find_line (bytes, "i7"), ==, 29);
   g_assert_cmpint (sw_programme_find_line (bytes, "heel-raise-sitting"), ==, 0);
 }
 

@@ -156,6 +156,41 @@ test_summary (void)
   tear_down (&self);
 }
 
+/* A PDF to fill in is a choice where there is something to fill in; it is kept, though the summary has nothing. */
+static void
+test_form (void)
+{
+  Fixture self;
+  SwHistory *history;
+  GtkCheckButton *form;
+
+  set_up (&self);
+  history = sw_document_get_history (self.document);
+  form = find (&self, "PDF to fill in on a tablet");
+  g_assert_true (gtk_widget_get_visible (GTK_WIDGET (form)));
+  g_assert_true (gtk_widget_get_sensitive (GTK_WIDGET (form)));
+  gtk_check_button_set_active (form, TRUE);
+  g_assert_true (sw_page_plan_get_form (plan_of (&self)));
+  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Make the PDF one to fill in");
+  gtk_check_button_set_active (form, FALSE);
+  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Make the PDF one to read only");
+  sw_history_undo (history);
+  g_assert_true (gtk_check_button_get_active (form));
+  g_assert_true (sw_page_plan_get_form (plan_of (&self)));
+
+  gtk_check_button_set_active (find (&self, "Log to fill in"), FALSE);
+  g_assert_true (gtk_widget_get_sensitive (GTK_WIDGET (form)));
+  gtk_check_button_set_active (find (&self, "Self-checks"), FALSE);
+  g_assert_false (gtk_widget_get_sensitive (GTK_WIDGET (form)));
+  gtk_check_button_set_active (find (&self, "Lines to sign"), TRUE);
+  g_assert_true (gtk_widget_get_sensitive (GTK_WIDGET (form)));
+
+  gtk_check_button_set_active (find (&self, "Summary"), TRUE);
+  g_assert_false (gtk_widget_get_visible (GTK_WIDGET (form)));
+  g_assert_true (sw_page_plan_get_form (plan_of (&self)));
+  tear_down (&self);
+}
+
 /* Another document shows its own plan, and nothing of the first is changed. */
 static void
 test_other_document (void)
@@ -188,6 +223,7 @@ main (int    argc,
   g_test_add_func ("/pages-button/layouts", test_layouts);
   g_test_add_func ("/pages-button/parts", test_parts);
   g_test_add_func ("/pages-button/summary", test_summary);
+  g_test_add_func ("/pages-button/form", test_form);
   g_test_add_func ("/pages-button/other-document", test_other_document);
 
   return g_test_run ();
