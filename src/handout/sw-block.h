@@ -129,15 +129,18 @@ typedef struct
  * @pieces: (element-type SwPiece)
  * @strip: its height, the space before it, whether a page may end after it
  * @entries: (element-type SwEntry): what begins with it, from left to right
+ * @head: (unowned) (nullable): what is repeated above it where it begins a page
  *
  * A horizontal strip of the handout, the full width of the content, that is never divided.
  */
-typedef struct
+typedef struct _SwBlock SwBlock;
+struct _SwBlock
 {
   GArray *pieces;
   SwStrip strip;
   GArray *entries;
-} SwBlock;
+  SwBlock *head;
+};
 
 SwBlock *sw_block_new (void);
 void sw_block_free (SwBlock *block);

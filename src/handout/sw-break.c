@@ -91,7 +91,7 @@ sw_break_pages (const SwStrip *strips,
 
       for (guint from = to; from-- > 0;)
         {
-          double room_pt = from == 0 ? first_page_pt : page_pt;
+          double room_pt = from == 0 ? first_page_pt : page_pt - strips[from].head_pt;
           Cost cost;
 
           used_pt += strips[from].height_pt + (from + 1 < to ? strips[from + 1].space_pt : 0.0);

@@ -27,6 +27,7 @@ typedef enum
  * @height_pt: its height
  * @space_pt: white space before it, which falls away at the top of a page
  * @keep: whether a page may end after it
+ * @head_pt: height of what is repeated above it where it begins a page, but not the first one
  *
  * All that breaking into pages needs to know of a block.
  */
@@ -35,6 +36,7 @@ typedef struct
   double height_pt;
   double space_pt;
   SwKeep keep;
+  double head_pt;
 } SwStrip;
 
 GArray *sw_break_pages (const SwStrip *strips,

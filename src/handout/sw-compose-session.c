@@ -95,32 +95,57 @@ count_exercises (GListModel *items)
   return n;
 }
 
+/* Returns: (nullable): how long to rest between rounds */
+static char *
+dup_circuit_rest (SwComposer *self,
+                  SwItem     *circuit)
+{
+  g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (circuit));
+
+  if (sw_item_get_rest_s (circuit) == 0 || sw_item_get_rounds (circuit) < 2)
+    return NULL;
+  return sw_phrases_format (self->phrases, "circuit.rest", "time", time, NULL);
+}
+
+/* What is said again where the circuit goes on over a page: nobody should have to turn back for the rounds. */
+static void
+set_circuit_head (SwComposer *self,
+                  const char *title,
+                  const char *what,
+                  const char *rest)
+{
+  g_autofree char *heading = sw_phrases_format (self->phrases, "circuit.continued", "title", title, NULL);
+  g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const[]){ what, rest, NULL });
+  SwFlow flow = sw_composer_begin (self);
+
+  sw_flow_text (&flow, SW_TEXT_SMALL, NULL, heading, text);
+  sw_flow_space (&flow, 0.9 * self->style.body_pt);
+  sw_composer_set_head (self, &flow);
+}
+
 static void
 compose_circuit_heading (SwComposer *self,
                          SwItem     *circuit,
                          const char *heading)
 {
   double body_pt = self->style.body_pt;
-  g_autofree char *title = sw_text_dup_short (sw_item_get_title (circuit));
+  g_autofree char *own = sw_text_dup_short (sw_item_get_title (circuit));
+  const char *title = sw_text_is_set (own) ? own : sw_phrases_get (self->phrases, "circuit.title");
   g_autofree char *rounds = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (circuit), NULL);
   int n_exercises = count_exercises (G_LIST_MODEL (sw_item_get_items (circuit)));
   g_autofree char *what = sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL);
+  g_autofree char *rest = dup_circuit_rest (self, circuit);
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_entry (&flow, sw_item_get_id (circuit), NULL, 0);
-  sw_flow_text_in (&flow, SW_TEXT_SECTION, heading,
-                   sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "circuit.title"));
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, heading, title);
   sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", what);
-  if (sw_item_get_rest_s (circuit) > 0 && sw_item_get_rounds (circuit) > 1)
-    {
-      g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (circuit));
-      g_autofree char *rest = sw_phrases_format (self->phrases, "circuit.rest", "time", time, NULL);
-
-      sw_flow_text_in (&flow, SW_TEXT_BODY, "P", rest);
-    }
+  if (rest != NULL)
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", rest);
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
   if (sw_text_is_set (sw_item_get_note (circuit)))
     sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_note (circuit), 0.1 * body_pt, SW_KEEP_ALWAYS);
+  set_circuit_head (self, title, what, rest);
 }
 
 /* A rail down the left side shows what belongs to the circuit, over pages too. */
@@ -138,6 +163,7 @@ compose_circuit (SwComposer *self,
   self->rail = self->rail_starts = TRUE;
   compose_circuit_heading (self, circuit, "H4");
   fine = compose_items (self, G_LIST_MODEL (sw_item_get_items (circuit)), client, "H5", error);
+  sw_composer_set_head (self, NULL);
   self->rail = FALSE;
   self->left_pt -= CIRCUIT_INDENT_PT;
   self->width_pt += CIRCUIT_INDENT_PT;

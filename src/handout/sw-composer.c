@@ -164,8 +164,11 @@ void
 sw_composer_restart (SwComposer *self)
 {
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
+  g_clear_pointer (&self->heads, g_ptr_array_unref);
   sw_tags_clear (&self->tags);
   self->blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_block_free);
+  self->heads = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_block_free);
+  self->head = NULL;
   sw_tags_init (&self->tags);
   self->parent = sw_tags_add (&self->tags, NULL, "Document");
   self->left_pt = self->style.left_pt;
@@ -184,6 +187,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->language, g_free);
   g_clear_pointer (&self->date, g_free);
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
+  g_clear_pointer (&self->heads, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_pointer (&self->links, g_array_unref);
   g_clear_object (&self->context);
@@ -350,6 +354,18 @@ add_frame (SwFlow *flow,
   self->frame_starts = FALSE;
 }
 
+static void
+add_rail (SwComposer *self,
+          SwBlock    *block,
+          double      height_pt,
+          gboolean    reaches_up)
+{
+  SwPiece *rail = sw_block_add (block, SW_PIECE_BOX, NULL, self->style.left_pt, 0.0, RAIL_PT, height_pt);
+
+  rail->reaches_up = reaches_up;
+  rail->grey = SW_GREY_RULE;
+}
+
 /**
  * sw_composer_end:
  * @flow: the column whose end is the end of the block
@@ -367,16 +383,35 @@ sw_composer_end (SwFlow *flow,
     add_frame (flow, self->frame_pt);
   if (self->rail)
     {
-      SwPiece *rail
-          = sw_block_add (flow->block, SW_PIECE_BOX, NULL, self->style.left_pt, 0.0, RAIL_PT, flow->y_pt);
-
-      rail->reaches_up = !self->rail_starts;
+      add_rail (self, flow->block, flow->y_pt, !self->rail_starts);
       self->rail_starts = FALSE;
-      rail->grey = SW_GREY_RULE;
     }
 
   flow->block->strip = (SwStrip){ .height_pt = flow->y_pt, .space_pt = space_pt, .keep = keep };
+  flow->block->head = self->head;
+  if (self->head != NULL)
+    flow->block->strip.head_pt = self->head->strip.height_pt;
   g_ptr_array_add (self->blocks, g_steal_pointer (&flow->block));
+}
+
+/**
+ * sw_composer_set_head:
+ * @flow: a column with what is repeated, or %NULL to repeat nothing from now on
+ *
+ * What is composed from now on has this above it wherever a page begins within it. It belongs to no element of the
+ * structure: whoever does not see the pages hears it once.
+ */
+void
+sw_composer_set_head (SwComposer *self,
+                      SwFlow     *flow)
+{
+  self->head = flow != NULL ? g_steal_pointer (&flow->block) : NULL;
+  if (self->head == NULL)
+    return;
+  if (self->rail)
+    add_rail (self, self->head, flow->y_pt, FALSE);
+  self->head->strip = (SwStrip){ .height_pt = flow->y_pt, .keep = SW_KEEP_TOGETHER };
+  g_ptr_array_add (self->heads, self->head);
 }
 
 /**

@@ -31,6 +31,8 @@ G_BEGIN_DECLS
  * @frame_starts: whether the frame's top has still to be drawn
  * @frame_left_pt: left edge of the frame
  * @frame_width_pt: width of the frame
+ * @heads: (element-type SwBlock): what is repeated where something goes on over pages
+ * @head: (unowned) (nullable): the one for what is composed now
  * @rail: whether a rail at the left holds together what is composed now
  * @rail_starts: whether the rail's first piece has still to be drawn
  * @n_cards: how many cards for the wall stand beside one another
@@ -65,6 +67,8 @@ typedef struct
   gboolean frame_starts;
   double frame_left_pt;
   double frame_width_pt;
+  GPtrArray *heads;
+  SwBlock *head;
   gboolean rail;
   gboolean rail_starts;
   int n_cards;
@@ -122,6 +126,8 @@ SwFlow sw_composer_begin (SwComposer *self);
 void sw_composer_end (SwFlow *flow,
                       double  space_pt,
                       SwKeep  keep);
+void sw_composer_set_head (SwComposer *self,
+                           SwFlow     *flow);
 void sw_composer_set_last_keep (SwComposer *self,
                                 SwKeep      keep);
 void sw_composer_start_page (SwComposer *self);

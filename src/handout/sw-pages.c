@@ -35,6 +35,19 @@ break_blocks (SwComposer *composer)
                          page_room (&composer->style, 1));
 }
 
+/* Returns: where the block goes that the head is repeated for. */
+static double
+add_head (SwPages *pages,
+          SwBlock *head,
+          int      page,
+          double   y_pt)
+{
+  SwPlace place = { .block = head, .page = page, .y_pt = y_pt, .scale = 1.0 };
+
+  g_array_append_val (pages->places, place);
+  return y_pt + head->strip.height_pt;
+}
+
 /**
  * sw_pages_init:
  * @composer: with all its blocks; has to outlive @pages
@@ -43,25 +56,32 @@ void
 sw_pages_init (SwPages    *pages,
                SwComposer *composer)
 {
-  GArray *starts = break_blocks (composer);
+  g_autoptr (GArray) starts = break_blocks (composer);
   double y_pt = 0.0;
   int page = -1;
 
   pages->places = g_array_new (FALSE, FALSE, sizeof (SwPlace));
-  pages->starts = starts;
+  pages->starts = g_array_new (FALSE, FALSE, sizeof (guint));
   for (guint i = 0; i < composer->blocks->len; i++)
     {
       SwBlock *block = g_ptr_array_index (composer->blocks, i);
       gboolean first = page + 1 < (int) starts->len && g_array_index (starts, guint, page + 1) == i;
       SwPlace place = { .block = block, .scale = 1.0 };
+      double room_pt;
 
       if (first)
-        y_pt = page_top (&composer->style, ++page);
+        {
+          y_pt = page_top (&composer->style, ++page);
+          g_array_append_val (pages->starts, pages->places->len);
+          if (page > 0 && block->head != NULL)
+            y_pt = add_head (pages, block->head, page, y_pt);
+        }
+      room_pt = page_room (&composer->style, page) - (page > 0 ? block->strip.head_pt : 0.0);
       place.gap_pt = first ? 0.0 : block->strip.space_pt;
       place.page = page;
       place.y_pt = y_pt + place.gap_pt;
-      if (block->strip.height_pt > page_room (&composer->style, page))
-        place.scale = page_room (&composer->style, page) / block->strip.height_pt;
+      if (block->strip.height_pt > room_pt)
+        place.scale = room_pt / block->strip.height_pt;
       y_pt = place.y_pt + place.scale * block->strip.height_pt;
       g_array_append_val (pages->places, place);
     }

@@ -43,7 +43,7 @@ judge (const SwStrip *strips,
   for (guint i = 0; i < n; i++)
     {
       gboolean last = i + 1 == n;
-      double room_pt = from == 0 ? first_pt : page_pt;
+      double room_pt = from == 0 ? first_pt : page_pt - strips[from].head_pt;
       double used_pt;
 
       if (!last && (ends & (1u << i)) == 0)
@@ -116,6 +116,7 @@ test_against_every_way (void)
 
           strips[i].height_pt = g_test_rand_int_range (1, round % 5 == 0 ? 180 : 60);
           strips[i].space_pt = g_test_rand_int_range (0, 12);
+          strips[i].head_pt = round % 2 == 0 ? g_test_rand_int_range (0, 15) : 0.0;
           strips[i].keep = kind < 4   ? SW_KEEP_FREE
                            : kind < 7 ? SW_KEEP_TOGETHER
                            : kind < 9 ? SW_KEEP_ALWAYS

@@ -393,6 +393,39 @@ test_compact_gets_ready (void)
   g_assert_cmpuint (count_words (compact, "Get ready"), ==, count_words (full, "Get ready"));
 }
 
+/* Where a circuit goes on over a page, that page begins with its rounds. */
+static void
+test_circuit_continues (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwHandout) handout = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autofree char *dump = NULL;
+  g_auto (GStrv) pages = NULL;
+  SwHandoutOptions options;
+  int first;
+  int second;
+
+  sw_handout_options_init (&options, programme, DAY);
+  options.layout = SW_LAYOUT_LARGE_PRINT;
+  handout = sw_handout_new (programme, &options, &error);
+  g_assert_no_error (error);
+  dump = sw_handout_dump (handout);
+  pages = g_strsplit (dump, "\npage ", -1);
+  first = sw_handout_find_page_of_item (handout, "i7");
+  second = sw_handout_find_page_of_item (handout, "i9");
+
+  g_assert_cmpint (second, >, first);
+  for (int page = 0; page < sw_handout_get_n_pages (handout); page++)
+    {
+      gboolean continued = strstr (pages[page], "Up and down, continued  Do these 2\u00a0exercises") != NULL;
+
+      g_assert_true (page > first || !continued);
+      g_assert_true (page <= first || page > second || continued);
+    }
+  g_assert_null (strstr (pages[sw_handout_find_page_of_item (handout, "i5")], "continued"));
+}
+
 static void
 test_page_counts (void)
 {
@@ -434,6 +467,7 @@ main (int    argc,
   g_test_add_func ("/layouts/stop-stays", test_stop_stays);
   g_test_add_func ("/layouts/parts", test_parts);
   g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
+  g_test_add_func ("/layouts/circuit-continues", test_circuit_continues);
   g_test_add_func ("/layouts/page-counts", test_page_counts);
   g_test_add_func ("/layouts/large-print", test_large_print);
   return g_test_run ();
