@@ -7,7 +7,12 @@
 
 #include "sw-lists.h"
 
-/* The sets that all exercises among @items share, or 0 when they differ or there are none. */
+/* The most sets, and the most for one side alone, that a dose can have; see #SwDose. */
+#define MAX_SETS 20
+#define MAX_EXTRA_SETS 10
+
+/* The sets that all exercises among @items share, or 0 when they differ or there are none. Sets for one side
+ * alone would come again in each round, so that with them there is nothing to share. */
 static int
 shared_sets (GPtrArray *items)
 {
@@ -19,7 +24,7 @@ shared_sets (GPtrArray *items)
 
       if (sw_item_get_kind (items->pdata[i]) != SW_ITEM_EXERCISE)
         continue;
-      if (sets != 0 && sets != dose->sets)
+      if (dose->extra_sets > 0 || (sets != 0 && sets != dose->sets))
         return 0;
       sets = dose->sets;
     }
@@ -31,11 +36,13 @@ static void
 set_sets (SwHistory  *history,
           const char *label,
           SwItem     *item,
-          int         sets)
+          int         sets,
+          int         extra_sets)
 {
   SwDose dose = *sw_item_get_dose (item);
 
   dose.sets = sets;
+  dose.extra_sets = extra_sets;
   sw_history_set_boxed (history, label, item, "dose", &dose);
 }
 
@@ -62,7 +69,7 @@ sets_to_rounds (SwHistory  *history,
   for (guint i = 0; i < members->len; i++)
     {
       if (sw_item_get_kind (members->pdata[i]) == SW_ITEM_EXERCISE)
-        set_sets (history, label, members->pdata[i], 1);
+        set_sets (history, label, members->pdata[i], 1, 0);
     }
 }
 
@@ -74,8 +81,8 @@ sets_to_rounds (SwHistory  *history,
  * @label: what undo will name
  *
  * Makes a circuit of items, where the first of them stands. When all its exercises have the same number of
- * sets, that becomes the number of rounds of one set each; else it is one round and the doses stay as they
- * are: in no case does the amount of work change. The longest rest becomes the rest between rounds.
+ * sets and none has more for one side, that becomes the number of rounds of one set each; else it is one round
+ * and the doses stay as they are: in no case does the amount of work change. The longest rest becomes the rest between rounds.
  *
  * Returns: (transfer none) (nullable): the circuit; NULL when @items holds nothing to put into one
  */
@@ -128,6 +135,32 @@ sw_edit_make_circuit (SwHistory   *history,
   return circuit;
 }
 
+/* Adds @member to @items with the sets that it has in all of @rounds. What is more than one dose can hold goes
+ * on in copies behind it, so that nothing of the work is lost. */
+static void
+add_with_rounds (SwHistory  *history,
+                 const char *label,
+                 SwItem     *member,
+                 int         rounds,
+                 GPtrArray  *items)
+{
+  const SwDose dose = *sw_item_get_dose (member);
+  int most = MAX_SETS / dose.sets;
+
+  if (dose.extra_sets > 0)
+    most = MIN (most, MAX_EXTRA_SETS / dose.extra_sets);
+
+  set_sets (history, label, member, dose.sets * MIN (rounds, most), dose.extra_sets * MIN (rounds, most));
+  g_ptr_array_add (items, g_object_ref (member));
+  for (int left = rounds - most; left > 0; left -= most)
+    {
+      SwItem *copy = sw_item_copy (member, TRUE);
+
+      set_sets (history, label, copy, dose.sets * MIN (left, most), dose.extra_sets * MIN (left, most));
+      g_ptr_array_add (items, copy);
+    }
+}
+
 /**
  * sw_edit_dissolve_circuit:
  * @history: the programme's history
@@ -135,7 +168,8 @@ sw_edit_make_circuit (SwHistory   *history,
  * @circuit: a circuit of the programme
  * @label: what undo will name
  *
- * Puts a circuit's members where it stands. Rounds become sets again, as far as a dose can have as many.
+ * Puts a circuit's members where it stands. Rounds become sets again; an exercise with more of them than a dose
+ * can have comes several times in a row, so that the amount of work does not change.
  */
 void
 sw_edit_dissolve_circuit (SwHistory   *history,
@@ -144,6 +178,7 @@ sw_edit_dissolve_circuit (SwHistory   *history,
                           const char  *label)
 {
   g_autoptr (GPtrArray) members = NULL;
+  g_autoptr (GPtrArray) items = g_ptr_array_new_with_free_func (g_object_unref);
   GListStore *list;
   guint position;
 
@@ -159,11 +194,11 @@ sw_edit_dissolve_circuit (SwHistory   *history,
   sw_history_begin (history, label);
   for (guint i = 0; i < members->len; i++)
     {
-      int sets = sw_item_get_dose (members->pdata[i])->sets * sw_item_get_rounds (circuit);
-
       if (sw_item_get_kind (members->pdata[i]) == SW_ITEM_EXERCISE)
-        set_sets (history, label, members->pdata[i], MIN (sets, 20));
+        add_with_rounds (history, label, members->pdata[i], sw_item_get_rounds (circuit), items);
+      else
+        g_ptr_array_add (items, g_object_ref (members->pdata[i]));
     }
-  sw_history_splice (history, label, list, position, 1, members->pdata, members->len);
+  sw_history_splice (history, label, list, position, 1, items->pdata, items->len);
   sw_history_end (history);
 }

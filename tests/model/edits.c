@@ -294,6 +294,72 @@ test_circuit_of_unlike (Fixture       *fixture,
   g_assert_cmpint (sw_item_get_dose (find (fixture, "b"))->sets, ==, 2);
 }
 
+static void
+assert_line (Fixture    *fixture,
+             const char *id,
+             const char *wanted)
+{
+  g_autofree char *line = sw_dose_to_line (sw_item_get_dose (find (fixture, id)));
+
+  g_assert_cmpstr (line, ==, wanted);
+}
+
+/* Sets for one side alone would be done again in each round: they make one round, and come back many times. */
+static void
+test_circuit_with_extra_sets (Fixture       *fixture,
+                              gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autoptr (GPtrArray) chosen = NULL;
+  SwItem *circuit;
+
+  sample_append (fixture->main, sample_item ("a", "3 x 12, each side, +1 set right"));
+  sample_append (fixture->main, sample_item ("b", "3 x 12"));
+  chosen = choose (fixture, "a b");
+  circuit = sw_edit_make_circuit (fixture->history, fixture->programme, chosen, "Circuit");
+  g_assert_cmpint (sw_item_get_rounds (circuit), ==, 1);
+  assert_line (fixture, "a", "3 x 12, each side, +1 set right");
+  assert_line (fixture, "b", "3 x 12");
+
+  g_object_set (circuit, "rounds", 2, NULL);
+  sw_edit_dissolve_circuit (fixture->history, fixture->programme, circuit, "Dissolve");
+  assert_line (fixture, "a", "6 x 12, each side, +2 sets right");
+  assert_line (fixture, "b", "6 x 12");
+  sw_history_undo (fixture->history);
+  assert_line (fixture, "a", "3 x 12, each side, +1 set right");
+}
+
+/* A dose ends at 20 sets, 10 more for one side; the work goes on in copies. */
+static void
+test_dissolve_beyond_a_dose (Fixture       *fixture,
+                             gconstpointer  data G_GNUC_UNUSED)
+{
+  static const struct { int sets, right; } wanted[] = { { 15, 10 }, { 15, 10 }, { 6, 4 }, { 12, 0 } };
+  g_autoptr (GPtrArray) chosen = NULL;
+  SwItem *circuit;
+
+  sample_append (fixture->main, sample_item ("a", "3 x 12, each side, +2 sets right"));
+  sample_append (fixture->main, sample_item ("b", "1 x 12"));
+  chosen = choose (fixture, "a b");
+  circuit = sw_edit_make_circuit (fixture->history, fixture->programme, chosen, "Circuit");
+  g_object_set (circuit, "rounds", 12, NULL);
+  sw_edit_dissolve_circuit (fixture->history, fixture->programme, circuit, "Dissolve");
+
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_section_get_items (fixture->main))), ==,
+                    G_N_ELEMENTS (wanted));
+  for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (G_LIST_MODEL (sw_section_get_items (fixture->main)), i);
+
+      g_assert_true (sw_item_get_exercise (item) == sw_item_get_exercise (find (fixture, i < 3 ? "a" : "b")));
+      g_assert_cmpint (sw_item_get_dose (item)->sets, ==, wanted[i].sets);
+      g_assert_cmpint (sw_item_get_dose (item)->extra_sets, ==, wanted[i].right);
+    }
+
+  sw_history_undo (fixture->history);
+  assert_ids (fixture->main, "[a b]");
+  assert_line (fixture, "a", "3 x 12, each side, +2 sets right");
+}
+
 /* Down through everything there is, and up again the same way. */
 static void
 test_shift (Fixture       *fixture,
@@ -599,6 +665,8 @@ main (int   argc,
     { "/model/edits/move-between", test_move_between },
     { "/model/edits/circuit", test_circuit },
     { "/model/edits/circuit-of-unlike", test_circuit_of_unlike },
+    { "/model/edits/circuit-with-extra-sets", test_circuit_with_extra_sets },
+    { "/model/edits/dissolve-beyond-a-dose", test_dissolve_beyond_a_dose },
     { "/model/edits/shift", test_shift },
     { "/model/edits/shift-block", test_shift_block },
     { "/model/edits/duplicate", test_duplicate },
