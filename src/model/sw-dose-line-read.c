@@ -621,7 +621,7 @@ set_syntax_error (Reader      *self,
  * Reads a dose line. It states the whole dose: what it does not mention is not asked for, see
  * sw_dose_init(). The error quotes the part that was not understood and says what would be.
  *
- * Returns: whether @line is a dose within all ranges
+ * Returns: whether @line is a dose within all ranges, and one that asks for something
  */
 gboolean
 sw_dose_from_line (const char    *line,
@@ -665,6 +665,13 @@ sw_dose_from_line (const char    *line,
     }
   if (!sw_dose_check (&reader.dose, error))
     return FALSE;
+  if (reader.dose.reps_high == 0 && reader.dose.hold_s == 0)
+    {
+      g_set_error (error, SW_DOSE_ERROR, SW_DOSE_ERROR_RANGE,
+                   _("The dose has no repetitions and no hold; write how much to do as “3 x 12” or "
+                     "“3 x hold 30 s”."));
+      return FALSE;
+    }
 
   *dose = reader.dose;
   return TRUE;

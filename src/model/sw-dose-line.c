@@ -4,7 +4,7 @@
  *
  * The line states the whole dose. A part it does not mention has its neutral value, see sw_dose_init(); sets
  * and repetitions, which have none worth the name, come from the defaults handed in, and are always
- * written. So each valid dose comes back from its own line unchanged.
+ * written. So each valid dose that asks for repetitions or a hold comes back from its own line unchanged.
  *
  * Written are, in this order and with commas between:
  *
@@ -64,7 +64,8 @@ append_load (GString *line,
  * sw_dose_to_line:
  * @dose: a dose that passes sw_dose_check()
  *
- * Returns: (transfer full): the line a therapist would write; sw_dose_from_line() makes it @dose again
+ * Returns: (transfer full): the line a therapist would write; sw_dose_from_line() makes it @dose again, unless
+ *   it asks for nothing
  */
 char *
 sw_dose_to_line (const SwDose *dose)

@@ -200,6 +200,9 @@ test_refused (void)
   assert_refused ("3 x 12, 4 x 10", SW_DOSE_ERROR_SYNTAX, "twice");
   assert_refused ("3 x 12, pain 3 of 7", SW_DOSE_ERROR_SYNTAX, "pain");
   assert_refused ("3 x \xff", SW_DOSE_ERROR_SYNTAX, "understood");
+  assert_refused ("3 x 0", SW_DOSE_ERROR_RANGE, "no repetitions and no hold");
+  assert_refused ("3 x hold 0 s", SW_DOSE_ERROR_RANGE, "no repetitions and no hold");
+  assert_refused ("3 x 0, hold 0 s, each side", SW_DOSE_ERROR_RANGE, "3 x hold 30 s");
   assert_refused ("0 x 12", SW_DOSE_ERROR_RANGE, "1 to 20");
   assert_refused ("3 x 12000000000", SW_DOSE_ERROR_RANGE, "0 to 200");
   assert_refused ("3 x 12-8", SW_DOSE_ERROR_RANGE, "12 to 200");
@@ -233,7 +236,7 @@ random_dose (GRand *rand)
   dose.reps_low = g_rand_int_range (rand, 0, 201);
   dose.reps_high = dose.reps_low == 0 ? 0
                    : g_rand_boolean (rand) ? dose.reps_low : g_rand_int_range (rand, dose.reps_low, 201);
-  dose.hold_s = g_rand_boolean (rand) ? 0 : g_rand_int_range (rand, 0, 601);
+  dose.hold_s = dose.reps_high > 0 && g_rand_boolean (rand) ? 0 : g_rand_int_range (rand, 1, 601);
   if (g_rand_boolean (rand))
     dose.tempo = (SwTempo) { TRUE, g_rand_int_range (rand, 0, 61), g_rand_int_range (rand, 0, 61),
                              g_rand_int_range (rand, -1, 61), g_rand_int_range (rand, 0, 61) };
@@ -252,7 +255,7 @@ random_dose (GRand *rand)
   return dose;
 }
 
-/* Every valid dose comes back from its own line, in whatever locale. */
+/* Every valid dose that asks for something comes back from its own line, in whatever locale. */
 static void
 test_round_trip (void)
 {
