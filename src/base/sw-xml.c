@@ -165,17 +165,32 @@ line_of (const char *data,
 }
 
 /* The parser compares each attribute of an element with all others before it tells of any: without a limit a
- * file of few megabytes would keep it busy for hours. Between two "<" there is one start tag at most. */
+ * file of few megabytes would keep it busy for hours. What stands in quotes or after the tag's end is text, and
+ * may hold as many "=" as it likes; a "<" begins anew even there, as no attribute may hold one. */
 static const char *
 find_crowded_tag (const char *data,
                   const char *end)
 {
+  gboolean in_tag = FALSE;
+  char quote = '\0';
   int n_values = 0;
 
   for (const char *c = data; c < end; c++)
     {
       if (*c == '<')
-        n_values = 0;
+        {
+          in_tag = c + 1 < end && c[1] != '!' && c[1] != '?';
+          quote = '\0';
+          n_values = 0;
+        }
+      else if (!in_tag)
+        continue;
+      else if (quote != '\0')
+        quote = *c == quote ? '\0' : quote;
+      else if (*c == '"' || *c == '\'')
+        quote = *c;
+      else if (*c == '>')
+        in_tag = FALSE;
       else if (*c == '=' && ++n_values > SW_XML_MAX_ATTRIBUTES)
         return c;
     }

@@ -188,18 +188,43 @@ test_hostile (void)
     }
 }
 
-/* The parser compares attributes pairwise: a hundred thousand would take minutes. */
+/* The parser compares attributes pairwise: a hundred thousand would take minutes, whatever their values hold. */
 static void
 test_attributes (void)
 {
-  GString *text = g_string_new ("<a");
-  g_autofree char *whole = NULL;
+  static const char *const values[] = { "\"\"", "\">\"", "'\">'", "\"'\"" };
 
-  for (int i = 0; i < 100000; i++)
-    g_string_append_printf (text, " b%d=\"\"", i);
-  g_string_append (text, "/>");
-  whole = g_string_free (text, FALSE);
-  assert_refused (whole, SW_XML_ERROR_TOO_LARGE, 1);
+  for (guint i = 0; i < G_N_ELEMENTS (values); i++)
+    {
+      GString *text = g_string_new ("<a");
+      g_autofree char *whole = NULL;
+
+      for (int j = 0; j < 100000; j++)
+        g_string_append_printf (text, " b%d=%s", j, values[i]);
+      g_string_append (text, "/>");
+      whole = g_string_free (text, FALSE);
+      assert_refused (whole, SW_XML_ERROR_TOO_LARGE, 1);
+    }
+}
+
+/* Only attributes are counted: not what their values, a text, a comment or an instruction hold. */
+static void
+test_equals_signs (void)
+{
+  g_autofree char *signs = g_strnfill (16 * 1024, '=');
+  const char *const shapes[] = { "<a>%s</a>", "<a b=\"%s\"/>", "<a b='%s'/>", "<a><![CDATA[%s]]></a>",
+                                 "<a><!--it's %s--></a>", "<a><?b %s?></a>" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (shapes); i++)
+    {
+      g_auto (GStrv) around = g_strsplit (shapes[i], "%s", 2);
+      g_autofree char *whole = g_strconcat (around[0], signs, around[1], NULL);
+      g_autoptr (GError) error = NULL;
+      g_autoptr (xmlDoc) doc = parse (whole, &error);
+
+      g_assert_no_error (error);
+      g_assert_nonnull (doc);
+    }
 }
 
 static void
@@ -382,6 +407,7 @@ main (int    argc,
   g_test_add_func ("/base/xml/depth", test_depth);
   g_test_add_func ("/base/xml/hostile", test_hostile);
   g_test_add_func ("/base/xml/attributes", test_attributes);
+  g_test_add_func ("/base/xml/equals-signs", test_equals_signs);
   g_test_add_func ("/base/xml/too-many-bytes", test_too_many_bytes);
   g_test_add_func ("/base/xml/long-file", test_long_file);
   g_test_add_func ("/base/xml/numbers", test_numbers);

@@ -308,7 +308,9 @@ test_truncated (void)
 static void
 test_hard_texts (void)
 {
-  static const char *const texts[] = { "<&>\"'", " spaces \t around ", "two\nlines\n", "\n", "日本語 العربية", "a\rb", "]]>" };
+  g_autofree char *ruled = g_strnfill (16 * 1024, '=');
+  const char *const texts[] = { "<&>\"'", " spaces \t around ", "two\nlines\n", "\n", "日本語 العربية", "a\rb", "]]>",
+                                ruled };
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
     {
