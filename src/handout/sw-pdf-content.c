@@ -1,20 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Marks everything painted outside the structure (page numbers, rules, frames) as an artifact, so that assistive
- * technology passes over it, and writes the paths of the pictures, most of a file, no finer than any printer prints.
- * Works on the content stream of one page, token by token. */
+ * Marks everything painted outside the structure (page numbers, rules, frames) as an artifact, so that
+ * assistive technology passes over it, and writes the paths of the pictures, most of a file, no finer than
+ * any printer prints. Works on the content stream of one page, token by token. */
 #include "config.h"
 
 #include <string.h>
 
+#include "sw-pdf-scanner.h"
 #include "sw-pdf.h"
-
-typedef struct
-{
-  const char *text;
-  gsize length;
-  gsize at;
-} Scanner;
 
 #define MOST_OPERANDS 6
 
@@ -29,8 +23,8 @@ typedef struct
   gboolean paints;
 } Marker;
 
-/* Where the numbers before an operator are, and how deep in saved states the scale is another than that of points: -1
- * where it is not. */
+/* Where the numbers before an operator are, and how deep in saved states the scale is another than that of
+ * points: -1 where it is not. */
 typedef struct
 {
   gsize starts[MOST_OPERANDS];
@@ -41,144 +35,20 @@ typedef struct
 } Numbers;
 
 static gboolean
-is_space (char c)
-{
-  return c == ' ' || c == '\n' || c == '\r' || c == '\t' || c == '\f' || c == '\0';
-}
-
-static gboolean
-is_delimiter (char c)
-{
-  switch (c)
-    {
-    case '(':
-    case ')':
-    case '<':
-    case '>':
-    case '[':
-    case ']':
-    case '{':
-    case '}':
-    case '/':
-    case '%':
-      return TRUE;
-    default:
-      return FALSE;
-    }
-}
-
-static void
-skip_string (Scanner *scanner)
-{
-  int depth = 0;
-
-  for (; scanner->at < scanner->length; scanner->at++)
-    {
-      char c = scanner->text[scanner->at];
-
-      if (c == '\\')
-        scanner->at++;
-      else if (c == '(')
-        depth++;
-      else if (c == ')' && --depth == 0)
-        {
-          scanner->at++;
-          return;
-        }
-    }
-}
-
-static void
-skip_until (Scanner    *scanner,
-            const char *ends)
-{
-  while (scanner->at < scanner->length && strchr (ends, scanner->text[scanner->at]) == NULL)
-    scanner->at++;
-}
-
-static void
-skip_word (Scanner *scanner)
-{
-  while (scanner->at < scanner->length && !is_space (scanner->text[scanner->at])
-         && !is_delimiter (scanner->text[scanner->at]))
-    scanner->at++;
-}
-
-/* Behind ID: the image's own bytes, until EI stands alone. */
-static void
-skip_inline_image (Scanner *scanner)
-{
-  for (; scanner->at + 3 < scanner->length; scanner->at++)
-    if (is_space (scanner->text[scanner->at]) && strncmp (scanner->text + scanner->at + 1, "EI", 2) == 0
-        && is_space (scanner->text[scanner->at + 3]))
-      {
-        scanner->at += 3;
-        return;
-      }
-  scanner->at = scanner->length;
-}
-
-/* Moves past the next token. Returns whether there was one. */
-static gboolean
-next_token (Scanner *scanner,
-            gsize   *start)
-{
-  char c;
-
-  while (scanner->at < scanner->length && is_space (scanner->text[scanner->at]))
-    scanner->at++;
-  if (scanner->at >= scanner->length)
-    return FALSE;
-
-  *start = scanner->at;
-  c = scanner->text[scanner->at];
-  if (c == '(')
-    skip_string (scanner);
-  else if (c == '%')
-    skip_until (scanner, "\r\n");
-  else if (c == '<' && scanner->at + 1 < scanner->length && scanner->text[scanner->at + 1] == '<')
-    scanner->at += 2;
-  else if (c == '<')
-    {
-      skip_until (scanner, ">");
-      scanner->at = MIN (scanner->at + 1, scanner->length);
-    }
-  else if (c == '/')
-    {
-      scanner->at++;
-      skip_word (scanner);
-    }
-  else if (is_delimiter (c))
-    scanner->at++;
-  else
-    skip_word (scanner);
-
-  return TRUE;
-}
-
-static gboolean
-token_is (const Scanner *scanner,
-          gsize          start,
-          const char    *word)
-{
-  return scanner->at - start == strlen (word) && strncmp (scanner->text + start, word, scanner->at - start) == 0;
-}
-
-static gboolean
-is_operator (const Scanner *scanner,
-             gsize          start)
+is_operator (const SwPdfScanner *scanner,
+             gsize               start)
 {
   char c = scanner->text[start];
 
   if (c == '\'' || c == '"')
     return TRUE;
-  return g_ascii_isalpha (c) && !token_is (scanner, start, "true") && !token_is (scanner, start, "false")
-         && !token_is (scanner, start, "null");
+  return g_ascii_isalpha (c) && !sw_pdf_scanner_is (scanner, start, "true")
+         && !sw_pdf_scanner_is (scanner, start, "false") && !sw_pdf_scanner_is (scanner, start, "null");
 }
 
 static gboolean
-paints (const Scanner *scanner,
-        gsize          start)
+paints (const SwPdfScanner *scanner,
+        gsize               start)
 {
   static const char *const painting[]
       = { "f", "F", "f*", "B", "B*", "b", "b*", "S", "s", "Tj", "TJ", "'", "\"", "Do", "sh", "ID" };
@@ -186,7 +56,7 @@ paints (const Scanner *scanner,
   if (scanner->at - start > strlen ("f*"))
     return FALSE;
   for (guint i = 0; i < G_N_ELEMENTS (painting); i++)
-    if (token_is (scanner, start, painting[i]))
+    if (sw_pdf_scanner_is (scanner, start, painting[i]))
       return TRUE;
 
   return FALSE;
@@ -197,22 +67,23 @@ append (Marker     *marker,
         const char *text,
         gsize       length)
 {
-  g_byte_array_append (marker->out, (const guint8 *) text, (guint) length);
+  g_byte_array_append (marker->out, (const guint8 *)text, (guint)length);
 }
 
 static void
-hold (Marker        *marker,
-      const Scanner *scanner,
-      gsize          end)
+hold (Marker             *marker,
+      const SwPdfScanner *scanner,
+      gsize               end)
 {
-  g_byte_array_append (marker->held, (const guint8 *) scanner->text + marker->taken, (guint) (end - marker->taken));
+  g_byte_array_append (marker->held, (const guint8 *)scanner->text + marker->taken,
+                       (guint)(end - marker->taken));
   marker->taken = end;
 }
 
 static void
-let_go (Marker        *marker,
-        const Scanner *scanner,
-        gsize          end)
+let_go (Marker             *marker,
+        const SwPdfScanner *scanner,
+        gsize               end)
 {
   hold (marker, scanner, end);
   g_byte_array_append (marker->out, marker->held->data, marker->held->len);
@@ -220,9 +91,9 @@ let_go (Marker        *marker,
 }
 
 static void
-end_piece (Marker        *marker,
-           const Scanner *scanner,
-           gsize          end)
+end_piece (Marker             *marker,
+           const SwPdfScanner *scanner,
+           gsize               end)
 {
   if (marker->paints)
     append (marker, "/Artifact BMC\n", strlen ("/Artifact BMC\n"));
@@ -233,10 +104,10 @@ end_piece (Marker        *marker,
 }
 
 static void
-mark_begins (Marker        *marker,
-             const Scanner *scanner,
-             gsize          operands,
-             gboolean       structured)
+mark_begins (Marker             *marker,
+             const SwPdfScanner *scanner,
+             gsize               operands,
+             gboolean            structured)
 {
   if (structured && marker->n_structured++ == 0)
     end_piece (marker, scanner, operands);
@@ -244,8 +115,8 @@ mark_begins (Marker        *marker,
 }
 
 static void
-mark_ends (Marker        *marker,
-           const Scanner *scanner)
+mark_ends (Marker             *marker,
+           const SwPdfScanner *scanner)
 {
   gboolean structured;
 
@@ -261,9 +132,9 @@ mark_ends (Marker        *marker,
 }
 
 static void
-note_number (Numbers       *numbers,
-             const Scanner *scanner,
-             gsize          start)
+note_number (Numbers            *numbers,
+             const SwPdfScanner *scanner,
+             gsize               start)
 {
   if (numbers->n < MOST_OPERANDS)
     {
@@ -275,8 +146,8 @@ note_number (Numbers       *numbers,
 
 /* Whether the operands are those of a matrix that changes no length. */
 static gboolean
-keeps_scale (const Numbers *numbers,
-             const Scanner *scanner)
+keeps_scale (const Numbers      *numbers,
+             const SwPdfScanner *scanner)
 {
   static const char *const wanted[] = { "1", "0", "0", "1" };
 
@@ -297,25 +168,25 @@ keeps_scale (const Numbers *numbers,
 }
 
 static void
-follow_scale (Numbers       *numbers,
-              const Scanner *scanner,
-              gsize          start)
+follow_scale (Numbers            *numbers,
+              const SwPdfScanner *scanner,
+              gsize               start)
 {
-  if (token_is (scanner, start, "q"))
+  if (sw_pdf_scanner_is (scanner, start, "q"))
     numbers->depth++;
-  else if (token_is (scanner, start, "Q"))
+  else if (sw_pdf_scanner_is (scanner, start, "Q"))
     {
       if (numbers->depth == numbers->scaled_at)
         numbers->scaled_at = -1;
       numbers->depth = MAX (numbers->depth - 1, 0);
     }
-  else if (token_is (scanner, start, "cm") && numbers->scaled_at < 0
+  else if (sw_pdf_scanner_is (scanner, start, "cm") && numbers->scaled_at < 0
            && !(numbers->n == MOST_OPERANDS && keeps_scale (numbers, scanner)))
     numbers->scaled_at = numbers->depth;
 }
 
-/* Adds the number rounded to hundredths of a point, a tenth of what the finest printer tells apart. Returns FALSE, with
- * nothing added, where it is no plain number. */
+/* Adds the number rounded to hundredths of a point, a tenth of what the finest printer tells apart. Returns
+ * FALSE, with nothing added, where it is no plain number. */
 static gboolean
 add_rounded (GByteArray *out,
              const char *text,
@@ -352,28 +223,28 @@ add_rounded (GByteArray *out,
       if (place == 2 && first < digits + sizeof digits)
         *--first = '.';
       if (!drops)
-        *--first = (char) ('0' + hundredths % 10);
+        *--first = (char)('0' + hundredths % 10);
     }
   if (negative)
     *--first = '-';
-  g_byte_array_append (out, (const guint8 *) first, (guint) (digits + sizeof digits - first));
+  g_byte_array_append (out, (const guint8 *)first, (guint)(digits + sizeof digits - first));
   return TRUE;
 }
 
 /* Rewrites the numbers before an operator that adds to a path. */
 static void
-round_path (Marker        *marker,
-            const Scanner *scanner,
-            const Numbers *numbers,
-            gsize          start)
+round_path (Marker             *marker,
+            const SwPdfScanner *scanner,
+            const Numbers      *numbers,
+            gsize               start)
 {
   char c = scanner->text[start];
   gsize length = scanner->at - start;
-  guint wanted = length == 1 && (c == 'm' || c == 'l')   ? 2
-                 : length == 1 && (c == 'v' || c == 'y') ? 4
-                 : length == 1 && c == 'c'               ? 6
-                 : token_is (scanner, start, "re")       ? 4
-                                                         : 0;
+  guint wanted = length == 1 && (c == 'm' || c == 'l')      ? 2
+                 : length == 1 && (c == 'v' || c == 'y')    ? 4
+                 : length == 1 && c == 'c'                  ? 6
+                 : sw_pdf_scanner_is (scanner, start, "re") ? 4
+                                                            : 0;
 
   if (wanted == 0 || numbers->n != wanted || numbers->scaled_at >= 0)
     return;
@@ -381,7 +252,8 @@ round_path (Marker        *marker,
   for (guint i = 0; i < wanted; i++)
     {
       hold (marker, scanner, numbers->starts[i]);
-      if (add_rounded (marker->held, scanner->text + numbers->starts[i], numbers->ends[i] - numbers->starts[i]))
+      if (add_rounded (marker->held, scanner->text + numbers->starts[i],
+                       numbers->ends[i] - numbers->starts[i]))
         marker->taken = numbers->ends[i];
     }
 }
@@ -391,9 +263,9 @@ round_path (Marker        *marker,
  * @content: (array length=length): the content stream of a page, decoded
  * @length: its length
  *
- * Cuts only where content of a structure element begins or ends; what lies between and paints becomes an artifact.
- * Marks without a place in the structure are not cut at: they may lie within a text object. Places on paths are rounded
- * to hundredths of a point.
+ * Cuts only where content of a structure element begins or ends; what lies between and paints becomes an
+ * artifact. Marks without a place in the structure are not cut at: they may lie within a text object. Places
+ * on paths are rounded to hundredths of a point.
  *
  * Returns: (transfer full): the new content stream
  */
@@ -402,21 +274,21 @@ sw_pdf_mark_artifacts (const char *content,
                        gsize       length)
 {
   g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (gboolean));
-  Scanner scanner = { content, length, 0 };
-  g_autoptr (GByteArray) held = g_byte_array_sized_new ((guint) length);
-  Marker marker = { .out = g_byte_array_sized_new ((guint) length), .held = held, .marks = marks };
+  SwPdfScanner scanner = { content, length, 0 };
+  g_autoptr (GByteArray) held = g_byte_array_sized_new ((guint)length);
+  Marker marker = { .out = g_byte_array_sized_new ((guint)length), .held = held, .marks = marks };
   Numbers numbers = { .scaled_at = -1 };
   gsize start = 0;
   gsize operands = 0;
   gboolean has_operands = FALSE;
   gboolean structured = FALSE;
 
-  while (next_token (&scanner, &start))
+  while (sw_pdf_scanner_next (&scanner, &start))
     {
       if (!has_operands)
         operands = start;
       has_operands = TRUE;
-      if (token_is (&scanner, start, "/MCID"))
+      if (sw_pdf_scanner_is (&scanner, start, "/MCID"))
         structured = TRUE;
       if (!is_operator (&scanner, start))
         {
@@ -427,14 +299,14 @@ sw_pdf_mark_artifacts (const char *content,
       follow_scale (&numbers, &scanner, start);
       round_path (&marker, &scanner, &numbers, start);
       numbers.n = 0;
-      if (token_is (&scanner, start, "BDC") || token_is (&scanner, start, "BMC"))
+      if (sw_pdf_scanner_is (&scanner, start, "BDC") || sw_pdf_scanner_is (&scanner, start, "BMC"))
         mark_begins (&marker, &scanner, operands, structured);
-      else if (token_is (&scanner, start, "EMC"))
+      else if (sw_pdf_scanner_is (&scanner, start, "EMC"))
         mark_ends (&marker, &scanner);
       else if (paints (&scanner, start) && marker.n_structured == 0)
         marker.paints = TRUE;
-      if (token_is (&scanner, start, "ID"))
-        skip_inline_image (&scanner);
+      if (sw_pdf_scanner_is (&scanner, start, "ID"))
+        sw_pdf_scanner_skip_image (&scanner);
       has_operands = FALSE;
       structured = FALSE;
     }

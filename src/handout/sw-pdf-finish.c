@@ -1,25 +1,27 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What Cairo 1.16 leaves out of a tagged PDF, added by libqpdf: language, text alternatives, header cells, list
- * numbering, artifacts, metadata that agrees with itself, and object streams. The structure in the file is compared
- * with the one that was meant, element by element, before anything is attached to it. */
+ * What Cairo 1.16 leaves out of a tagged PDF: language, text alternatives, header cells, list numbering,
+ * artifacts, metadata that agrees with itself, and object streams. The structure in the file is compared with
+ * the one that was meant, element by element, before anything is attached to it. */
 #include "config.h"
 
 #include <stdlib.h>
 #include <string.h>
 
+#include <cairo.h>
 #include <glib/gi18n.h>
-#include <qpdf/qpdf-c.h>
 
 #include "sw-handout.h"
+#include "sw-pdf-flate.h"
 #include "sw-pdf-form.h"
+#include "sw-pdf-scanner.h"
 
 #define DEEPEST 64
-#define ANNOTATION_PRINTS 4
+#define ANNOTATION_PRINTS "4"
 
 typedef struct
 {
-  qpdf_data q;
+  SwPdfFile *file;
   GArray *elements;
   guint n_seen;
   gboolean matches;
@@ -27,262 +29,219 @@ typedef struct
 } Walk;
 
 static void
-free_qpdf (qpdf_data *q)
+set_failed (GError     **error,
+            const char  *why)
 {
-  if (*q != NULL)
-    qpdf_cleanup (q);
-}
-
-typedef qpdf_data SwQpdf;
-G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwQpdf, free_qpdf)
-
-static void
-set_failed (GError    **error,
-            const char *why)
-{
-  g_set_error (error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_PDF,
-               _("The PDF could not be completed: %s. Print the handout instead, or take out what you added last and "
-                 "try again."),
-               why);
-}
-
-/* A warning here is a mistake of ours: what we write must be beyond reproach. */
-static gboolean
-is_fine (qpdf_data       q,
-         QPDF_ERROR_CODE code,
-         GError        **error)
-{
-  if ((code & QPDF_ERRORS) != 0 || qpdf_has_error (q))
-    {
-      set_failed (error, qpdf_get_error_full_text (q, qpdf_get_error (q)));
-      return FALSE;
-    }
-  if (qpdf_more_warnings (q))
-    {
-      set_failed (error, qpdf_get_error_full_text (q, qpdf_next_warning (q)));
-      return FALSE;
-    }
-
-  return TRUE;
+  g_set_error (
+      error, SW_HANDOUT_ERROR, SW_HANDOUT_ERROR_PDF,
+      _ ("The PDF could not be completed: %s. Print the handout instead, or take out what you added last and "
+         "try again."),
+      why);
 }
 
 static void
-set_text (qpdf_data   q,
-          qpdf_oh     dictionary,
-          const char *key,
-          const char *text)
+set_text (SwPdfObject *object,
+          const char  *key,
+          const char  *text)
 {
-  qpdf_oh_replace_key (q, dictionary, key, qpdf_oh_new_unicode_string (q, text));
+  g_autofree char *quoted = sw_pdf_quote (text);
+
+  sw_pdf_object_set (object, key, quoted);
 }
 
-static void
-set_parsed (qpdf_data   q,
-            qpdf_oh     dictionary,
-            const char *key,
-            const char *value)
+static SwPdfObject *
+find_object (SwPdfFile         *file,
+             const SwPdfObject *from,
+             const char        *key)
 {
-  qpdf_oh_replace_key (q, dictionary, key, qpdf_oh_parse (q, value));
+  return sw_pdf_file_get (file, sw_pdf_file_find (from, key));
 }
 
 /* How a link that Cairo wrote is told to those who cannot see it, and that it is printed. */
 static void
-attach_link (qpdf_data   q,
-             qpdf_oh     element,
-             const char *spoken)
+attach_link (SwPdfFile         *file,
+             const SwPdfObject *element,
+             const char        *spoken)
 {
-  qpdf_oh children = qpdf_oh_get_key (q, element, "/K");
-  int n = qpdf_oh_is_array (q, children) ? qpdf_oh_get_array_n_items (q, children) : 0;
+  g_autofree char *children = sw_pdf_object_dup_value (element, "/K");
+  SwPdfScanner scanner = { children, children != NULL ? strlen (children) : 0, 0 };
+  gsize start;
 
-  for (int i = 0; i < n; i++)
+  if (children != NULL && *children == '[')
+    scanner.at++;
+  while (sw_pdf_scanner_skip_value (&scanner, &start))
     {
-      qpdf_oh child = qpdf_oh_get_array_item (q, children, i);
+      SwPdfObject child = { .text = children + start, .length = scanner.at - start };
+      guint id = sw_pdf_file_find (&child, "/Obj");
 
-      if (qpdf_oh_is_dictionary (q, child) && qpdf_oh_has_key (q, child, "/Obj"))
+      if (id > 0 && sw_pdf_object_is_dictionary (sw_pdf_file_get (file, id)))
         {
-          qpdf_oh annotation = qpdf_oh_get_key (q, child, "/Obj");
-
-          set_text (q, annotation, "/Contents", spoken);
-          qpdf_oh_replace_key (q, annotation, "/F", qpdf_oh_new_integer (q, ANNOTATION_PRINTS));
+          set_text (sw_pdf_file_get (file, id), "/Contents", spoken);
+          sw_pdf_object_set (sw_pdf_file_get (file, id), "/F", ANNOTATION_PRINTS);
         }
     }
 }
 
 static void
-attach_figure (qpdf_data           q,
-               qpdf_oh             element,
+attach_figure (SwPdfObject        *element,
                const SwPdfElement *meant)
 {
   g_autofree char *box = sw_pdf_format_numbers (meant->box, G_N_ELEMENTS (meant->box));
   g_autofree char *layout = g_strdup_printf ("<</O/Layout/Placement/Block/BBox[%s]>>", box);
 
-  set_text (q, element, "/Alt", meant->tag->alt);
-  set_parsed (q, element, "/A", layout);
+  set_text (element, "/Alt", meant->tag->alt);
+  sw_pdf_object_set (element, "/A", layout);
 }
 
 static void
 attach (Walk               *walk,
-        qpdf_oh             element,
+        guint               id,
         const SwPdfElement *meant)
 {
-  qpdf_data q = walk->q;
   const SwTag *tag = meant->tag;
+  SwPdfObject *element;
 
   if (meant->field_name != NULL)
-    sw_pdf_form_add (&walk->form, element, meant);
-  else if (strcmp (tag->name, "Link") == 0)
-    attach_link (q, element, tag->alt);
-  else if (tag->alt != NULL)
-    attach_figure (q, element, meant);
+    sw_pdf_form_add (&walk->form, id, meant);
+
+  element = sw_pdf_file_get (walk->file, id);
+  if (meant->field_name == NULL && strcmp (tag->name, "Link") == 0)
+    attach_link (walk->file, element, tag->alt);
+  else if (meant->field_name == NULL && tag->alt != NULL)
+    attach_figure (element, meant);
   if (tag->language != NULL)
-    qpdf_oh_replace_key (q, element, "/Lang", qpdf_oh_new_string (q, tag->language));
+    set_text (element, "/Lang", tag->language);
   if (tag->scope != NULL)
     {
       g_autofree char *table = g_strdup_printf ("<</O/Table/Scope/%s>>", tag->scope);
 
-      set_parsed (q, element, "/A", table);
+      sw_pdf_object_set (element, "/A", table);
     }
   if (tag->numbering != NULL)
     {
       g_autofree char *list = g_strdup_printf ("<</O/List/ListNumbering/%s>>", tag->numbering);
 
-      set_parsed (q, element, "/A", list);
+      sw_pdf_object_set (element, "/A", list);
     }
 }
 
-static gboolean
-name_is (qpdf_data   q,
-         qpdf_oh     dictionary,
-         const char *key,
-         const char *name)
-{
-  qpdf_oh value = qpdf_oh_get_key (q, dictionary, key);
-  gboolean is = qpdf_oh_is_name (q, value) && strcmp (qpdf_oh_get_name (q, value) + 1, name) == 0;
-
-  qpdf_oh_release (q, value);
-  return is;
-}
-
+/* Each element of the structure is an object of its own, in the order in which they were begun. */
 static void
-walk_structure (Walk   *walk,
-                qpdf_oh element,
-                int     depth)
+walk_structure (Walk  *walk,
+                guint  id,
+                int    depth)
 {
-  qpdf_data q = walk->q;
-  qpdf_oh kind;
-  qpdf_oh children;
-  int n;
+  SwPdfObject *element = sw_pdf_file_get (walk->file, id);
+  g_autofree char *children = NULL;
+  g_autoptr (GArray) ids = NULL;
 
-  if (depth > DEEPEST || !qpdf_oh_is_dictionary (q, element))
-    return;
+  if (element == NULL || !sw_pdf_object_is_dictionary (element) || depth > DEEPEST)
+    {
+      walk->matches = FALSE;
+      return;
+    }
 
-  kind = qpdf_oh_get_key (q, element, "/S");
-  if (depth > 0 && qpdf_oh_is_name (q, kind))
+  children = sw_pdf_object_dup_value (element, "/K");
+  if (depth > 0)
     {
       const SwPdfElement *meant;
+      g_autofree char *kind = sw_pdf_object_dup_value (element, "/S");
 
-      if (walk->n_seen >= walk->elements->len)
+      if (walk->n_seen >= walk->elements->len || kind == NULL)
         {
           walk->matches = FALSE;
           return;
         }
       meant = &g_array_index (walk->elements, SwPdfElement, walk->n_seen++);
-      if (strcmp (qpdf_oh_get_name (q, kind) + 1, meant->tag->name) != 0)
+      if (strcmp (kind + strlen ("/"), meant->tag->name) != 0)
         {
           walk->matches = FALSE;
           return;
         }
-      attach (walk, element, meant);
+      attach (walk, id, meant);
     }
 
-  children = qpdf_oh_get_key (q, element, "/K");
-  if (qpdf_oh_is_dictionary (q, children))
-    walk_structure (walk, children, depth + 1);
-  n = qpdf_oh_is_array (q, children) ? qpdf_oh_get_array_n_items (q, children) : 0;
-  for (int i = 0; i < n && walk->matches; i++)
-    {
-      qpdf_oh child = qpdf_oh_get_array_item (q, children, i);
-
-      walk_structure (walk, child, depth + 1);
-      qpdf_oh_release (q, child);
-    }
-  qpdf_oh_release (q, children);
-  qpdf_oh_release (q, kind);
+  ids = sw_pdf_file_find_all (children);
+  for (guint i = 0; i < ids->len && walk->matches; i++)
+    walk_structure (walk, g_array_index (ids, guint, i), depth + 1);
 }
 
 static gboolean
-finish_structure (qpdf_data         q,
+finish_structure (SwPdfFile        *file,
+                  const GArray     *pages,
                   GArray           *elements,
-                  const SwPdfFacts *facts,
-                  GError          **error)
+                  const SwPdfFacts *facts)
 {
-  Walk walk = { .q = q, .elements = elements, .matches = TRUE };
+  Walk walk = { .file = file, .elements = elements, .matches = TRUE };
+  SwPdfObject *root = find_object (file, &file->trailer, "/Root");
+  guint structure = sw_pdf_file_find (root, "/StructTreeRoot");
 
-  sw_pdf_form_init (&walk.form, q, facts->field_pt);
-  walk_structure (&walk, qpdf_oh_get_key (q, qpdf_get_root (q), "/StructTreeRoot"), 0);
+  sw_pdf_form_init (&walk.form, file, pages, facts->field_pt);
+  walk_structure (&walk, structure, 0);
   sw_pdf_form_finish (&walk.form);
-  if (walk.matches && walk.n_seen == elements->len)
-    return TRUE;
-
-  set_failed (error, _("its structure is not the one that was meant"));
-  return FALSE;
+  return walk.matches && walk.n_seen == elements->len;
 }
 
 static gboolean
-finish_page (qpdf_data q,
-             qpdf_oh   page,
-             GError  **error)
+finish_page (SwPdfFile  *file,
+             guint       id,
+             GError    **error)
 {
-  unsigned char *content = NULL;
-  size_t length = 0;
+  SwPdfObject *page = sw_pdf_file_get (file, id);
+  SwPdfObject *content;
+  g_autoptr (GBytes) painted = NULL;
   g_autoptr (GBytes) marked = NULL;
-  qpdf_oh stream;
+  gsize length;
+  const char *text;
 
-  if (!is_fine (q, qpdf_oh_get_page_content_data (q, page, &content, &length), error))
+  if (page == NULL || !sw_pdf_object_has (page, "/Type", "/Page")
+      || (content = find_object (file, page, "/Contents")) == NULL || content->stream == NULL
+      || !sw_pdf_object_has (content, "/Filter", "/FlateDecode"))
+    {
+      set_failed (error, _ ("a page has no content"));
+      return FALSE;
+    }
+
+  painted = sw_pdf_inflate (content->stream, content->stream_length, error);
+  if (painted == NULL)
     return FALSE;
-  marked = sw_pdf_mark_artifacts ((const char *) content, length);
-  free (content);
-
-  stream = qpdf_oh_new_stream (q);
-  qpdf_oh_replace_stream_data (q, stream, g_bytes_get_data (marked, NULL), g_bytes_get_size (marked),
-                               qpdf_oh_new_null (q), qpdf_oh_new_null (q));
-  qpdf_oh_replace_key (q, page, "/Contents", stream);
-  qpdf_oh_replace_key (q, page, "/Tabs", qpdf_oh_new_name (q, "/S"));
+  text = g_bytes_get_data (painted, &length);
+  marked = sw_pdf_mark_artifacts (text, length);
+  text = g_bytes_get_data (marked, &length);
+  sw_pdf_object_take_stream (content, sw_pdf_deflate (text, length));
+  sw_pdf_object_set (page, "/Tabs", "/S");
   return TRUE;
 }
 
 static void
-finish_fonts (qpdf_data q)
+finish_fonts (SwPdfFile *file)
 {
-  long long size = qpdf_oh_get_int_value (q, qpdf_oh_get_key (q, qpdf_get_trailer (q), "/Size"));
-
-  for (int id = 1; id < size; id++)
+  for (guint id = 1; id < file->objects->len; id++)
     {
-      qpdf_oh object = qpdf_get_object_by_id (q, id, 0);
+      SwPdfObject *object = sw_pdf_file_get (file, id);
 
-      if (qpdf_oh_is_dictionary (q, object) && name_is (q, object, "/Subtype", "CIDFontType2")
-          && !qpdf_oh_has_key (q, object, "/CIDToGIDMap"))
-        qpdf_oh_replace_key (q, object, "/CIDToGIDMap", qpdf_oh_new_name (q, "/Identity"));
-      qpdf_oh_release (q, object);
+      if (sw_pdf_object_has (object, "/Subtype", "/CIDFontType2"))
+        sw_pdf_object_set (object, "/CIDToGIDMap", "/Identity");
     }
 }
 
 static char *
-make_xmp (qpdf_data         q,
-          const SwPdfFacts *facts)
+make_xmp (const SwPdfFacts *facts,
+          const char       *producer)
 {
-  const char *info_producer = qpdf_get_info_key (q, "/Producer");
-  g_autofree char *producer = g_markup_escape_text (info_producer != NULL ? info_producer : "", -1);
   g_autofree char *title = g_markup_escape_text (facts->title, -1);
   g_autofree char *author = g_markup_escape_text (facts->author, -1);
   g_autofree char *subject = g_markup_escape_text (facts->subject, -1);
   g_autofree char *language = g_markup_escape_text (facts->language, -1);
   g_autofree char *creator
-      = *author != '\0' ? g_strdup_printf ("<dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>", author)
-                        : g_strdup ("");
+      = *author != '\0'
+            ? g_strdup_printf ("<dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>", author)
+            : g_strdup ("");
 
   return g_strdup_printf (
       "<?xpacket begin=\"\357\273\277\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
-      "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\"><rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">"
+      "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\"><rdf:RDF "
+      "xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">"
       "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" "
       "xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">"
       "<dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">%s</rdf:li></rdf:Alt></dc:title>"
@@ -295,42 +254,39 @@ make_xmp (qpdf_data         q,
 }
 
 static void
-finish_metadata (qpdf_data         q,
+finish_metadata (SwPdfFile        *file,
                  const SwPdfFacts *facts)
 {
-  qpdf_oh root = qpdf_get_root (q);
-  g_autofree char *xmp = make_xmp (q, facts);
+  g_autofree char *producer = g_strconcat ("cairo ", cairo_version_string (), NULL);
+  g_autofree char *xmp = make_xmp (facts, producer);
   g_auto (GStrv) date = g_strsplit (facts->date, "-", 3);
   g_autofree char *digits = g_strjoinv ("", date);
-  g_autofree char *moment = g_strdup_printf ("D:%s000000Z", digits);
-  qpdf_oh stream = qpdf_oh_new_stream (q);
-  qpdf_oh dictionary = qpdf_oh_get_dict (q, stream);
+  g_autofree char *moment = g_strdup_printf ("(D:%s000000Z)", digits);
+  guint id = sw_pdf_file_add (file, g_strdup ("<</Type/Metadata/Subtype/XML>>"));
+  g_autofree char *reference = g_strdup_printf ("%u 0 R", id);
+  SwPdfObject *root = find_object (file, &file->trailer, "/Root");
+  SwPdfObject *info = find_object (file, &file->trailer, "/Info");
 
-  qpdf_oh_replace_key (q, dictionary, "/Type", qpdf_oh_new_name (q, "/Metadata"));
-  qpdf_oh_replace_key (q, dictionary, "/Subtype", qpdf_oh_new_name (q, "/XML"));
-  qpdf_oh_replace_stream_data (q, stream, (const unsigned char *) xmp, strlen (xmp), qpdf_oh_new_null (q),
-                               qpdf_oh_new_null (q));
-  qpdf_oh_replace_key (q, root, "/Metadata", stream);
-  qpdf_oh_replace_key (q, root, "/Lang", qpdf_oh_new_string (q, facts->language));
-  set_parsed (q, root, "/ViewerPreferences", "<</DisplayDocTitle true>>");
+  /* Not packed, so that who looks for it finds it without knowing how to read a PDF. */
+  sw_pdf_object_take_stream (sw_pdf_file_get (file, id), g_bytes_new (xmp, strlen (xmp)));
+  sw_pdf_object_set (root, "/Metadata", reference);
+  set_text (root, "/Lang", facts->language);
+  sw_pdf_object_set (root, "/ViewerPreferences", "<</DisplayDocTitle true>>");
   /* The numbers that are printed at the foot. */
-  set_parsed (q, root, "/PageLabels", "<</Nums[0<</S/D>>]>>");
-  qpdf_set_info_key (q, "/CreationDate", moment);
+  sw_pdf_object_set (root, "/PageLabels", "<</Nums[0<</S/D>>]>>");
+  sw_pdf_object_set (info, "/CreationDate", moment);
+  set_text (info, "/Producer", producer);
 }
 
-static GBytes *
-write_bytes (qpdf_data q,
-             GError  **error)
+/* The numbers of the pages' objects; Cairo lists all of them in one place. */
+static GArray *
+find_pages (SwPdfFile         *file,
+            const SwPdfObject *root)
 {
-  if (!is_fine (q, qpdf_init_write_memory (q), error))
-    return NULL;
+  const SwPdfObject *tree = find_object (file, root, "/Pages");
+  g_autofree char *kids = tree != NULL ? sw_pdf_object_dup_value (tree, "/Kids") : NULL;
 
-  qpdf_set_deterministic_ID (q, QPDF_TRUE);
-  qpdf_set_object_stream_mode (q, qpdf_o_generate);
-  if (!is_fine (q, qpdf_write (q), error))
-    return NULL;
-
-  return g_bytes_new (qpdf_get_buffer (q), qpdf_get_buffer_length (q));
+  return sw_pdf_file_find_all (kids);
 }
 
 /**
@@ -343,27 +299,34 @@ write_bytes (qpdf_data q,
  * Returns: (transfer full) (nullable): the complete PDF
  */
 GBytes *
-sw_pdf_finish (GBytes           *pdf,
-               GArray           *elements,
-               const SwPdfFacts *facts,
-               GError          **error)
+sw_pdf_finish (GBytes            *pdf,
+               GArray            *elements,
+               const SwPdfFacts  *facts,
+               GError           **error)
 {
-  g_auto (SwQpdf) q = qpdf_init ();
-  gsize length;
-  const char *data = g_bytes_get_data (pdf, &length);
+  g_autoptr (SwPdfFile) file = sw_pdf_file_new (pdf);
+  const SwPdfObject *root = file != NULL ? find_object (file, &file->trailer, "/Root") : NULL;
+  const SwPdfObject *info = file != NULL ? find_object (file, &file->trailer, "/Info") : NULL;
+  g_autoptr (GArray) pages = NULL;
 
-  qpdf_silence_errors (q);
-  qpdf_set_suppress_warnings (q, QPDF_TRUE);
-  if (!is_fine (q, qpdf_read_memory (q, "handout", data, length, NULL), error))
-    return NULL;
-
-  if (!finish_structure (q, elements, facts, error))
-    return NULL;
-  for (int page = 0; page < qpdf_get_num_pages (q); page++)
-    if (!finish_page (q, qpdf_get_page_n (q, (size_t) page), error))
+  if (root == NULL || info == NULL || !sw_pdf_object_is_dictionary (root)
+      || !sw_pdf_object_is_dictionary (info))
+    {
+      set_failed (error, _ ("it is not written as expected"));
       return NULL;
-  finish_fonts (q);
-  finish_metadata (q, facts);
+    }
 
-  return write_bytes (q, error);
+  pages = find_pages (file, root);
+  if (!finish_structure (file, pages, elements, facts))
+    {
+      set_failed (error, _ ("its structure is not the one that was meant"));
+      return NULL;
+    }
+  for (guint i = 0; i < pages->len; i++)
+    if (!finish_page (file, g_array_index (pages, guint, i), error))
+      return NULL;
+  finish_fonts (file);
+  finish_metadata (file, facts);
+
+  return sw_pdf_file_write (file);
 }

@@ -1,38 +1,42 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include <qpdf/qpdf-c.h>
-
+#include "sw-pdf-file.h"
 #include "sw-pdf.h"
 
 G_BEGIN_DECLS
 
 /**
  * SwPdfForm:
- * @q: the file
- * @fields: its fields so far
- * @numbers: the file's table that leads from annotations to their elements
+ * @file: the file
+ * @pages: (unowned) (element-type guint): the numbers of its pages
+ * @annotations: (element-type GString): of each page the fields so far; NULL for none
+ * @fields: all fields so far
+ * @numbers: what the table that leads from annotations to their elements is to have besides
  * @next_number: the next number of that table
- * @looks: (element-type utf8 qpdf_oh): what fields look like, by kind and size; many are alike
+ * @looks: (element-type utf8 guint): what fields look like, by kind and size; many are alike
  * @text_pt: size of what is typed in
  *
  * The fields of a PDF while they are added.
  */
 typedef struct
 {
-  qpdf_data q;
-  qpdf_oh fields;
-  qpdf_oh numbers;
-  int next_number;
+  SwPdfFile *file;
+  const GArray *pages;
+  GPtrArray *annotations;
+  GString *fields;
+  GString *numbers;
+  guint next_number;
   GHashTable *looks;
   double text_pt;
 } SwPdfForm;
 
-void sw_pdf_form_init (SwPdfForm *form,
-                       qpdf_data  q,
-                       double     text_pt);
+void sw_pdf_form_init (SwPdfForm    *form,
+                       SwPdfFile    *file,
+                       const GArray *pages,
+                       double        text_pt);
 void sw_pdf_form_add (SwPdfForm          *form,
-                      qpdf_oh             element,
+                      guint               element_id,
                       const SwPdfElement *meant);
 void sw_pdf_form_finish (SwPdfForm *form);
 

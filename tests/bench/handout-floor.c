@@ -3,7 +3,7 @@
  * handout-floor RECORDING tagged|bare OUT.pdf N_ROUNDS
  *
  * Sets the words and strokes of a recorded handout at their known places with Cairo and Pango alone. Tagged: each text
- * and picture as an element of the structure, then one pass of libqpdf, as a handout is finished. Bare: neither. Prints
+ * and picture as an element of the structure, then one pass of libqpdf, as any program can do it. Bare: neither. Prints
  * the milliseconds worked in the fastest round. */
 #include "config.h"
 

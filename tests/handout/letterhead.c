@@ -275,8 +275,8 @@ test_pdf (void)
   again = sw_handout_to_pdf (png_handout, &error);
   g_assert_no_error (error);
   g_assert_true (g_bytes_equal (png_pdf, again));
-  g_assert_true (pdf_holds (png_pdf, "/Subtype /Image"));
-  g_assert_false (pdf_holds (svg_pdf, "/Subtype /Image"));
+  g_assert_true (pdf_holds (png_pdf, "/Subtype/Image"));
+  g_assert_false (pdf_holds (svg_pdf, "/Subtype/Image"));
 }
 
 /* Every thing that is needed has its picture beside its words, inside the margins, at every size. */
