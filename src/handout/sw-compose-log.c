@@ -17,37 +17,6 @@ typedef struct
   double rating_pt;
 } Columns;
 
-static void
-collect_exercises (GListModel *items,
-                   GPtrArray  *into)
-{
-  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
-    {
-      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
-
-      if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
-        collect_exercises (G_LIST_MODEL (sw_item_get_items (item)), into);
-      else if (sw_item_get_kind (item) == SW_ITEM_EXERCISE)
-        g_ptr_array_add (into, g_object_ref (item));
-    }
-}
-
-static GPtrArray *
-collect_session (SwSession *session)
-{
-  GPtrArray *items = g_ptr_array_new_with_free_func (g_object_unref);
-  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-
-  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
-    {
-      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-
-      collect_exercises (G_LIST_MODEL (sw_section_get_items (section)), items);
-    }
-
-  return items;
-}
-
 static Columns
 choose_columns (SwComposer *self)
 {
@@ -186,6 +155,20 @@ add_rating (SwFlow     *flow,
   sw_flow_empty_cell (flow, cell, left_pt, width_pt, row_pt);
 }
 
+/* Boxes on each of the session's days must not make a client do more than the dose asks for: as many days as the week
+ * has boxes for, or more, need no words. */
+static gboolean
+has_fewer_days (const SwDose *dose,
+                SwSet         days)
+{
+  int n_days = 0;
+
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    n_days += days == 0 || (days & SW_SET (day)) != 0;
+
+  return dose->days_a_week > 0 && dose->days_a_week < n_days;
+}
+
 static void
 compose_row (SwComposer    *self,
              SwTag         *table,
@@ -196,7 +179,8 @@ compose_row (SwComposer    *self,
 {
   double body_pt = self->style.body_pt;
   double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE), 0.7 * columns->day_pt);
-  int times = CLAMP (sw_item_get_dose (item)->times_a_day, 1, 10);
+  const SwDose *dose = sw_item_get_dose (item);
+  int times = CLAMP (dose->times_a_day, 1, 10);
   const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), self->language);
   const Row told = { text->name, number };
   g_autofree char *name = g_strdup_printf ("%d  %s", number, text->name);
@@ -214,6 +198,12 @@ compose_row (SwComposer    *self,
   self->text_language = sw_composer_find_other_language (self, text->language);
   sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, name);
   self->text_language = NULL;
+  if (has_fewer_days (dose, days))
+    {
+      g_autofree char *often = sw_phrases_count (self->phrases, "dose.days-a-week", dose->days_a_week, NULL);
+
+      sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, often);
+    }
   row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
 
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
@@ -301,7 +291,7 @@ compose_session_log (SwComposer *self,
 {
   double body_pt = self->style.body_pt;
   const char *title = sw_session_get_title (session);
-  g_autoptr (GPtrArray) items = collect_session (session);
+  g_autoptr (GPtrArray) items = sw_compose_collect_exercises (session);
   g_autofree char *heading = NULL;
   SwFlow flow;
 

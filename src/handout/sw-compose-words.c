@@ -100,30 +100,57 @@ sw_compose_days (SwPhrases *phrases,
   return sw_phrases_list (phrases, (const char *const *) names);
 }
 
-/* How often a day all exercises of the session are done; 1 when they differ. */
-static int
-common_times_a_day (SwSession *session)
+static void
+collect_exercises (GListModel *items,
+                   GPtrArray  *into)
 {
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+
+      if (sw_item_get_kind (item) == SW_ITEM_CIRCUIT)
+        collect_exercises (G_LIST_MODEL (sw_item_get_items (item)), into);
+      else if (sw_item_get_kind (item) == SW_ITEM_EXERCISE)
+        g_ptr_array_add (into, g_steal_pointer (&item));
+    }
+}
+
+/**
+ * sw_compose_collect_exercises:
+ * @session: a session
+ *
+ * Returns: (transfer full) (element-type SwItem): its exercises, those in circuits too, in the order of the pages
+ */
+GPtrArray *
+sw_compose_collect_exercises (SwSession *session)
+{
+  GPtrArray *exercises = g_ptr_array_new_with_free_func (g_object_unref);
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-  int common = 0;
 
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
     {
       g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
 
-      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
-        {
-          g_autoptr (SwItem) item = g_list_model_get_item (items, j);
-          int times;
+      collect_exercises (G_LIST_MODEL (sw_section_get_items (section)), exercises);
+    }
 
-          if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
-            continue;
-          times = sw_item_get_dose (item)->times_a_day;
-          if (common != 0 && times != common)
-            return 1;
-          common = times;
-        }
+  return exercises;
+}
+
+/* How often a day all exercises of the session are done; 1 when they differ. */
+static int
+common_times_a_day (SwSession *session)
+{
+  g_autoptr (GPtrArray) exercises = sw_compose_collect_exercises (session);
+  int common = 0;
+
+  for (guint i = 0; i < exercises->len; i++)
+    {
+      int times = sw_item_get_dose (exercises->pdata[i])->times_a_day;
+
+      if (common != 0 && times != common)
+        return 1;
+      common = times;
     }
 
   return MAX (common, 1);

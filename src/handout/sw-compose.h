@@ -57,6 +57,7 @@ void sw_compose_back (SwComposer  *composer,
                       SwProgramme *programme);
 
 /* Told alike at several places. */
+GPtrArray *sw_compose_collect_exercises (SwSession *session);
 char *sw_compose_days (SwPhrases *phrases,
                        SwSet      days);
 char *sw_compose_when (SwPhrases *phrases,

@@ -114,7 +114,8 @@ sw_composer_init (SwComposer             *self,
   self->date = g_strdup (options->date);
   self->style.mirrored = sw_phrases_is_right_to_left (phrases);
   self->context = new_context (fonts, options->language, self->style.mirrored);
-  self->measured = sw_measured_new (options->paper, self->style.body_pt, options->language, before);
+  self->measured = sw_measured_new (options->paper, self->style.body_pt, self->style.least_pt, options->language,
+                                    before);
   sw_composer_restart (self);
 }
 

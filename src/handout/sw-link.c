@@ -12,11 +12,51 @@
 #define MOST_DIGITS 15
 #define FEWEST_DIGITS 5
 
+/* A slash parts an area's code from the number there, or two numbers: "/5" or "/35" are the last digits of another
+ * one, blanks around it part numbers, and so does it behind what is a number without any area's code. */
+#define FEWEST_DIGITS_BEHIND_SLASH 3
+
 static gboolean
 is_separator (gunichar letter)
 {
   return g_unichar_isspace (letter) || g_unichar_type (letter) == G_UNICODE_DASH_PUNCTUATION
          || (letter < 0x80 && strchr ("./()", (int) letter) != NULL);
+}
+
+/* Whether no slash of @phone, at whatever place, parts two numbers. */
+static gboolean
+is_one_number (const char *phone)
+{
+  gboolean with_code = FALSE;
+  gboolean slash = FALSE;
+  gunichar last = 0;
+  int n_digits = 0;
+
+  for (const char *at = phone; *at != '\0'; at = g_utf8_next_char (at))
+    {
+      gunichar letter = g_utf8_get_char (at);
+
+      if (letter == '/')
+        {
+          if (g_unichar_isspace (last) || (slash && n_digits < FEWEST_DIGITS_BEHIND_SLASH)
+              || (!with_code && n_digits >= FEWEST_DIGITS))
+            return FALSE;
+          slash = TRUE;
+          n_digits = 0;
+        }
+      else if (last == '/' && g_unichar_isspace (letter))
+        return FALSE;
+      else if (g_ascii_isdigit (*at))
+        {
+          with_code |= *at == '0' && n_digits == 0 && !slash;
+          n_digits++;
+        }
+      else if (*at == '+')
+        with_code = TRUE;
+      last = letter;
+    }
+
+  return !slash || n_digits >= FEWEST_DIGITS_BEHIND_SLASH;
 }
 
 /**
@@ -34,6 +74,9 @@ sw_link_dup_phone_uri (const char *phone)
   g_autoptr (GString) uri = g_string_new ("tel:");
   gboolean international = FALSE;
   int n_digits = 0;
+
+  if (!is_one_number (phone))
+    return NULL;
 
   for (const char *at = phone; *at != '\0'; at = g_utf8_next_char (at))
     {

@@ -10,6 +10,7 @@ struct _SwMeasured
 {
   SwPaper paper;
   double text_points;
+  double least_pt;
   char *language;
   GHashTable *layouts; /* text with role and width -> PangoLayout */
   GHashTable *figures; /* Solved, its own key */
@@ -68,22 +69,24 @@ fits (const SwMeasured *self,
       const SwMeasured *other)
 {
   return self->paper == other->paper && self->text_points == other->text_points
-         && g_strcmp0 (self->language, other->language) == 0;
+         && self->least_pt == other->least_pt && g_strcmp0 (self->language, other->language) == 0;
 }
 
 /**
  * sw_measured_new:
  * @paper: the paper
  * @text_points: the body size
+ * @least_pt: the size no text falls below, which decides that of the smaller ones
  * @language: BCP 47 tag
  * @before: (nullable): what was measured for the handout before this one; nobody else may use it meanwhile. Not
- *   looked at when it is for another paper, size or language
+ *   looked at when it is for another paper, other sizes or another language
  *
  * Returns: (transfer full): nothing measured yet
  */
 SwMeasured *
 sw_measured_new (SwPaper     paper,
                  double      text_points,
+                 double      least_pt,
                  const char *language,
                  SwMeasured *before)
 {
@@ -91,6 +94,7 @@ sw_measured_new (SwPaper     paper,
 
   self->paper = paper;
   self->text_points = text_points;
+  self->least_pt = least_pt;
   self->language = g_strdup (language);
   self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
   self->figures = g_hash_table_new_full (solved_hash, solved_equal, solved_free, NULL);
@@ -109,7 +113,7 @@ sw_measured_new (SwPaper     paper,
 SwMeasured *
 sw_measured_copy (SwMeasured *self)
 {
-  SwMeasured *copy = sw_measured_new (self->paper, self->text_points, self->language, NULL);
+  SwMeasured *copy = sw_measured_new (self->paper, self->text_points, self->least_pt, self->language, NULL);
   GHashTableIter iter;
   gpointer key;
   gpointer value;

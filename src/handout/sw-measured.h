@@ -11,13 +11,14 @@ G_BEGIN_DECLS
 /**
  * SwMeasured:
  *
- * Texts that have been measured and figures that have been solved for a paper, a text size and a language. Both
+ * Texts that have been measured and figures that have been solved for a paper, text sizes and a language. Both
  * are never changed again, so that the next handout after an edit can take over what has stayed the same.
  */
 typedef struct _SwMeasured SwMeasured;
 
 SwMeasured *sw_measured_new (SwPaper     paper,
                              double      text_points,
+                             double      least_pt,
                              const char *language,
                              SwMeasured *before);
 SwMeasured *sw_measured_copy (SwMeasured *self);

@@ -135,7 +135,7 @@ test_same_again (void)
 }
 
 /* A handout made after another one takes over what was measured, and is the same as one made from nothing; also
- * when paper, text size or the programme are other ones. */
+ * when paper, text size, layout or the programme are other ones. */
 static void
 test_after_another (void)
 {
@@ -144,11 +144,12 @@ test_after_another (void)
   g_autoptr (SwHandout) shown = lay_out (programme, SW_PAPER_A4, 14.0);
   SwDose dose = *sw_item_get_dose (g_ptr_array_index (items, 0));
 
-  for (int i = 0; i < 6; i++)
+  for (int i = 0; i < 8; i++)
     {
       g_autoptr (SwMeasured) before = sw_handout_dup_measured (shown);
       SwPaper paper = i == 3 ? SW_PAPER_LETTER : SW_PAPER_A4;
       double text_points = i >= 4 ? 18.0 : 14.0;
+      SwLayout layout = i == 6 ? SW_LAYOUT_LARGE_PRINT : SW_LAYOUT_FULL;
       g_autoptr (SwHandout) anew = NULL;
       g_autoptr (SwHandout) after = NULL;
       g_autoptr (GError) error = NULL;
@@ -160,10 +161,12 @@ test_after_another (void)
 
       dose.reps_low = dose.reps_high = 21 + i;
       g_object_set (g_ptr_array_index (items, 0), "dose", &dose, NULL);
-      anew = lay_out (programme, paper, text_points);
       sw_handout_options_init (&options, programme, DAY);
       options.paper = paper;
       options.text_points = text_points;
+      options.layout = layout;
+      anew = sw_handout_new (programme, &options, &error);
+      g_assert_no_error (error);
       after = sw_handout_new_after (programme, &options, before, &error);
       g_assert_no_error (error);
 
