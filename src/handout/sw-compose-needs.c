@@ -4,6 +4,8 @@
 #include "config.h"
 
 #include "sw-compose.h"
+#include "sw-dose-words.h"
+#include "sw-units.h"
 
 /* In body text's sizes: the side of a picture, the least width of a thing with its words, and between two. */
 #define PICTURE 1.7
@@ -22,14 +24,100 @@ collect_equipment (SwProgramme *programme)
   return equipment;
 }
 
+/* What a dose's load is that of. */
+static const SwEquipment weights[] = { SW_EQUIPMENT_DUMBBELL, SW_EQUIPMENT_ANKLE_WEIGHT, SW_EQUIPMENT_CABLE };
+static const SwEquipment pulls[] = { SW_EQUIPMENT_BAND, SW_EQUIPMENT_LOOP_BAND, SW_EQUIPMENT_CABLE };
+
+/* Returns: whether the load of an exercise that needs @equipment is that of @thing: no other thing can have it */
+static gboolean
+is_load_of (SwLoadUnit  unit,
+            SwSet       equipment,
+            SwEquipment thing)
+{
+  const SwEquipment *things = unit == SW_LOAD_NEWTON ? pulls : weights;
+  SwSet loaded = 0;
+
+  if (unit == SW_LOAD_NONE)
+    return FALSE;
+  for (guint i = 0; i < G_N_ELEMENTS (weights); i++)
+    loaded |= equipment & SW_SET (things[i]);
+  return loaded == SW_SET (thing);
+}
+
+static double
+get_load_kg (SwLoad load)
+{
+  return load.unit == SW_LOAD_LB ? sw_kg_from_lb (load.value) : load.value;
+}
+
+static int
+compare_loads (gconstpointer a,
+               gconstpointer b)
+{
+  double first = get_load_kg (*(const SwLoad *) a);
+  double second = get_load_kg (*(const SwLoad *) b);
+
+  return first < second ? -1 : first > second;
+}
+
+/* Returns: (nullable): every load the programme states for a thing, from light to heavy */
+static char *
+dup_loads (SwComposer  *self,
+           SwProgramme *programme,
+           SwEquipment  thing)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (GArray) loads = g_array_new (FALSE, FALSE, sizeof (SwLoad));
+  g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
+  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
+
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwItem *item = g_ptr_array_index (items, i);
+      const SwDose *dose = sw_item_get_dose (item);
+
+      if (sw_item_get_kind (item) == SW_ITEM_EXERCISE
+          && is_load_of (dose->load.unit, sw_exercise_get_facts (sw_item_get_exercise (item))->equipment, thing))
+        g_array_append_val (loads, dose->load);
+    }
+  if (loads->len == 0)
+    return NULL;
+
+  g_array_sort (loads, compare_loads);
+  for (guint i = 0; i < loads->len; i++)
+    {
+      g_autofree char *load = sw_load_words (self->phrases, g_array_index (loads, SwLoad, i), units);
+
+      if (words->len == 0 || !g_str_equal (g_ptr_array_index (words, words->len - 1), load))
+        g_ptr_array_add (words, g_steal_pointer (&load));
+    }
+  g_ptr_array_add (words, NULL);
+  return sw_phrases_list (self->phrases, (const char *const *) words->pdata);
+}
+
+/* "a hand weight: 2 kg and 5 kg" */
+static char *
+dup_thing (SwComposer  *self,
+           SwProgramme *programme,
+           SwEquipment  thing)
+{
+  g_auto (GStrv) words = sw_compose_equipment (self->phrases, SW_SET (thing));
+  g_autofree char *loads = dup_loads (self, programme, thing);
+
+  if (loads == NULL)
+    return g_strdup (words[0]);
+  return sw_phrases_format (self->phrases, "front.need-loads", "thing", words[0], "loads", loads, NULL);
+}
+
 /* Picture and words, each halfway down the taller of them. */
 static void
 add_thing (SwFlow      *flow,
            SwTag       *list,
+           SwProgramme *programme,
            SwEquipment  equipment)
 {
   SwComposer *self = flow->composer;
-  g_auto (GStrv) words = sw_compose_equipment (self->phrases, SW_SET (equipment));
+  g_autofree char *words = dup_thing (self, programme, equipment);
   double picture_pt = PICTURE * self->style.body_pt;
   double indent_pt = picture_pt + 0.6 * self->style.body_pt;
   SwTag *item = sw_tags_add (&self->tags, list, "LI");
@@ -40,7 +128,7 @@ add_thing (SwFlow      *flow,
 
   column.left_pt += indent_pt;
   column.width_pt -= indent_pt;
-  sw_flow_text (&column, SW_TEXT_BODY, sw_tags_add (&self->tags, item, "LBody"), NULL, words[0]);
+  sw_flow_text (&column, SW_TEXT_BODY, sw_tags_add (&self->tags, item, "LBody"), NULL, words);
   spare_pt = picture_pt - (column.y_pt - flow->y_pt);
   for (guint i = first; i < flow->block->pieces->len && spare_pt > 0.0; i++)
     g_array_index (flow->block->pieces, SwPiece, i).y_pt += spare_pt / 2.0;
@@ -111,7 +199,7 @@ sw_compose_needs_in (SwFlow      *flow,
   for (int thing = 0; thing < sw_term_get_n_values (SW_TYPE_EQUIPMENT); thing++)
     if ((equipment & SW_SET (thing)) != 0)
       {
-        add_thing (flow, list, (SwEquipment) thing);
+        add_thing (flow, list, programme, (SwEquipment) thing);
         sw_flow_space (flow, GAP * self->style.body_pt);
       }
 }
@@ -155,7 +243,7 @@ sw_compose_needs (SwComposer  *self,
       cell = row;
       cell.left_pt += n % n_columns * (width_pt + self->style.column_gap_pt);
       cell.width_pt = width_pt;
-      add_thing (&cell, list, (SwEquipment) thing);
+      add_thing (&cell, list, programme, (SwEquipment) thing);
       bottom_pt = MAX (bottom_pt, cell.y_pt);
       n++;
       equipment &= ~SW_SET (thing);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * How the time of a session is spent: a bar as long as the session, with a part for each exercise. */
+ * How the time of a session is spent: a bar as long as the session, with a part for each exercise, and what the parts
+ * without a number stand for. */
 #include "config.h"
 
 #include <math.h>
@@ -11,10 +12,23 @@
 #define LINE_PT 0.9
 #define TICK_PT 3.0
 #define S_PER_MIN 60.0
+#define STRIPE_PT 0.6
+#define STRIPE_GAP_PT 2.6
 
-/* What stands in a part of the bar: an exercise's number, a circuit's first and last. */
+/* A part of the bar: an exercise with its number or a circuit with its first and last, a rest, striped so that it can
+ * be told apart in black and white too, a self-check with a tick; what is left between two is for getting ready. */
+typedef enum
+{
+  KIND_NUMBERED,
+  KIND_REST,
+  KIND_CHECK,
+  KIND_BETWEEN,
+  N_KINDS,
+} Kind;
+
 typedef struct
 {
+  Kind kind;
   SwSpan start;
   double length_s;
   int first;
@@ -55,6 +69,22 @@ dup_name (SwComposer *self,
     }
 }
 
+static Kind
+find_kind (SwItem *item)
+{
+  switch (sw_item_get_kind (item))
+    {
+    case SW_ITEM_REST:
+      return KIND_REST;
+    case SW_ITEM_SELF_CHECK:
+      return KIND_CHECK;
+    case SW_ITEM_EXERCISE:
+    case SW_ITEM_CIRCUIT:
+    default:
+      return KIND_NUMBERED;
+    }
+}
+
 /* @number: of the last exercise before the session, counted on. */
 static GArray *
 collect_parts (SwComposer *self,
@@ -67,7 +97,7 @@ collect_parts (SwComposer *self,
   for (guint i = 0; i < clock->entries->len; i++)
     {
       const SwClockEntry *entry = &g_array_index (clock->entries, SwClockEntry, i);
-      Part part = { .start = entry->start, .length_s = middle_s (entry->length) };
+      Part part = { .start = entry->start, .length_s = middle_s (entry->length), .kind = find_kind (entry->item) };
 
       if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
         part.first = part.last = ++*number;
@@ -131,6 +161,35 @@ add_number (SwFlow     *flow,
   sw_flow_text (&cell, SW_TEXT_SMALL_STRONG, NULL, NULL, text);
 }
 
+/* A part's frame and what shows its kind. */
+static void
+add_part (SwFlow *flow,
+          Kind    kind,
+          double  left_pt,
+          double  width_pt,
+          double  height_pt)
+{
+  double inner_pt = width_pt - 2.0 * LINE_PT;
+  double tick_pt = 0.6 * height_pt;
+
+  if (kind == KIND_BETWEEN)
+    {
+      sw_flow_box (flow, left_pt, flow->y_pt, LINE_PT, height_pt, SW_GREY_TEXT);
+      sw_flow_box (flow, left_pt + width_pt - LINE_PT, flow->y_pt, LINE_PT, height_pt, SW_GREY_TEXT);
+      return;
+    }
+
+  sw_flow_box (flow, left_pt, flow->y_pt, width_pt, height_pt, SW_GREY_TEXT);
+  if (inner_pt <= 0.0)
+    return;
+  sw_flow_box (flow, left_pt + LINE_PT, flow->y_pt + LINE_PT, inner_pt, height_pt - 2.0 * LINE_PT, 1.0);
+  for (double y_pt = STRIPE_GAP_PT; kind == KIND_REST && y_pt < height_pt - STRIPE_GAP_PT; y_pt += STRIPE_GAP_PT)
+    sw_flow_box (flow, left_pt + LINE_PT, flow->y_pt + y_pt, inner_pt, STRIPE_PT, SW_GREY_TEXT);
+  if (kind == KIND_CHECK && inner_pt > tick_pt)
+    sw_flow_symbol (flow, SW_SYMBOL_TICK, left_pt + (width_pt - tick_pt) / 2.0,
+                    flow->y_pt + (height_pt - tick_pt) / 2.0, tick_pt, SW_GREY_TEXT);
+}
+
 static void
 add_bar (SwFlow *flow,
          GArray *parts,
@@ -149,10 +208,7 @@ add_bar (SwFlow *flow,
       double left_pt = flow->left_pt + pt_per_s * middle_s (part->start);
       double width_pt = MAX (pt_per_s * part->length_s, LINE_PT);
 
-      sw_flow_box (flow, left_pt, flow->y_pt, width_pt, height_pt, SW_GREY_TEXT);
-      if (width_pt > 2.0 * LINE_PT)
-        sw_flow_box (flow, left_pt + LINE_PT, flow->y_pt + LINE_PT, width_pt - 2.0 * LINE_PT, height_pt - 2.0 * LINE_PT,
-                     part->first > 0 ? 1.0 : self->style.panel_grey);
+      add_part (flow, part->kind, left_pt, width_pt, height_pt);
       add_number (flow, part, left_pt, width_pt, height_pt);
     }
   sw_flow_space (flow, height_pt + 1.0);
@@ -203,6 +259,70 @@ add_ticks (SwFlow *flow,
   flow->y_pt = bottom_pt;
 }
 
+/* Which kinds of parts the bar has, the time between two of them included. */
+static void
+find_kinds (GArray  *parts,
+            gboolean found[N_KINDS])
+{
+  double end_s = 0.0;
+
+  for (guint i = 0; i < parts->len; i++)
+    {
+      const Part *part = &g_array_index (parts, Part, i);
+
+      found[part->kind] = TRUE;
+      found[KIND_BETWEEN] = found[KIND_BETWEEN] || (i > 0 && middle_s (part->start) > end_s + 1.0);
+      end_s = middle_s (part->start) + part->length_s;
+    }
+}
+
+/* What each kind of part stands for, beside one another as far as there is room. Whoever does not see the bar hears
+ * its names anyway. */
+static void
+add_legend (SwFlow *flow,
+            GArray *parts)
+{
+  static const char *const keys[] = {
+    [KIND_NUMBERED] = "timeline.exercise",
+    [KIND_REST] = "rest.title",
+    [KIND_CHECK] = "check.heading",
+    [KIND_BETWEEN] = "timeline.between",
+  };
+  SwComposer *self = flow->composer;
+  double size_pt = sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
+  double sample_pt = 1.6 * size_pt;
+  gboolean found[N_KINDS] = { FALSE };
+  SwFlow line = *flow;
+  double bottom_pt = flow->y_pt;
+
+  find_kinds (parts, found);
+  for (int kind = 0; kind < N_KINDS; kind++)
+    {
+      const char *words = sw_phrases_get (self->phrases, keys[kind]);
+      SwFlow cell;
+      int width;
+
+      if (!found[kind])
+        continue;
+      pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_SMALL, -1.0, NULL, words), &width, NULL);
+      cell = line;
+      cell.width_pt = MIN ((double) width / PANGO_SCALE + 1.0, flow->width_pt - 1.3 * sample_pt);
+      if (line.left_pt > flow->left_pt && line.left_pt + 1.3 * sample_pt + cell.width_pt > flow->left_pt + flow->width_pt)
+        {
+          cell.left_pt = line.left_pt = flow->left_pt;
+          cell.y_pt = line.y_pt = bottom_pt;
+        }
+      line.left_pt += 1.3 * sample_pt + cell.width_pt + 1.4 * size_pt;
+      cell.y_pt += 0.2 * size_pt;
+      add_part (&cell, (Kind) kind, cell.left_pt, sample_pt, size_pt);
+      cell.y_pt -= 0.2 * size_pt;
+      cell.left_pt += 1.3 * sample_pt;
+      sw_flow_text (&cell, SW_TEXT_SMALL, NULL, NULL, words);
+      bottom_pt = MAX (bottom_pt, cell.y_pt);
+    }
+  flow->y_pt = bottom_pt;
+}
+
 /**
  * sw_compose_timeline:
  * @session: a session whose exercises have not been told yet
@@ -225,5 +345,7 @@ sw_compose_timeline (SwComposer *self,
   flow = sw_composer_begin (self);
   add_bar (&flow, parts, total_s);
   add_ticks (&flow, total_s);
+  sw_flow_space (&flow, 0.2 * self->style.body_pt);
+  add_legend (&flow, parts);
   sw_composer_end (&flow, 0.5 * self->style.body_pt, SW_KEEP_ALWAYS);
 }

@@ -382,6 +382,18 @@ count_words (const char *dump,
   return n;
 }
 
+/* What to get says how heavy, in the units the client reads; the bar of the session's time says what its parts are. */
+static void
+test_words_of_signs (void)
+{
+  g_autofree char *full = tell (SW_LAYOUT_FULL, SW_PAGE_PARTS_USUAL, NULL);
+
+  g_assert_nonnull (strstr (full, "\"a hand weight: 2.5\u00a0kg (5.5\u00a0lb)\""));
+  g_assert_nonnull (strstr (full, "\"a steady chair\""));
+  g_assert_nonnull (strstr (full, "\"Getting ready for the next one\""));
+  g_assert_cmpuint (count_words (full, "\"Check yourself\""), ==, 2);
+}
+
 /* In brief too everybody is told how to get ready before what to do. */
 static void
 test_compact_gets_ready (void)
@@ -466,6 +478,7 @@ main (int    argc,
   g_test_add_func ("/layouts/any", test_any);
   g_test_add_func ("/layouts/stop-stays", test_stop_stays);
   g_test_add_func ("/layouts/parts", test_parts);
+  g_test_add_func ("/layouts/words-of-signs", test_words_of_signs);
   g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
   g_test_add_func ("/layouts/circuit-continues", test_circuit_continues);
   g_test_add_func ("/layouts/page-counts", test_page_counts);
