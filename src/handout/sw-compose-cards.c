@@ -7,6 +7,9 @@
 #include "sw-telling.h"
 
 #define RULE_PT 0.8
+/* A picture's share of a card where the dose stands beside it, and the gap between both in body text's sizes. */
+#define BESIDE_SHARE 0.38
+#define BESIDE_GAP 0.6
 
 /**
  * sw_card_add_name:
@@ -95,7 +98,38 @@ sw_card_add_rule (SwFlow *flow)
   sw_flow_space (flow, RULE_PT + 0.4 * flow->composer->style.body_pt);
 }
 
-/* For the wall: the picture as large as it may be, and how much. */
+/**
+ * sw_card_get_picture_width:
+ * @width_pt: of the card
+ *
+ * Returns: the room for the picture on a card for the wall
+ */
+double
+sw_card_get_picture_width (SwComposer *self,
+                           double      width_pt)
+{
+  return self->picture_beside ? BESIDE_SHARE * width_pt : width_pt;
+}
+
+/* How much, and beside it the picture, as tall as those words at least: that costs no room. */
+static void
+add_amount_and_picture (SwFlow    *flow,
+                        SwTelling *telling)
+{
+  SwComposer *self = flow->composer;
+  double picture_pt = sw_card_get_picture_width (self, flow->width_pt);
+  double gap_pt = BESIDE_GAP * self->style.body_pt;
+  SwFlow picture = *flow;
+  SwFlow amount = *flow;
+
+  amount.left_pt += picture_pt + gap_pt;
+  amount.width_pt -= picture_pt + gap_pt;
+  sw_part_add_amount (&amount, telling, 0.2 * self->style.body_pt);
+  sw_card_add_picture (&picture, telling, picture_pt,
+                       MAX (self->tallest_picture, (amount.y_pt - flow->y_pt) / picture_pt));
+  flow->y_pt = MAX (picture.y_pt, amount.y_pt);
+}
+
 static void
 add_card (SwFlow     *flow,
           SwTelling  *telling,
@@ -106,9 +140,27 @@ add_card (SwFlow     *flow,
   sw_composer_open (self, "Sect");
   sw_card_add_rule (flow);
   sw_card_add_name (flow, telling, heading);
-  sw_card_add_picture (flow, telling, flow->width_pt, self->tallest_picture);
-  sw_part_add_amount (flow, telling, 0.2 * self->style.body_pt);
+  if (self->picture_beside && telling->figure != NULL)
+    add_amount_and_picture (flow, telling);
+  else
+    {
+      sw_card_add_picture (flow, telling, flow->width_pt, self->tallest_picture);
+      sw_part_add_amount (flow, telling, 0.2 * self->style.body_pt);
+    }
   sw_composer_close (self);
+}
+
+/**
+ * sw_card_get_width:
+ * @n_cards: how many stand beside one another
+ *
+ * Returns: the width of a card for the wall
+ */
+double
+sw_card_get_width (SwComposer *self,
+                   int         n_cards)
+{
+  return (self->style.width_pt - (n_cards - 1) * self->style.column_gap_pt) / n_cards;
 }
 
 /**
@@ -131,7 +183,7 @@ sw_compose_cards (SwComposer  *self,
 {
   double gap_pt = self->style.column_gap_pt;
   guint n_cards = (guint) self->n_cards;
-  double width_pt = (self->width_pt - (n_cards - 1) * gap_pt) / n_cards;
+  double width_pt = sw_card_get_width (self, self->n_cards);
 
   for (guint first = 0; first < items->len; first += n_cards)
     {

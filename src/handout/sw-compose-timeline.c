@@ -99,6 +99,9 @@ collect_parts (SwComposer *self,
       const SwClockEntry *entry = &g_array_index (clock->entries, SwClockEntry, i);
       Part part = { .start = entry->start, .length_s = middle_s (entry->length), .kind = find_kind (entry->item) };
 
+      /* A self-check that is left out takes its time, but has no name on the pages. */
+      if (part.kind == KIND_CHECK && !sw_composer_shows (self, SW_PAGE_PART_SELF_CHECK))
+        continue;
       if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
         part.first = part.last = ++*number;
       if (entry->circuit != NULL)

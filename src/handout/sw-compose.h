@@ -47,6 +47,10 @@ gboolean sw_compose_cards (SwComposer  *composer,
                            SwClient    *client,
                            const char  *heading,
                            GError     **error);
+double sw_card_get_width (SwComposer *composer,
+                          int         n_cards);
+double sw_card_get_picture_width (SwComposer *composer,
+                                  double      width_pt);
 gboolean sw_compose_wall (SwComposer   *composer,
                           SwProgramme  *programme,
                           GError      **error);

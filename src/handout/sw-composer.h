@@ -37,6 +37,7 @@ G_BEGIN_DECLS
  * @rail_starts: whether the rail's first piece has still to be drawn
  * @n_cards: how many cards for the wall stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
+ * @picture_beside: whether the dose on such a card stands beside the picture
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
  * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
@@ -73,6 +74,7 @@ typedef struct
   gboolean rail_starts;
   int n_cards;
   double tallest_picture;
+  gboolean picture_beside;
   int n_exercises;
   int n_checks;
   const char *text_language;

@@ -20,6 +20,9 @@
 /* A page filled no further than this has room for a larger picture. */
 #define ROOMY 0.75
 
+/* A dose beside a picture on a card for the wall has lines of at least so many characters. */
+#define FEWEST_BESIDE 14.0
+
 struct _SwHandout
 {
   GObject parent_instance;
@@ -126,7 +129,30 @@ lay_out (SwHandout    *self,
   return TRUE;
 }
 
-/* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. */
+/* How the cards for the wall are arranged. */
+typedef struct
+{
+  int n_cards;
+  gboolean beside;
+  double share;
+  double height_pt;
+  int n_pages;
+} Wall;
+
+static gboolean
+lay_out_wall_so (SwHandout    *self,
+                 SwProgramme  *programme,
+                 const Wall   *wall,
+                 GError      **error)
+{
+  self->composer.n_cards = wall->n_cards;
+  self->composer.picture_beside = wall->beside;
+  self->composer.tallest_picture = wall->share;
+  return lay_out (self, programme, NULL, error);
+}
+
+/* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside the
+ * picture saves height where the page is wide. */
 static gboolean
 arrange_wall (SwHandout    *self,
               SwProgramme  *programme,
@@ -134,35 +160,32 @@ arrange_wall (SwHandout    *self,
 {
   static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
   SwComposer *composer = &self->composer;
-  int most = sw_style_get_most_cards (&composer->style);
-  int best = 1;
-  double best_share = shares[0];
-  double best_height = 0.0;
-  int best_pages = G_MAXINT;
+  const SwStyle *style = &composer->style;
+  Wall best = { .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
 
-  for (int n = sw_style_get_least_cards (&composer->style); n <= most; n++)
-    for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
-      {
-        double height = shares[i] / n;
+  for (int way = 0; way < 2; way++)
+    for (int n = sw_style_get_least_cards (style); n <= sw_style_get_most_cards (style); n++)
+      for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+        {
+          Wall wall = { .n_cards = n, .beside = way == 1, .share = shares[i] };
+          double card_pt = sw_card_get_width (composer, n);
+          double picture_pt;
 
-        composer->n_cards = n;
-        composer->tallest_picture = shares[i];
-        if (best_pages == 1 && height <= best_height)
-          continue;
-        if (!lay_out (self, programme, NULL, error))
-          return FALSE;
-        if (self->pages.n_pages < best_pages || (self->pages.n_pages == best_pages && height > best_height))
-          {
-            best = n;
-            best_share = shares[i];
-            best_height = height;
-            best_pages = self->pages.n_pages;
-          }
-      }
+          composer->picture_beside = wall.beside;
+          picture_pt = sw_card_get_picture_width (composer, card_pt);
+          wall.height_pt = shares[i] * picture_pt;
+          if (wall.beside && card_pt - picture_pt < FEWEST_BESIDE * 0.5 * style->body_pt)
+            continue;
+          if (best.n_pages == 1 && wall.height_pt <= best.height_pt)
+            continue;
+          if (!lay_out_wall_so (self, programme, &wall, error))
+            return FALSE;
+          wall.n_pages = self->pages.n_pages;
+          if (wall.n_pages < best.n_pages || (wall.n_pages == best.n_pages && wall.height_pt > best.height_pt))
+            best = wall;
+        }
 
-  composer->n_cards = best;
-  composer->tallest_picture = best_share;
-  return lay_out (self, programme, NULL, error);
+  return lay_out_wall_so (self, programme, &best, error);
 }
 
 /* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
