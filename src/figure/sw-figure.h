@@ -41,6 +41,8 @@ void sw_figure_draw_at (SwFigure *self,
                         double    width_pt,
                         double    height_pt,
                         double    phase);
+double sw_figure_get_phase (SwFigure *self,
+                            double    seconds);
 gboolean sw_figure_save (SwFigure    *self,
                          const char  *path,
                          double       width_mm,

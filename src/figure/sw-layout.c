@@ -110,6 +110,16 @@ count_panels (SwFigure *figure)
   return sw_figure_get_cells (figure, cells);
 }
 
+/* Three in two columns leave a hole that a grid of more hides better; nor are there more columns than the rows need. */
+static gboolean
+leaves_hole (int n,
+             int columns)
+{
+  int rows = (n + columns - 1) / columns;
+
+  return (n == 3 && columns == 2) || (rows > 1 && columns > 1 && (n + columns - 2) / (columns - 1) == rows);
+}
+
 /* The best grid for all panels: the largest pictures, of equal ones the fewest rows. */
 static void
 choose_columns (SwLayout *self,
@@ -130,9 +140,7 @@ choose_columns (SwLayout *self,
       int rows = (n + columns - 1) / columns;
       double scale = fit (figure, ring, width_pt, height_pt, columns, rows);
 
-      /* Three in two columns leave a hole that a grid of more hides better; no more columns than their rows need. */
-      if ((n == 3 && columns == 2) || (rows > 1 && columns > 1 && (n + columns - 2) / (columns - 1) == rows)
-          || scale <= self->scale_pt)
+      if (leaves_hole (n, columns) || scale <= self->scale_pt)
         continue;
       self->columns = columns;
       self->rows = rows;
@@ -244,7 +252,14 @@ sw_layout_fit_one (SwFigure *figure,
                    double    width_pt,
                    double    height_pt)
 {
-  return fit (figure, SW_RING_NONE, width_pt, height_pt, 1, 1);
+  double scale = most_scale (figure);
+
+  if (figure->n_parts == 0)
+    return fit (figure, SW_RING_NONE, width_pt, height_pt, 1, 1);
+
+  for (int i = 0; i < figure->n_parts; i++)
+    scale = MIN (scale, fit (figure->parts[i], SW_RING_NONE, width_pt, height_pt, 1, 1));
+  return scale;
 }
 
 /* The height that one picture of that width wants, and the scale it then has. */
@@ -293,7 +308,7 @@ measure_grid (SwFigure *figure,
       double scale;
       double cell = measure_cell (figure, ring, TRUE, (width - (columns - 1) * SW_LAYOUT_GAP_PT) / columns, &scale);
 
-      if ((n == 3 && columns == 2) || (layout == SW_FIGURE_LAYOUT_AUTO && scale < BESIDE_WORTH * one))
+      if (leaves_hole (n, columns) || (layout == SW_FIGURE_LAYOUT_AUTO && scale < BESIDE_WORTH * one))
         continue;
       *scale_pt = scale;
       return rows * cell + (rows - 1) * SW_LAYOUT_GAP_PT;

@@ -10,6 +10,7 @@
 #include <glib/gi18n.h>
 
 #include "sw-checking.h"
+#include "sw-equipment-name.h"
 #include "sw-precautions.h"
 #include "sw-time.h"
 #include "sw-units.h"
@@ -196,7 +197,7 @@ check_precaution_load (Subject      *self,
 
   if (sw_load_to_kg (self->dose->load) <= 0.0)
     return;
-  rule = sw_precautions_find_load_rule (precaution, self->facts->region);
+  rule = sw_precautions_find_load_rule (precaution, self->facts->region, self->facts->equipment);
   if (rule == NULL)
     return;
 
@@ -232,7 +233,7 @@ static void
 check_equipment (Subject *self)
 {
   SwSet missing = missing_equipment (self, self->facts);
-  g_autofree char *nicks = NULL;
+  g_autofree char *names = NULL;
   SwExercise *swap;
   SwFinding *finding;
 
@@ -254,10 +255,10 @@ check_equipment (Subject *self)
       return;
     }
 
-  nicks = sw_set_to_nicks (SW_TYPE_EQUIPMENT, missing);
+  names = sw_equipment_dup_names (missing);
   finding = add (self, SW_FINDING_ASK,
                  g_strdup_printf ("equipment:%s:%s", sw_item_get_id (self->item), self->facts->id),
-                 g_strdup_printf (_("“%s” needs what the client does not have: %s."), self->name, nicks),
+                 g_strdup_printf (_("“%s” needs what the client does not have: %s."), self->name, names),
                  _("What is not at hand is not done. Note that it is there, or choose another exercise."));
   finding->fix_equipment = missing;
   swap = find_swap (self, TRUE);
@@ -382,7 +383,7 @@ check_sides (Subject *self)
   if (self->dose->side == SW_SIDE_BOTH)
     {
       finding = add (self, SW_FINDING_ASK,
-                     g_strdup_printf ("extra-side:%s", sw_item_get_id (self->item)),
+                     g_strdup_printf ("extra-side:%s:both", sw_item_get_id (self->item)),
                      g_strdup_printf (_("“%s” has extra sets for one side, but both sides work together."),
                                       self->name),
                      _("The client cannot do a set of one side alone unless the sides work one at a time."));
@@ -393,7 +394,8 @@ check_sides (Subject *self)
            || (self->dose->side == SW_SIDE_LEFT && self->dose->extra_side == SW_BODY_SIDE_RIGHT))
     {
       finding = add (self, SW_FINDING_ASK,
-                     g_strdup_printf ("extra-side:%s", sw_item_get_id (self->item)),
+                     g_strdup_printf ("extra-side:%s:%s", sw_item_get_id (self->item),
+                                      sw_term_to_nick (SW_TYPE_SIDE, (int) self->dose->side)),
                      g_strdup_printf (_("“%s” is for one side, but the extra sets are for the other."),
                                       self->name),
                      _("One of the two is probably a slip."));

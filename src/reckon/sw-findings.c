@@ -152,11 +152,22 @@ dup_session_name (SwSession *session,
   return g_strdup_printf (_("Session %u"), number);
 }
 
+/* What stands for the session in a finding's key, in every language: an answer goes with the session's title when others
+ * are put before it. */
+static char *
+dup_session_mark (SwSession *session,
+                  guint      number)
+{
+  const char *title = sw_session_get_title (session);
+
+  return *title != '\0' ? g_strdup (title) : g_strdup_printf ("%u", number);
+}
+
 static void
 check_length (SwChecking *self,
               SwSession  *session,
               const char *name,
-              guint       number)
+              const char *mark)
 {
   int minutes = sw_client_get_minutes (sw_programme_get_client (self->programme));
   g_autoptr (SwClock) clock = sw_clock_new (session);
@@ -168,7 +179,7 @@ check_length (SwChecking *self,
     return;
 
   finding = sw_checking_add (self, low > minutes ? SW_FINDING_ASK : SW_FINDING_TELL, NULL,
-                             g_strdup_printf ("length:%u:%d", number, minutes),
+                             g_strdup_printf ("length:%s:%d:%d", mark, minutes, high),
                              g_strdup_printf (ngettext ("“%s” takes %d to %d minutes; the client has %d minute.",
                                                         "“%s” takes %d to %d minutes; the client has %d minutes.",
                                                         (unsigned long) minutes),
@@ -183,7 +194,7 @@ check_days (SwChecking *self,
             SwSession  *session,
             GPtrArray  *items,
             const char *name,
-            guint       number)
+            const char *mark)
 {
   guint n_open = 0;
 
@@ -195,7 +206,7 @@ check_days (SwChecking *self,
   if (n_open == 0 || sw_session_get_days (session) != 0)
     return;
 
-  sw_checking_add (self, SW_FINDING_ASK, NULL, g_strdup_printf ("days:%u", number),
+  sw_checking_add (self, SW_FINDING_ASK, NULL, g_strdup_printf ("days:%s", mark),
                    g_strdup_printf (_("“%s” has no days."), name),
                    _("The handout cannot say how often. Choose the days of the session, or the days a week of "
                      "each exercise."));
@@ -231,7 +242,7 @@ static void
 check_content (SwChecking *self,
                GPtrArray  *items,
                const char *name,
-               guint       number)
+               const char *mark)
 {
   guint n_exercises = 0;
 
@@ -240,20 +251,20 @@ check_content (SwChecking *self,
 
   if (n_exercises == 0)
     {
-      sw_checking_add (self, SW_FINDING_ASK, NULL, g_strdup_printf ("empty:%u", number),
+      sw_checking_add (self, SW_FINDING_ASK, NULL, g_strdup_printf ("empty:%s", mark),
                        g_strdup_printf (_("“%s” has no exercise."), name),
                        _("An empty session would be printed as an empty page. Add exercises or remove it."));
       return;
     }
 
   if (n_exercises > MOST_EXERCISES)
-    sw_checking_add (self, SW_FINDING_TELL, NULL, g_strdup_printf ("many:%u:%u", number, n_exercises),
+    sw_checking_add (self, SW_FINDING_TELL, NULL, g_strdup_printf ("many:%s:%u", mark, n_exercises),
                      g_strdup_printf (_("“%s” has %u exercises."), name, n_exercises),
                      _("A review of fourteen studies recommends at most four, to help clients keep to them "
                        "(Bachmann and others 2018)."));
 
   if (sw_item_get_kind (items->pdata[items->len - 1]) != SW_ITEM_SELF_CHECK)
-    sw_checking_add (self, SW_FINDING_TELL, NULL, g_strdup_printf ("self-check:%u", number),
+    sw_checking_add (self, SW_FINDING_TELL, NULL, g_strdup_printf ("self-check:%s", mark),
                      g_strdup_printf (_("“%s” does not end with a self-check."), name),
                      _("A small test at the end, of the kind taken at the start, shows client and therapist "
                        "what changed (common practice)."));
@@ -301,10 +312,11 @@ sw_findings_collect (SwProgramme *programme,
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
       g_autoptr (GPtrArray) items = dup_session_items (session);
       g_autofree char *name = dup_session_name (session, i + 1);
+      g_autofree char *mark = dup_session_mark (session, i + 1);
 
-      check_content (&checking, items, name, i + 1);
-      check_length (&checking, session, name, i + 1);
-      check_days (&checking, session, items, name, i + 1);
+      check_content (&checking, items, name, mark);
+      check_length (&checking, session, name, mark);
+      check_days (&checking, session, items, name, mark);
       for (guint j = 0; j < items->len; j++)
         {
           if (sw_item_get_kind (items->pdata[j]) == SW_ITEM_EXERCISE)

@@ -347,19 +347,26 @@ static const SwPrecautionRule rules[] = {
     COMMON_PRACTICE },
 };
 
-/* What any added load speaks against, in the regions named. */
+/* What a hand holds or pulls. */
+#define IN_HAND (SW_SET (SW_EQUIPMENT_DUMBBELL) | SW_SET (SW_EQUIPMENT_BAND) | SW_SET (SW_EQUIPMENT_CABLE) \
+                 | SW_SET (SW_EQUIPMENT_BALL) | SW_SET (SW_EQUIPMENT_STICK))
+
+/* What any added load speaks against, in the regions named; of several rules for one condition the first that fits. */
 static const SwLoadRule load_rules[] = {
-  { SW_PRECAUTION_ROTATOR_CUFF_REPAIR, SW_SET (SW_REGION_SHOULDER), SW_FINDING_STOP,
+  { SW_PRECAUTION_ROTATOR_CUFF_REPAIR, SW_SET (SW_REGION_SHOULDER), 0, SW_FINDING_STOP,
     N_("Loaded reaching pulls on the repair."), SURGEON_SOURCE },
-  { SW_PRECAUTION_FRACTURE_HEALING, ALL_REGIONS, SW_FINDING_ASK,
+  { SW_PRECAUTION_ROTATOR_CUFF_REPAIR, ALL_REGIONS, IN_HAND, SW_FINDING_ASK,
+    N_("What the hand holds hangs on the shoulder, and elbow loads pull on a repaired biceps tendon."),
+    SURGEON_SOURCE },
+  { SW_PRECAUTION_FRACTURE_HEALING, ALL_REGIONS, 0, SW_FINDING_ASK,
     N_("Load across the break is set by the surgeon."), SURGEON_SOURCE },
-  { SW_PRECAUTION_SPINE_SURGERY, ALL_REGIONS, SW_FINDING_ASK,
+  { SW_PRECAUTION_SPINE_SURGERY, ALL_REGIONS, 0, SW_FINDING_ASK,
     N_("Loads wait until the surgeon allows them."), SURGEON_SOURCE },
-  { SW_PRECAUTION_JOINT_FLARE, ALL_REGIONS, SW_FINDING_ASK,
+  { SW_PRECAUTION_JOINT_FLARE, ALL_REGIONS, 0, SW_FINDING_ASK,
     N_("A hot, swollen joint bears little load."), COMMON_PRACTICE },
-  { SW_PRECAUTION_ABDOMINAL_SURGERY, ALL_REGIONS, SW_FINDING_ASK,
+  { SW_PRECAUTION_ABDOMINAL_SURGERY, ALL_REGIONS, 0, SW_FINDING_ASK,
     N_("Heavy loads press on the belly wall."), COMMON_PRACTICE },
-  { SW_PRECAUTION_LYMPHOEDEMA, SW_SET (SW_REGION_SHOULDER) | SW_SET (SW_REGION_ELBOW_HAND), SW_FINDING_ASK,
+  { SW_PRECAUTION_LYMPHOEDEMA, SW_SET (SW_REGION_SHOULDER) | SW_SET (SW_REGION_ELBOW_HAND), 0, SW_FINDING_ASK,
     N_("Load on the arm goes up slowly, with the sleeve if one was given."), COMMON_PRACTICE },
 };
 
@@ -483,17 +490,22 @@ sw_precautions_find_rule (SwPrecaution precaution,
  * sw_precautions_find_load_rule:
  * @precaution: a client's condition
  * @region: the region of an exercise that is given a load
+ * @equipment: set of #SwEquipment it uses
  *
  * Returns: (transfer none) (nullable): the rule when the one speaks against the other
  */
 const SwLoadRule *
 sw_precautions_find_load_rule (SwPrecaution precaution,
-                               SwRegion     region)
+                               SwRegion     region,
+                               SwSet        equipment)
 {
   for (guint i = 0; i < G_N_ELEMENTS (load_rules); i++)
     {
-      if (load_rules[i].precaution == precaution && (load_rules[i].regions & SW_SET (region)) != 0)
-        return &load_rules[i];
+      const SwLoadRule *rule = &load_rules[i];
+
+      if (rule->precaution == precaution && (rule->regions & SW_SET (region)) != 0
+          && (rule->equipment == 0 || (rule->equipment & equipment) != 0))
+        return rule;
     }
 
   return NULL;

@@ -26,6 +26,7 @@ typedef struct
  * SwLoadRule:
  * @precaution: a client's condition
  * @regions: set of #SwRegion in which an added load speaks against it
+ * @equipment: set of #SwEquipment of which one must be used, or 0: with any
  * @level: how severe it is when both meet
  * @reason: why, not yet translated
  * @source: where the rule is from, not yet translated
@@ -34,6 +35,7 @@ typedef struct
 {
   SwPrecaution precaution;
   SwSet regions;
+  SwSet equipment;
   SwFindingLevel level;
   const char *reason;
   const char *source;
@@ -44,7 +46,8 @@ const char *sw_caution_get_name (SwCaution caution);
 const SwPrecautionRule *sw_precautions_find_rule (SwPrecaution precaution,
                                                   SwCaution    caution);
 const SwLoadRule *sw_precautions_find_load_rule (SwPrecaution precaution,
-                                                 SwRegion     region);
+                                                 SwRegion     region,
+                                                 SwSet        equipment);
 SwSet sw_precautions_get_cautions (SwSet          precautions,
                                    SwFindingLevel level);
 

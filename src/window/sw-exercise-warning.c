@@ -40,7 +40,7 @@ level_against (const SwExerciseFacts *facts,
 
   if (facts->dose.load.unit != SW_LOAD_NONE)
     {
-      const SwLoadRule *rule = sw_precautions_find_load_rule (precaution, facts->region);
+      const SwLoadRule *rule = sw_precautions_find_load_rule (precaution, facts->region, facts->equipment);
 
       if (rule != NULL)
         level = MAX (level, (int) rule->level);

@@ -7,8 +7,6 @@
 #include "sw-phrases.h"
 
 /* There in 1.2 s, a short stop, back in 1.2 s, a short stop: slow enough to follow across the desk. */
-#define MOVE_S 1.2
-#define STOP_S 0.5
 #define HOVER_MS 250
 
 struct _SwFigureView
@@ -30,24 +28,6 @@ struct _SwFigureView
 };
 
 G_DEFINE_FINAL_TYPE (SwFigureView, sw_figure_view, GTK_TYPE_WIDGET)
-
-static double
-phase_at (double seconds)
-{
-  double t = seconds - (2 * MOVE_S + 2 * STOP_S) * (int) (seconds / (2 * MOVE_S + 2 * STOP_S));
-  double x;
-
-  if (t < STOP_S)
-    return 0.0;
-  if (t < STOP_S + MOVE_S)
-    x = (t - STOP_S) / MOVE_S;
-  else if (t < 2 * STOP_S + MOVE_S)
-    return 1.0;
-  else
-    x = 1.0 - (t - 2 * STOP_S - MOVE_S) / MOVE_S;
-
-  return x * x * (3.0 - 2.0 * x);
-}
 
 static gboolean
 tick_cb (GtkWidget     *widget,
@@ -131,7 +111,8 @@ snapshot_motion (SwFigureView *self,
     self->started_us = now;
 
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  sw_figure_draw_at (figure, cr, width, height, phase_at ((double) (now - self->started_us) / 1e6));
+  sw_figure_draw_at (figure, cr, width, height,
+                     sw_figure_get_phase (figure, (double) (now - self->started_us) / 1e6));
   cairo_destroy (cr);
 }
 

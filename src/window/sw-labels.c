@@ -12,6 +12,7 @@
 #include "sw-labels.h"
 
 #include "sw-dose.h"
+#include "sw-equipment-name.h"
 #include "sw-precautions.h"
 
 static const char * const region_words[] = {
@@ -35,28 +36,6 @@ static const char * const position_words[] = {
   [SW_POSITION_ON_BACK] = N_("on the back"),
   [SW_POSITION_ON_SIDE] = N_("on the side"),
   [SW_POSITION_FACE_DOWN] = N_("face down"),
-};
-
-static const char * const equipment_words[] = {
-  [SW_EQUIPMENT_CHAIR] = N_("chair"),
-  [SW_EQUIPMENT_WALL] = N_("wall"),
-  [SW_EQUIPMENT_COUNTER] = N_("counter"),
-  [SW_EQUIPMENT_TABLE] = N_("table"),
-  [SW_EQUIPMENT_STEP] = N_("step"),
-  [SW_EQUIPMENT_MAT] = N_("mat"),
-  [SW_EQUIPMENT_BED] = N_("bed"),
-  [SW_EQUIPMENT_TOWEL] = N_("towel"),
-  [SW_EQUIPMENT_PILLOW] = N_("pillow"),
-  [SW_EQUIPMENT_CUSHION] = N_("soft cushion"),
-  [SW_EQUIPMENT_BAND] = N_("elastic band"),
-  [SW_EQUIPMENT_LOOP_BAND] = N_("loop band"),
-  [SW_EQUIPMENT_DUMBBELL] = N_("dumbbell"),
-  [SW_EQUIPMENT_ANKLE_WEIGHT] = N_("ankle weight"),
-  [SW_EQUIPMENT_BALL] = N_("ball"),
-  [SW_EQUIPMENT_STICK] = N_("stick"),
-  [SW_EQUIPMENT_FOAM_ROLLER] = N_("foam roller"),
-  [SW_EQUIPMENT_BLOCK] = N_("block"),
-  [SW_EQUIPMENT_CABLE] = N_("cable machine"),
 };
 
 static const char * const aim_words[] = {
@@ -225,7 +204,6 @@ get_word (GType type,
 #define WORDS_OF(wanted, words) if (type == (wanted)) return word_at ((words), G_N_ELEMENTS (words), value)
   WORDS_OF (SW_TYPE_REGION, region_words);
   WORDS_OF (SW_TYPE_POSITION, position_words);
-  WORDS_OF (SW_TYPE_EQUIPMENT, equipment_words);
   WORDS_OF (SW_TYPE_AIM, aim_words);
   WORDS_OF (SW_TYPE_MUSCLE, muscle_words);
   WORDS_OF (SW_TYPE_REVIEW_STATE, review_words);
@@ -241,6 +219,8 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_MEASURE, measure_words);
   WORDS_OF (SW_TYPE_DAY, day_words);
 #undef WORDS_OF
+  if (type == SW_TYPE_EQUIPMENT)
+    return sw_equipment_get_name ((SwEquipment) value);
   if (type == SW_TYPE_PRECAUTION)
     return sw_precaution_get_name ((SwPrecaution) value);
   if (type == SW_TYPE_CAUTION)

@@ -359,6 +359,82 @@ test_small_pdf (void)
   g_assert_cmpuint (sum / paths->len, <, 10240);
 }
 
+/* Each moment of pictures in a row is seen whole: no line of a body ends at the box. */
+static void
+test_moments_whole (void)
+{
+  g_autoptr (GPtrArray) paths = test_case_list ();
+  int n_seen = 0;
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      g_autoptr (SwFigureSpec) spec = test_case_load (paths->pdata[i]);
+      const SwFigureContent *content = sw_figure_spec_get_content (spec);
+      g_autoptr (SwFigure) figure = NULL;
+
+      if (content->motion != SW_FIGURE_MOTION_STEPS || content->frame > SW_FIGURE_FRAME_WHOLE)
+        continue;
+      figure = sw_figure_new (spec, FALSE, NULL);
+      for (int step = 0; step < content->n_poses; step++)
+        {
+          cairo_surface_t *surface = paint (figure, WIDTH_PT, HEIGHT_PT, (step + 0.5) / content->n_poses);
+          int w = cairo_image_surface_get_width (surface);
+          int h = cairo_image_surface_get_height (surface);
+
+          for (int y = EDGE_PX; y < h - EDGE_PX; y++)
+            for (int x = EDGE_PX; x < w - EDGE_PX; x++)
+              if (x == EDGE_PX || y == EDGE_PX || x == w - EDGE_PX - 1 || y == h - EDGE_PX - 1)
+                if (tone_at (surface, x, y) < 60)
+                  g_error ("%s: picture %d is cut off at %d, %d", (char *) paths->pdata[i], step + 1, x, y);
+          cairo_surface_destroy (surface);
+          n_seen++;
+        }
+    }
+  g_assert_cmpint (n_seen, >, 20);
+}
+
+/* The moving picture goes back only where the exercise does. */
+static void
+test_phase (void)
+{
+  static const struct
+  {
+    const char *motion;
+    gboolean returns;
+  } kinds[] = {
+    { "kind='there-and-back' show='right-hand'", TRUE },  { "kind='one-way' show='right-hand'", FALSE },
+    { "kind='circle' show='right-hand'", FALSE },         { "kind='circle' way='both' show='right-hand'", TRUE },
+    { "kind='steps' show='right-hand'", FALSE },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
+    {
+      g_autofree char *xml = g_strdup_printf ("<pose base='standing'/><pose><shoulder side='right' raise='60'/></pose>"
+                                              "<motion %s/>",
+                                              kinds[i].motion);
+      g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+      double before = sw_figure_get_phase (figure, 0);
+      gboolean reached = FALSE;
+      gboolean returned = FALSE;
+
+      g_assert_cmpfloat (before, ==, 0);
+      for (double seconds = 0.01; seconds < 12; seconds += 0.01)
+        {
+          double phase = sw_figure_get_phase (figure, seconds);
+
+          g_assert_cmpfloat (phase, >=, 0);
+          g_assert_cmpfloat (phase, <=, 1);
+          reached = reached || phase > 0.98;
+          /* Beginning anew is a jump; going back is not. */
+          returned = returned || (phase < before - 1e-6 && phase > 0.1);
+          before = phase;
+        }
+      g_assert_true (reached);
+      g_assert_true (returned == kinds[i].returns);
+    }
+}
+
 static void
 test_measure (void)
 {
@@ -422,6 +498,8 @@ main (int    argc,
   g_test_add_func ("/drawing/symmetry", test_symmetry);
   g_test_add_func ("/drawing/moves", test_moves);
   g_test_add_func ("/drawing/small-pdf", test_small_pdf);
+  g_test_add_func ("/drawing/moments-whole", test_moments_whole);
+  g_test_add_func ("/drawing/phase", test_phase);
   g_test_add_func ("/drawing/measure", test_measure);
   g_test_add_func ("/drawing/save", test_save);
   return g_test_run ();
