@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include <glib/gstdio.h>
+#include <string.h>
 
 #include "sw-clinic-defaults.h"
 #include "sw-file.h"
@@ -58,6 +59,21 @@ save_file (const char  *path,
   return sw_file_write (path, bytes, NULL, FALSE, error);
 }
 
+/* The remembered values as they are now; an empty file for none or a damaged one. */
+static GKeyFile *
+read_fields (const char *path)
+{
+  GKeyFile *file = g_key_file_new ();
+  g_autoptr (GBytes) bytes = sw_file_read (path, MAX_BYTES, NULL);
+
+  if (bytes != NULL && !g_key_file_load_from_bytes (file, bytes, G_KEY_FILE_NONE, NULL))
+    {
+      g_key_file_unref (file);
+      file = g_key_file_new ();
+    }
+  return file;
+}
+
 /**
  * sw_clinic_defaults_load:
  * @clinic: a new clinic, whose fields take the remembered values
@@ -67,16 +83,12 @@ save_file (const char  *path,
 void
 sw_clinic_defaults_load (SwClinic *clinic)
 {
-  g_autoptr (GKeyFile) file = g_key_file_new ();
   g_autofree char *path = defaults_path ("clinic.ini");
-  g_autoptr (GBytes) bytes = sw_file_read (path, MAX_BYTES, NULL);
+  g_autoptr (GKeyFile) file = read_fields (path);
 
   g_return_if_fail (SW_IS_CLINIC (clinic));
 
   load_logo (clinic);
-  if (bytes == NULL || !g_key_file_load_from_bytes (file, bytes, G_KEY_FILE_NONE, NULL))
-    return;
-
   for (gsize i = 0; i < G_N_ELEMENTS (fields); i++)
     {
       g_autofree char *value = g_key_file_get_string (file, GROUP, fields[i], NULL);
@@ -86,38 +98,70 @@ sw_clinic_defaults_load (SwClinic *clinic)
     }
 }
 
-/**
- * sw_clinic_defaults_save:
- * @clinic: whose fields to remember
- *
- * Nothing is written when the files hold the very same already.
- *
- * Returns: whether the files hold the values now
- */
-gboolean
-sw_clinic_defaults_save (SwClinic  *clinic,
-                         GError   **error)
+static gboolean
+save_fields (SwClinic  *before,
+             SwClinic  *after,
+             GError   **error)
 {
-  g_autoptr (GKeyFile) file = g_key_file_new ();
   g_autofree char *path = defaults_path ("clinic.ini");
-  g_autofree char *path_of_logo = logo_path ();
+  g_autoptr (GKeyFile) file = read_fields (path);
   g_autoptr (GBytes) bytes = NULL;
-  const SwLogo *logo;
+  gboolean changed = FALSE;
   char *text;
   gsize length;
 
-  g_return_val_if_fail (SW_IS_CLINIC (clinic), FALSE);
-
   for (gsize i = 0; i < G_N_ELEMENTS (fields); i++)
     {
-      g_autofree char *value = NULL;
+      g_autofree char *old = NULL;
+      g_autofree char *new = NULL;
 
-      g_object_get (clinic, fields[i], &value, NULL);
-      g_key_file_set_string (file, GROUP, fields[i], value);
+      g_object_get (before, fields[i], &old, NULL);
+      g_object_get (after, fields[i], &new, NULL);
+      if (strcmp (old, new) == 0)
+        continue;
+      g_key_file_set_string (file, GROUP, fields[i], new);
+      changed = TRUE;
     }
+  if (!changed)
+    return TRUE;
 
   text = g_key_file_to_data (file, &length, NULL);
   bytes = g_bytes_new_take (text, length);
-  logo = sw_clinic_get_logo (clinic);
-  return save_file (path, bytes, error) && save_file (path_of_logo, logo != NULL ? logo->bytes : NULL, error);
+  return save_file (path, bytes, error);
+}
+
+static gboolean
+save_logo (SwClinic  *before,
+           SwClinic  *after,
+           GError   **error)
+{
+  const SwLogo *logo = sw_clinic_get_logo (after);
+  g_autofree char *path = logo_path ();
+
+  if (sw_logo_equal (sw_clinic_get_logo (before), logo))
+    return TRUE;
+
+  return save_file (path, logo != NULL ? logo->bytes : NULL, error);
+}
+
+/**
+ * sw_clinic_defaults_save:
+ * @before: the clinic as its programme was opened or last saved
+ * @after: the clinic now
+ * @error: return location for a #SwFileError
+ *
+ * Remembers the fields that were changed, and only those: a colleague's programme has a colleague's details,
+ * and to save it is not to take them over.
+ *
+ * Returns: whether the files hold what was changed
+ */
+gboolean
+sw_clinic_defaults_save (SwClinic  *before,
+                         SwClinic  *after,
+                         GError   **error)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (before), FALSE);
+  g_return_val_if_fail (SW_IS_CLINIC (after), FALSE);
+
+  return save_fields (before, after, error) && save_logo (before, after, error);
 }

@@ -6,7 +6,8 @@
 G_BEGIN_DECLS
 
 void sw_clinic_defaults_load (SwClinic *clinic);
-gboolean sw_clinic_defaults_save (SwClinic  *clinic,
+gboolean sw_clinic_defaults_save (SwClinic  *before,
+                                  SwClinic  *after,
                                   GError   **error);
 
 G_END_DECLS

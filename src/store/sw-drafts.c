@@ -30,7 +30,6 @@ sw_draft_free (SwDraft *draft)
     return;
 
   g_free (draft->path);
-  g_free (draft->programme_id);
   g_free (draft->original);
   g_free (draft->original_hash);
   g_free (draft);
@@ -47,11 +46,17 @@ sw_drafts_folder (void)
   return g_build_filename (g_get_user_state_dir (), "setwright", NULL);
 }
 
-static char *
-draft_path (const char *programme_id)
+/**
+ * sw_draft_dup_new_path:
+ *
+ * Returns: (transfer full): a path for a draft that no other draft has, of this programme or of any window
+ */
+char *
+sw_draft_dup_new_path (void)
 {
   g_autofree char *folder = sw_drafts_folder ();
-  g_autofree char *name = g_strconcat (programme_id, SUFFIX, NULL);
+  g_autofree char *id = g_uuid_string_random ();
+  g_autofree char *name = g_strconcat (id, SUFFIX, NULL);
 
   return g_build_filename (folder, name, NULL);
 }
@@ -117,18 +122,13 @@ sw_drafts_list (void)
 
   while (dir != NULL && (name = g_dir_read_name (dir)) != NULL)
     {
-      g_autofree char *id = NULL;
       SwDraft *draft;
 
       if (!g_str_has_suffix (name, SUFFIX))
         continue;
-      id = g_strndup (name, strlen (name) - strlen (SUFFIX));
-      if (!sw_is_id (id, SW_ID_ANY))
-        continue;
 
       draft = g_new0 (SwDraft, 1);
       draft->path = g_build_filename (folder, name, NULL);
-      draft->programme_id = g_steal_pointer (&id);
       read_outer (draft);
       g_ptr_array_add (drafts, draft);
     }
@@ -232,6 +232,7 @@ write_in_thread (GTask        *task,
 
 /**
  * sw_draft_write_async:
+ * @path: sw_draft_dup_new_path(), or of a draft that is taken on
  * @programme: what to keep; turned into text before this function returns
  * @original: (nullable): path of the file it was opened from or last saved to
  * @original_hash: (nullable): sw_programme_file_get_hash() of that file
@@ -239,10 +240,11 @@ write_in_thread (GTask        *task,
  * @callback: called when it is done
  * @data: for @callback
  *
- * Replaces the draft of the same programme.
+ * Replaces the draft at @path.
  */
 void
-sw_draft_write_async (SwProgramme         *programme,
+sw_draft_write_async (const char          *path,
+                      SwProgramme         *programme,
                       const char          *original,
                       const char          *original_hash,
                       GCancellable        *cancellable,
@@ -252,6 +254,7 @@ sw_draft_write_async (SwProgramme         *programme,
   g_autoptr (GTask) task = NULL;
   Writing *writing;
 
+  g_return_if_fail (path != NULL);
   g_return_if_fail (SW_IS_PROGRAMME (programme));
 
   task = g_task_new (NULL, cancellable, callback, data);
@@ -260,7 +263,7 @@ sw_draft_write_async (SwProgramme         *programme,
     return;
 
   writing = g_new0 (Writing, 1);
-  writing->path = draft_path (sw_programme_get_id (programme));
+  writing->path = g_strdup (path);
   writing->bytes = draft_to_bytes (programme, original, original_hash);
   g_task_set_task_data (task, writing, (GDestroyNotify) writing_free);
   g_task_run_in_thread (task, write_in_thread);
@@ -284,23 +287,17 @@ sw_draft_write_finish (GAsyncResult  *result,
 
 /**
  * sw_draft_discard:
- * @programme_id: the id of a programme
+ * @path: of a draft that is not being written
  * @error: return location for a #SwFileError
  *
- * Returns: whether there is no draft of it any more
+ * Returns: whether there is no such draft any more
  */
 gboolean
-sw_draft_discard (const char  *programme_id,
+sw_draft_discard (const char  *path,
                   GError     **error)
 {
-  g_autofree char *path = NULL;
+  g_return_val_if_fail (path != NULL, FALSE);
 
-  g_return_val_if_fail (programme_id != NULL, FALSE);
-
-  if (!sw_is_id (programme_id, SW_ID_ANY))
-    return TRUE;
-
-  path = draft_path (programme_id);
   if (g_unlink (path) == 0 || errno == ENOENT)
     return TRUE;
 

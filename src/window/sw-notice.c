@@ -18,10 +18,19 @@ struct _SwNotice
 
 G_DEFINE_FINAL_TYPE (SwNotice, sw_notice, GTK_TYPE_WIDGET)
 
+enum
+{
+  CLOSED,
+  N_SIGNALS,
+};
+
+static guint signals[N_SIGNALS];
+
 static void
 close_clicked_cb (SwNotice *self)
 {
-  sw_notice_hide (self);
+  gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), FALSE);
+  g_signal_emit (self, signals[CLOSED], 0);
 }
 
 static void
@@ -39,6 +48,8 @@ sw_notice_class_init (SwNoticeClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = sw_notice_dispose;
+
+  signals[CLOSED] = g_signal_new ("closed", SW_TYPE_NOTICE, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-notice.ui");
   gtk_widget_class_bind_template_child (widget_class, SwNotice, revealer);
@@ -91,12 +102,13 @@ sw_notice_show (SwNotice             *self,
 }
 
 /**
- * sw_notice_hide:
+ * sw_notice_is_shown:
+ *
+ * Returns: whether it tells or asks something that was not closed yet
  */
-void
-sw_notice_hide (SwNotice *self)
+gboolean
+sw_notice_is_shown (SwNotice *self)
 {
-  g_return_if_fail (SW_IS_NOTICE (self));
-
-  gtk_revealer_set_reveal_child (GTK_REVEALER (self->revealer), FALSE);
+  g_return_val_if_fail (SW_IS_NOTICE (self), FALSE);
+  return gtk_revealer_get_reveal_child (GTK_REVEALER (self->revealer));
 }

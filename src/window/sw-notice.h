@@ -10,6 +10,7 @@ G_BEGIN_DECLS
  *
  * A line of words above the panes with at most three buttons, instead of a dialog: it waits, and work goes
  * on beside it. A second notice takes the place of the first.
+ * Signal "closed": after it was closed or answered, and before a button's action.
  */
 #define SW_TYPE_NOTICE (sw_notice_get_type ())
 G_DECLARE_FINAL_TYPE (SwNotice, sw_notice, SW, NOTICE, GtkWidget)
@@ -29,6 +30,6 @@ void sw_notice_show (SwNotice             *self,
                      const char           *words,
                      const SwNoticeButton *buttons,
                      guint                 n_buttons);
-void sw_notice_hide (SwNotice *self);
+gboolean sw_notice_is_shown (SwNotice *self);
 
 G_END_DECLS

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Opening, saving, closing and recovering: whatever the window does with the programme's file. */
+ * Opening, saving and closing: whatever the window does with the programme's file. */
 #include "config.h"
 
 #include <glib/gi18n.h>
@@ -10,209 +10,21 @@
 #include "sw-file.h"
 #include "sw-window-private.h"
 
-/* A crash loses at most the edits of this long, and of the write itself. */
-#define DRAFT_DELAY_S 2
-
-/* Drafts */
-
-static void write_draft (SwWindow *self);
-
-static gboolean
-draft_due_cb (gpointer data)
-{
-  SwWindow *self = data;
-
-  self->draft_timeout = 0;
-  write_draft (self);
-  return G_SOURCE_REMOVE;
-}
-
-static void
-draft_written_cb (GObject      *object,
-                  GAsyncResult *result,
-                  gpointer      data)
-{
-  g_autoptr (SwWindow) self = data;
-  g_autoptr (GError) error = NULL;
-
-  (void) object;
-  self->draft_writing = FALSE;
-  if (!sw_draft_write_finish (result, &error))
-    {
-      /* The edits are still only in memory: try again later, and tell. */
-      self->draft_wanted = TRUE;
-      if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
-        sw_window_show_error (self, error);
-      return;
-    }
-
-  if (self->draft_wanted)
-    sw_window_schedule_draft (self);
-}
-
-static void
-write_draft (SwWindow *self)
-{
-  SwProgrammeFile *file = sw_document_get_file (self->document);
-
-  if (!self->draft_wanted || self->draft_writing)
-    return;
-
-  self->draft_wanted = FALSE;
-  self->draft_writing = TRUE;
-  sw_draft_write_async (sw_document_get_programme (self->document),
-                        file != NULL ? sw_programme_file_get_path (file) : NULL,
-                        file != NULL ? sw_programme_file_get_hash (file) : NULL, NULL, draft_written_cb,
-                        g_object_ref (self));
-}
-
-/**
- * sw_window_schedule_draft:
- *
- * An edit was made: a draft is written two seconds after the first edit that no draft holds, however fast
- * the edits follow one another.
- */
-void
-sw_window_schedule_draft (SwWindow *self)
-{
-  self->draft_wanted = TRUE;
-  if (self->draft_timeout == 0 && !self->draft_writing)
-    self->draft_timeout = g_timeout_add_seconds (DRAFT_DELAY_S, draft_due_cb, self);
-}
-
-/**
- * sw_window_stop_drafts:
- *
- * The document is about to be let go of: no draft of it is written from now on.
- */
-void
-sw_window_stop_drafts (SwWindow *self)
-{
-  g_clear_handle_id (&self->draft_timeout, g_source_remove);
-  self->draft_wanted = FALSE;
-}
-
-static void
-discard_own_draft (SwWindow *self)
-{
-  g_autoptr (GError) error = NULL;
-
-  if (!sw_draft_discard (sw_programme_get_id (sw_document_get_programme (self->document)), &error))
-    sw_window_show_error (self, error);
-}
-
-static void
-show_next_draft (SwWindow *self)
-{
-  const SwDraft *draft;
-  g_autoptr (GDateTime) when = NULL;
-  g_autofree char *when_text = NULL;
-  g_autofree char *name = NULL;
-  g_autofree char *words = NULL;
-  const SwNoticeButton buttons[] = {
-    { _ ("_Recover"), "win.recover-draft" },
-    { _ ("_Discard"), "win.discard-draft" },
-  };
-
-  if (self->drafts == NULL || self->drafts->len == 0)
-    return;
-
-  draft = g_ptr_array_index (self->drafts, 0);
-  when = g_date_time_new_from_unix_local (draft->saved_at);
-  when_text = g_date_time_format (when, "%x %H:%M");
-  name = draft->original != NULL ? g_path_get_basename (draft->original) : g_strdup (_ ("a new programme"));
-  /* Translators: a file name, then date and time */
-  words = g_strdup_printf (_ ("Work on %s was not saved before the program ended. The last draft is from %s."), name,
-                           when_text);
-  sw_notice_show (self->notice, words, buttons, G_N_ELEMENTS (buttons));
-}
-
-/**
- * sw_window_offer_drafts:
- *
- * Looks for work that was not saved when the program last ended, and offers it, one after the other.
- */
-void
-sw_window_offer_drafts (SwWindow *self)
-{
-  g_return_if_fail (SW_IS_WINDOW (self));
-
-  g_clear_pointer (&self->drafts, g_ptr_array_unref);
-  self->drafts = sw_drafts_list ();
-  show_next_draft (self);
-}
-
-static void
-recover_draft_activated_cb (GSimpleAction *action,
-                            GVariant      *parameter,
-                            gpointer       data)
-{
-  SwWindow *self = data;
-  SwApplication *application = SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
-  g_autoptr (GError) error = NULL;
-  g_autoptr (SwProgramme) programme = NULL;
-  g_autoptr (SwProgrammeFile) file = NULL;
-  g_autoptr (SwDocument) document = NULL;
-  const SwDraft *draft;
-  SwWindow *window = self;
-
-  (void) action;
-  (void) parameter;
-  if (self->drafts == NULL || self->drafts->len == 0)
-    return;
-
-  draft = g_ptr_array_index (self->drafts, 0);
-  programme = sw_draft_read (draft, &error);
-  if (programme == NULL)
-    {
-      sw_window_show_error (self, error);
-      return;
-    }
-
-  if (draft->original != NULL)
-    file = sw_programme_file_new_expecting (draft->original, draft->original_hash);
-  document = sw_document_new (programme, file);
-  sw_history_set_saved_mark (sw_document_get_history (document), G_MAXUINT64);
-
-  /* The window that shows the very file, or nothing yet, takes the draft; any other keeps its own work. */
-  if (!sw_window_is_untouched (self)
-      && g_strcmp0 (sw_programme_get_id (sw_document_get_programme (self->document)),
-                    sw_programme_get_id (programme))
-           != 0)
-    {
-      window = sw_window_new (application);
-      gtk_window_present (GTK_WINDOW (window));
-    }
-  sw_window_set_document (window, document);
-  sw_window_schedule_draft (window);
-
-  g_ptr_array_remove_index (self->drafts, 0);
-  show_next_draft (self);
-}
-
-static void
-discard_draft_activated_cb (GSimpleAction *action,
-                            GVariant      *parameter,
-                            gpointer       data)
-{
-  SwWindow *self = data;
-  g_autoptr (SwProgramme) programme = NULL;
-  g_autoptr (GError) error = NULL;
-  const SwDraft *draft;
-
-  (void) action;
-  (void) parameter;
-  if (self->drafts == NULL || self->drafts->len == 0)
-    return;
-
-  draft = g_ptr_array_index (self->drafts, 0);
-  if (!sw_draft_discard (draft->programme_id, &error))
-    sw_window_show_error (self, error);
-  g_ptr_array_remove_index (self->drafts, 0);
-  show_next_draft (self);
-}
-
 /* Opening */
+
+/* This window, if there is nothing in it to lose, otherwise a new one. */
+static SwWindow *
+window_to_open_in (SwWindow *self)
+{
+  SwWindow *window;
+
+  if (sw_window_is_untouched (self))
+    return self;
+
+  window = sw_window_new (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
+  gtk_window_present (GTK_WINDOW (window));
+  return window;
+}
 
 static void
 loaded_cb (GObject      *object,
@@ -225,25 +37,30 @@ loaded_cb (GObject      *object,
   g_autoptr (SwProgramme) programme = sw_programme_file_load_finish (file, result, &error);
   g_autoptr (SwDocument) document = NULL;
 
-  gtk_spinner_stop (self->busy);
+  self->loading = FALSE;
   if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
     return;
-  if (programme == NULL)
+
+  gtk_spinner_stop (self->busy);
+  if (programme != NULL)
+    {
+      document = sw_document_new (programme, file);
+      /* What was typed while the file was being read stays where it is. */
+      sw_window_set_document (window_to_open_in (self), document, NULL);
+    }
+  else
     {
       sw_window_show_error (self, error);
-      return;
     }
-
-  document = sw_document_new (programme, file);
-  sw_window_set_document (self, document);
+  sw_window_offer_next_draft (self);
 }
 
 /**
  * sw_window_open:
  * @path: a programme's file
  *
- * Reads the file in a worker and then shows it in this window; until then, and when it cannot be read, the
- * window keeps what it shows.
+ * Reads the file in a worker and then shows it in this window, or in a new one if there were edits in this one
+ * meanwhile; until then, and when it cannot be read, the window keeps what it shows.
  */
 void
 sw_window_open (SwWindow   *self,
@@ -261,21 +78,9 @@ sw_window_open (SwWindow   *self,
     }
 
   file = sw_programme_file_new (path);
+  self->loading = TRUE;
   gtk_spinner_start (self->busy);
   sw_programme_file_load_async (file, self->cancellable, loaded_cb, g_object_ref (self));
-}
-
-static SwWindow *
-window_to_open_in (SwWindow *self)
-{
-  SwWindow *window = self;
-
-  if (!sw_window_is_untouched (self))
-    {
-      window = sw_window_new (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
-      gtk_window_present (GTK_WINDOW (window));
-    }
-  return window;
 }
 
 static void
@@ -309,6 +114,7 @@ typedef struct
   SwWindow *window;
   SwDocument *document;
   SwProgrammeFile *file;
+  SwClinic *clinic;    /* as it is being saved */
   guint64 mark;
 } Save;
 
@@ -318,10 +124,15 @@ save_free (Save *save)
   g_object_unref (save->window);
   g_object_unref (save->document);
   g_object_unref (save->file);
+  g_object_unref (save->clinic);
   g_free (save);
 }
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Save, save_free)
+
+static void save_to (SwWindow        *self,
+                     SwProgrammeFile *file,
+                     gboolean         overwrite);
 
 static void
 show_save_error (SwWindow     *self,
@@ -338,9 +149,24 @@ show_save_error (SwWindow     *self,
   };
 
   if (g_error_matches (error, SW_FILE_ERROR, SW_FILE_ERROR_CHANGED))
-    sw_notice_show (self->notice, error->message, changed, G_N_ELEMENTS (changed));
+    sw_window_show_notice (self, error->message, changed, G_N_ELEMENTS (changed));
   else
-    sw_notice_show (self->notice, error->message, other, G_N_ELEMENTS (other));
+    sw_window_show_notice (self, error->message, other, G_N_ELEMENTS (other));
+}
+
+/* What was changed of the clinic becomes what new programmes begin with. */
+static void
+remember_clinic (SwWindow *self,
+                 Save     *save)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (self->document != save->document)
+    return;
+
+  if (!sw_clinic_defaults_save (self->clinic, save->clinic, &error))
+    g_message ("%s", error->message);
+  g_set_object (&self->clinic, save->clinic);
 }
 
 static void
@@ -351,34 +177,45 @@ saved_cb (GObject      *object,
   g_autoptr (Save) save = data;
   SwWindow *self = save->window;
   g_autoptr (GError) error = NULL;
-  g_autoptr (GError) defaults_error = NULL;
+  g_autoptr (SwProgrammeFile) file_waiting = NULL;
+  gboolean good = sw_programme_file_save_finish (SW_PROGRAMME_FILE (object), result, &error);
+  gboolean save_again;
 
   gtk_spinner_stop (self->busy);
   self->saving = FALSE;
-  if (!sw_programme_file_save_finish (SW_PROGRAMME_FILE (object), result, &error))
+  if (good)
+    {
+      sw_document_set_file (save->document, save->file);
+      sw_history_set_saved_mark (sw_document_get_history (save->document), save->mark);
+      remember_clinic (self, save);
+    }
+
+  /* Where one save failed, the next to the same file would too. */
+  save_again = self->save_waiting && self->document == save->document && (good || self->file_waiting != NULL);
+  file_waiting = g_steal_pointer (&self->file_waiting);
+  self->save_waiting = FALSE;
+  if (save_again)
+    {
+      save_to (self, file_waiting, self->overwrite_waiting);
+    }
+  else if (!good)
     {
       self->close_after_save = FALSE;
       show_save_error (self, error);
-      return;
     }
-
-  sw_document_set_file (save->document, save->file);
-  sw_history_set_saved_mark (sw_document_get_history (save->document), save->mark);
-  if (self->document == save->document && !sw_history_get_modified (sw_document_get_history (save->document)))
+  else if (self->close_after_save)
     {
-      sw_window_stop_drafts (self);
-      discard_own_draft (self);
+      /* What was typed meanwhile is asked about, and that answer is another. */
+      self->close_after_save = FALSE;
+      gtk_window_close (GTK_WINDOW (self));
     }
-  if (!sw_clinic_defaults_save (sw_programme_get_clinic (sw_document_get_programme (save->document)),
-                                &defaults_error))
-    g_message ("%s", defaults_error->message);
-
-  if (self->close_after_save)
-    gtk_window_close (GTK_WINDOW (self));
   else
-    sw_window_show_toast (self, _ ("Saved."), NULL, NULL);
+    {
+      sw_window_show_toast (self, _ ("Saved."), NULL, NULL);
+    }
 }
 
+/* Saves to @file, or for NULL to the file the programme has; when a save is under way, after that. */
 static void
 save_to (SwWindow        *self,
          SwProgrammeFile *file,
@@ -386,10 +223,18 @@ save_to (SwWindow        *self,
 {
   Save *save;
   SwHistory *history = sw_document_get_history (self->document);
+  SwProgramme *programme = sw_document_get_programme (self->document);
 
   if (self->saving)
-    return;
+    {
+      self->save_waiting = TRUE;
+      self->overwrite_waiting = overwrite;
+      g_set_object (&self->file_waiting, file);
+      return;
+    }
 
+  if (file == NULL)
+    file = sw_document_get_file (self->document);
   self->saving = TRUE;
   gtk_spinner_start (self->busy);
   sw_history_stop_merging (history);
@@ -397,9 +242,9 @@ save_to (SwWindow        *self,
   save->window = g_object_ref (self);
   save->document = g_object_ref (self->document);
   save->file = g_object_ref (file);
+  save->clinic = sw_clinic_copy (sw_programme_get_clinic (programme));
   save->mark = sw_history_get_mark (history);
-  sw_programme_file_save_async (file, sw_document_get_programme (self->document),
-                                sw_history_get_modified (history), overwrite, NULL, saved_cb, save);
+  sw_programme_file_save_async (file, programme, sw_history_get_modified (history), overwrite, NULL, saved_cb, save);
 }
 
 static void
@@ -453,12 +298,11 @@ save_activated_cb (GSimpleAction *action,
                    gpointer       data)
 {
   SwWindow *self = data;
-  SwProgrammeFile *file = sw_document_get_file (self->document);
 
-  if (file == NULL)
+  if (sw_document_get_file (self->document) == NULL && !self->saving)
     save_as_activated_cb (action, parameter, data);
   else
-    save_to (self, file, FALSE);
+    save_to (self, NULL, FALSE);
 }
 
 static void
@@ -467,12 +311,11 @@ replace_activated_cb (GSimpleAction *action,
                       gpointer       data)
 {
   SwWindow *self = data;
-  SwProgrammeFile *file = sw_document_get_file (self->document);
 
   (void) action;
   (void) parameter;
-  if (file != NULL)
-    save_to (self, file, TRUE);
+  if (sw_document_get_file (self->document) != NULL)
+    save_to (self, NULL, TRUE);
 }
 
 static void
@@ -514,7 +357,7 @@ sw_window_ask_before_close (SwWindow *self)
   if (self->close_without_asking || !sw_history_get_modified (sw_document_get_history (self->document)))
     return FALSE;
 
-  sw_notice_show (self->notice, _ ("The changes to this programme are not saved."), buttons, G_N_ELEMENTS (buttons));
+  sw_window_show_notice (self, _ ("The changes to this programme are not saved."), buttons, G_N_ELEMENTS (buttons));
   return TRUE;
 }
 
@@ -536,8 +379,7 @@ discard_and_close_activated_cb (GSimpleAction *action,
 
   (void) action;
   (void) parameter;
-  sw_window_stop_drafts (self);
-  discard_own_draft (self);
+  sw_draft_keeper_discard (self->draft_keeper);
   self->close_without_asking = TRUE;
   gtk_window_close (GTK_WINDOW (self));
 }
@@ -550,8 +392,6 @@ static const GActionEntry entries[] = {
   { .name = "show-theirs", .activate = show_theirs_activated_cb },
   { .name = "save-and-close", .activate = save_and_close_activated_cb },
   { .name = "discard-and-close", .activate = discard_and_close_activated_cb },
-  { .name = "recover-draft", .activate = recover_draft_activated_cb },
-  { .name = "discard-draft", .activate = discard_draft_activated_cb },
 };
 
 /**

@@ -38,7 +38,7 @@ may_hand_over (SwWindow *self)
                                      "it with reasons.",
                                      n),
                            n);
-  sw_notice_show (self->notice, words, buttons, G_N_ELEMENTS (buttons));
+  sw_window_show_notice (self, words, buttons, G_N_ELEMENTS (buttons));
   return FALSE;
 }
 

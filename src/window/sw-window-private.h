@@ -2,7 +2,7 @@
 #pragma once
 
 #include "sw-catalogue-pane.h"
-#include "sw-drafts.h"
+#include "sw-draft-keeper.h"
 #include "sw-findings-bar.h"
 #include "sw-inspector.h"
 #include "sw-notice.h"
@@ -20,14 +20,20 @@ struct _SwWindow
   gulong first_frame_handler;
   gboolean drawn;          /* whether the first frame is on the screen */
   char *path_to_open;      /* a file asked for before that, or NULL */
+  gboolean loading;        /* whether a file is being read */
   GCancellable *cancellable;
-  guint draft_timeout;
-  gboolean draft_wanted;   /* edits since the last draft or save */
-  gboolean draft_writing;
+  SwDraftKeeper *draft_keeper;
+  SwClinic *clinic;        /* as the programme was opened or last saved with it */
   gboolean saving;
+  gboolean save_waiting;   /* a save asked for while another is under way, */
+  gboolean overwrite_waiting;
+  SwProgrammeFile *file_waiting;  /* to where, NULL for the programme's own file */
   gboolean close_after_save;
   gboolean close_without_asking;
-  GPtrArray *drafts;       /* SwDraft, waiting to be offered */
+  GPtrArray *drafts;       /* SwDraft, waiting to be offered; or NULL */
+  gboolean offer_shown;    /* whether the notice offers the first of them */
+  gboolean offer_waiting;  /* whether that offer is to come when the notice is closed */
+  guint offer_source;
   guint toast_timeout;
 
   GtkLabel *title;
@@ -54,21 +60,36 @@ struct _SwWindow
 
 /* sw-window-files.c */
 void sw_window_add_file_actions (SwWindow *self);
-void sw_window_schedule_draft (SwWindow *self);
-void sw_window_stop_drafts (SwWindow *self);
 gboolean sw_window_ask_before_close (SwWindow *self);
+
+/* sw-window-drafts.c */
+void sw_window_add_draft_actions (SwWindow *self);
+void sw_window_offer_next_draft (SwWindow *self);
+void sw_window_notice_closed (SwWindow *self);
 
 /* sw-window-handover.c */
 void sw_window_add_handover_actions (SwWindow *self);
 
-/* sw-window.c */
-void sw_window_set_document (SwWindow   *self,
-                             SwDocument *document);
+/* sw-window-motion.c */
+void sw_window_add_motion_actions (SwWindow *self);
+
+/* sw-window-words.c */
 void sw_window_show_toast (SwWindow   *self,
                            const char *words,
                            const char *button,
                            const char *action);
+void sw_window_close_toast (SwWindow *self);
+void sw_window_show_notice (SwWindow             *self,
+                            const char           *words,
+                            const SwNoticeButton *buttons,
+                            guint                 n_buttons);
 void sw_window_show_error (SwWindow     *self,
                            const GError *error);
+
+/* sw-window.c */
+void sw_window_set_document (SwWindow   *self,
+                             SwDocument *document,
+                             const char *draft_path);
+gboolean sw_window_is_loading (SwWindow *self);
 
 G_END_DECLS

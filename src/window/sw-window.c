@@ -7,11 +7,8 @@
 
 #include "sw-clinic-defaults.h"
 #include "sw-edit-actions.h"
-#include "sw-figure-view.h"
 #include "sw-shortcuts.h"
 #include "sw-window-private.h"
-
-#define TOAST_S 6
 
 /* Two cards of the catalogue side by side; the widest row of the dose. */
 #define LEFT_LEAST_PX 284
@@ -20,68 +17,6 @@
 #define RIGHT_MOST_PX 344
 
 G_DEFINE_FINAL_TYPE (SwWindow, sw_window, GTK_TYPE_APPLICATION_WINDOW)
-
-static gboolean
-toast_over_cb (gpointer data)
-{
-  SwWindow *self = data;
-
-  self->toast_timeout = 0;
-  gtk_revealer_set_reveal_child (self->toast, FALSE);
-  return G_SOURCE_REMOVE;
-}
-
-/**
- * sw_window_show_toast:
- * @words: what was done
- * @button: (nullable): label of a button beside it
- * @action: (nullable): detailed name of what the button does
- *
- * Tells for a few seconds, over the canvas, that something was done.
- */
-void
-sw_window_show_toast (SwWindow   *self,
-                      const char *words,
-                      const char *button,
-                      const char *action)
-{
-  g_clear_handle_id (&self->toast_timeout, g_source_remove);
-
-  gtk_label_set_label (self->toast_words, words);
-  gtk_widget_set_visible (GTK_WIDGET (self->toast_button), button != NULL);
-  if (button != NULL)
-    {
-      g_autofree char *name = NULL;
-      g_autoptr (GVariant) target = NULL;
-
-      /* The target comes first: GTK 4.8 warns as soon as a name meets a target of another type. */
-      g_action_parse_detailed_name (action, &name, &target, NULL);
-      gtk_button_set_label (self->toast_button, button);
-      gtk_actionable_set_action_name (GTK_ACTIONABLE (self->toast_button), NULL);
-      gtk_actionable_set_action_target_value (GTK_ACTIONABLE (self->toast_button), target);
-      gtk_actionable_set_action_name (GTK_ACTIONABLE (self->toast_button), name);
-    }
-  gtk_revealer_set_reveal_child (self->toast, TRUE);
-  self->toast_timeout = g_timeout_add_seconds (TOAST_S, toast_over_cb, self);
-}
-
-/**
- * sw_window_show_error:
- * @error: what went wrong, in words for the therapist
- */
-void
-sw_window_show_error (SwWindow     *self,
-                      const GError *error)
-{
-  sw_notice_show (self->notice, error->message, NULL, 0);
-}
-
-static void
-close_toast_cb (SwWindow *self)
-{
-  g_clear_handle_id (&self->toast_timeout, g_source_remove);
-  gtk_revealer_set_reveal_child (self->toast, FALSE);
-}
 
 static void
 update_title (SwWindow *self)
@@ -118,13 +53,6 @@ document_changed_cb (SwWindow *self)
   update_title (self);
 }
 
-/* An edit, not the mere loading of a catalogue or showing of another session. */
-static void
-history_changed_cb (SwWindow *self)
-{
-  sw_window_schedule_draft (self);
-}
-
 static void
 catalogue_notify_cb (SwWindow *self)
 {
@@ -147,20 +75,26 @@ fill_panes (SwWindow *self)
 /**
  * sw_window_set_document:
  * @document: what the window shows from now on
+ * @draft_path: (nullable): the draft it was recovered from
  */
 void
 sw_window_set_document (SwWindow   *self,
-                        SwDocument *document)
+                        SwDocument *document,
+                        const char *draft_path)
 {
   GActionGroup *edits = sw_edit_actions_new (document);
 
-  sw_window_stop_drafts (self);
   if (self->document != NULL)
     {
       g_signal_handlers_disconnect_by_data (self->document, self);
       g_signal_handlers_disconnect_by_data (sw_document_get_history (self->document), self);
     }
   g_set_object (&self->document, document);
+  g_clear_object (&self->clinic);
+  self->clinic = sw_clinic_copy (sw_programme_get_clinic (sw_document_get_programme (document)));
+  g_clear_object (&self->draft_keeper);
+  self->draft_keeper = sw_draft_keeper_new (document, draft_path);
+  g_signal_connect_object (self->draft_keeper, "failed", G_CALLBACK (sw_window_show_error), self, G_CONNECT_SWAPPED);
 
   gtk_widget_insert_action_group (GTK_WIDGET (self), "edit", edits);
   g_object_unref (edits);
@@ -172,94 +106,7 @@ sw_window_set_document (SwWindow   *self,
   g_signal_connect_object (document, "notify::file", G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (sw_document_get_history (document), "notify::modified",
                            G_CALLBACK (document_changed_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (sw_document_get_history (document), "changed", G_CALLBACK (history_changed_cb), self,
-                           G_CONNECT_SWAPPED);
   update_title (self);
-}
-
-/* The large motion over the panes */
-
-static void
-hide_motion (SwWindow *self)
-{
-  if (self->motion == NULL)
-    return;
-
-  gtk_overlay_remove_overlay (self->overlay, self->motion);
-  self->motion = NULL;
-}
-
-static gboolean
-motion_key_cb (SwWindow *self,
-               guint     key)
-{
-  if (key != GDK_KEY_Escape)
-    return GDK_EVENT_PROPAGATE;
-
-  hide_motion (self);
-  return GDK_EVENT_STOP;
-}
-
-static void
-show_motion_activated_cb (GSimpleAction *action,
-                          GVariant      *parameter,
-                          gpointer       data)
-{
-  SwWindow *self = data;
-  SwItem *item = sw_document_get_chosen_item (self->document);
-  SwExercise *exercise = NULL;
-  gboolean mirrored = FALSE;
-  GtkWidget *view;
-  GtkWidget *button;
-  GtkEventController *keys;
-
-  (void) action;
-  (void) parameter;
-  if (self->motion != NULL)
-    {
-      hide_motion (self);
-      return;
-    }
-
-  if (item != NULL && sw_item_get_kind (item) == SW_ITEM_EXERCISE)
-    {
-      exercise = sw_item_get_exercise (item);
-      mirrored = sw_item_get_dose (item)->side == SW_SIDE_LEFT;
-    }
-  else
-    {
-      exercise = sw_catalogue_pane_get_exercise (self->catalogue_pane);
-    }
-  if (exercise == NULL)
-    {
-      sw_window_show_toast (self, _ ("Choose an exercise first: its motion is then shown large."), NULL, NULL);
-      return;
-    }
-
-  view = sw_figure_view_new (sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)))),
-                             320, 280);
-  gtk_widget_set_hexpand (view, TRUE);
-  gtk_widget_set_vexpand (view, TRUE);
-  sw_figure_view_set_exercise (SW_FIGURE_VIEW (view), exercise, mirrored);
-  sw_figure_view_set_playing (SW_FIGURE_VIEW (view), TRUE);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (view), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  sw_exercise_get_text (exercise, "en")->name, -1);
-
-  button = gtk_button_new_with_label (_ ("Close (Esc)"));
-  gtk_widget_set_halign (button, GTK_ALIGN_CENTER);
-  g_signal_connect_swapped (button, "clicked", G_CALLBACK (hide_motion), self);
-
-  self->motion = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
-  gtk_widget_add_css_class (self->motion, "large-motion");
-  gtk_box_append (GTK_BOX (self->motion), view);
-  gtk_box_append (GTK_BOX (self->motion), button);
-
-  keys = gtk_event_controller_key_new ();
-  g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (motion_key_cb), self);
-  gtk_widget_add_controller (self->motion, keys);
-
-  gtk_overlay_add_overlay (self->overlay, self->motion);
-  gtk_widget_grab_focus (button);
 }
 
 /* Actions about the window itself */
@@ -394,7 +241,6 @@ static const GActionEntry entries[] = {
   { .name = "focus-canvas", .activate = focus_canvas_activated_cb },
   { .name = "focus-form", .activate = focus_form_activated_cb },
   { .name = "findings", .activate = findings_activated_cb },
-  { .name = "show-motion", .activate = show_motion_activated_cb },
   { .name = "shortcuts", .activate = shortcuts_activated_cb },
   { .name = "menu", .activate = menu_activated_cb },
   { .name = "about", .activate = about_activated_cb },
@@ -438,6 +284,8 @@ first_frame_drawn_cb (SwWindow *self)
   make_panes (self);
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
   sw_window_add_file_actions (self);
+  sw_window_add_draft_actions (self);
+  sw_window_add_motion_actions (self);
   sw_window_add_handover_actions (self);
   fill_panes (self);
   sw_application_load_catalogue (application);
@@ -478,7 +326,6 @@ sw_window_close_request (GtkWindow *window)
   if (sw_window_ask_before_close (self))
     return GDK_EVENT_STOP;
 
-  sw_window_stop_drafts (self);
   return GTK_WINDOW_CLASS (sw_window_parent_class)->close_request (window);
 }
 
@@ -488,12 +335,15 @@ sw_window_dispose (GObject *object)
   SwWindow *self = SW_WINDOW (object);
 
   g_clear_handle_id (&self->toast_timeout, g_source_remove);
-  g_clear_handle_id (&self->draft_timeout, g_source_remove);
+  g_clear_handle_id (&self->offer_source, g_source_remove);
   if (self->cancellable != NULL)
     g_cancellable_cancel (self->cancellable);
   g_clear_object (&self->cancellable);
   g_clear_pointer (&self->drafts, g_ptr_array_unref);
   g_clear_pointer (&self->path_to_open, g_free);
+  g_clear_object (&self->draft_keeper);
+  g_clear_object (&self->file_waiting);
+  g_clear_object (&self->clinic);
   g_clear_object (&self->document);
 
   G_OBJECT_CLASS (sw_window_parent_class)->dispose (object);
@@ -525,7 +375,8 @@ sw_window_class_init (SwWindowClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwWindow, busy);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, overlay);
   gtk_widget_class_bind_template_child (widget_class, SwWindow, panes);
-  gtk_widget_class_bind_template_callback (widget_class, close_toast_cb);
+  gtk_widget_class_bind_template_callback (widget_class, sw_window_close_toast);
+  gtk_widget_class_bind_template_callback (widget_class, sw_window_notice_closed);
 }
 
 static void
@@ -533,6 +384,18 @@ sw_window_init (SwWindow *self)
 {
   self->cancellable = g_cancellable_new ();
   gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+/* A new programme carries the clinic's remembered details. */
+static void
+show_new_programme (SwWindow *self)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
+  g_autoptr (SwDocument) document = NULL;
+
+  sw_clinic_defaults_load (sw_programme_get_clinic (programme));
+  document = sw_document_new (programme, NULL);
+  sw_window_set_document (self, document, NULL);
 }
 
 /**
@@ -551,45 +414,26 @@ sw_window_new (SwApplication *application)
   self = g_object_new (SW_TYPE_WINDOW, "application", application, NULL);
   g_signal_connect_object (application, "notify::catalogue", G_CALLBACK (catalogue_notify_cb), self,
                            G_CONNECT_SWAPPED);
-  sw_window_new_programme (self);
+  show_new_programme (self);
 
   return self;
 }
 
 /**
- * sw_window_get_document:
+ * sw_window_is_loading:
  *
- * Returns: (transfer none): the document shown
+ * Returns: whether a file is being read into the window, or about to be
  */
-SwDocument *
-sw_window_get_document (SwWindow *self)
+gboolean
+sw_window_is_loading (SwWindow *self)
 {
-  g_return_val_if_fail (SW_IS_WINDOW (self), NULL);
-  return self->document;
-}
-
-/**
- * sw_window_new_programme:
- *
- * Shows a new programme that carries the clinic's remembered details.
- */
-void
-sw_window_new_programme (SwWindow *self)
-{
-  g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
-  g_autoptr (SwDocument) document = NULL;
-
-  g_return_if_fail (SW_IS_WINDOW (self));
-
-  sw_clinic_defaults_load (sw_programme_get_clinic (programme));
-  document = sw_document_new (programme, NULL);
-  sw_window_set_document (self, document);
+  return self->loading || self->path_to_open != NULL;
 }
 
 /**
  * sw_window_is_untouched:
  *
- * Returns: whether the window shows a new programme in which nothing was ever done
+ * Returns: whether the window shows a new programme in which nothing was ever done, and no file is on its way to it
  */
 gboolean
 sw_window_is_untouched (SwWindow *self)
@@ -599,6 +443,6 @@ sw_window_is_untouched (SwWindow *self)
   g_return_val_if_fail (SW_IS_WINDOW (self), FALSE);
 
   history = sw_document_get_history (self->document);
-  return sw_document_get_file (self->document) == NULL && !sw_history_get_can_undo (history)
-         && !sw_history_get_can_redo (history);
+  return sw_document_get_file (self->document) == NULL && !sw_history_get_modified (history)
+         && !sw_history_get_can_undo (history) && !sw_history_get_can_redo (history) && !sw_window_is_loading (self);
 }

@@ -15,10 +15,8 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (SwWindow, sw_window, SW, WINDOW, GtkApplicationWindow)
 
 SwWindow *sw_window_new (SwApplication *application);
-SwDocument *sw_window_get_document (SwWindow *self);
 void sw_window_open (SwWindow   *self,
                      const char *path);
-void sw_window_new_programme (SwWindow *self);
 void sw_window_offer_drafts (SwWindow *self);
 gboolean sw_window_is_untouched (SwWindow *self);
 

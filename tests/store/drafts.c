@@ -24,13 +24,14 @@ done_cb (GObject      *object G_GNUC_UNUSED,
 }
 
 static gboolean
-write_draft (SwProgramme  *programme,
+write_draft (const char   *path,
+             SwProgramme  *programme,
              const char   *original,
              GError      **error)
 {
   g_autoptr (GAsyncResult) result = NULL;
 
-  sw_draft_write_async (programme, original, NULL, NULL, done_cb, &result);
+  sw_draft_write_async (path, programme, original, NULL, NULL, done_cb, &result);
   while (result == NULL)
     g_main_context_iteration (NULL, TRUE);
 
@@ -62,16 +63,17 @@ discard_all (void)
   g_autoptr (GPtrArray) drafts = sw_drafts_list ();
 
   for (guint i = 0; i < drafts->len; i++)
-    g_assert_true (sw_draft_discard (((SwDraft *) drafts->pdata[i])->programme_id, NULL));
+    g_assert_true (sw_draft_discard (((SwDraft *) drafts->pdata[i])->path, NULL));
 }
 
 static void
 test_none (void)
 {
   g_autoptr (GPtrArray) drafts = sw_drafts_list ();
+  g_autofree char *path = sw_draft_dup_new_path ();
 
   g_assert_cmpuint (drafts->len, ==, 0);
-  g_assert_true (sw_draft_discard ("0b6d2a7e-53c4-4f1e-9a08-7c1e5d2f4b63", NULL));
+  g_assert_true (sw_draft_discard (path, NULL));
 }
 
 static void
@@ -83,12 +85,14 @@ test_write_and_read (void)
   g_autoptr (GPtrArray) drafts = NULL;
   g_autoptr (GError) error = NULL;
   g_autofree char *folder = sw_drafts_folder ();
+  g_autofree char *path = sw_draft_dup_new_path ();
+  g_autofree char *fresh_path = sw_draft_dup_new_path ();
   const SwDraft *draft, *other;
   GStatBuf status;
 
-  g_assert_true (write_draft (programme, "/srv/Zoë & Bob/client.setwright", &error));
+  g_assert_true (write_draft (path, programme, "/srv/Zoë & Bob/client.setwright", &error));
   g_assert_no_error (error);
-  g_assert_true (write_draft (fresh, NULL, &error));
+  g_assert_true (write_draft (fresh_path, fresh, NULL, &error));
 
   /* Nobody else may look, and the client's name is no file's name. */
   g_assert_cmpint (g_stat (folder, &status), ==, 0);
@@ -104,7 +108,7 @@ test_write_and_read (void)
       other = drafts->pdata[0];
     }
   g_assert_cmpstr (draft->original, ==, "/srv/Zoë & Bob/client.setwright");
-  g_assert_cmpstr (draft->programme_id, ==, sw_programme_get_id (programme));
+  g_assert_cmpstr (draft->path, ==, path);
   g_assert_null (strstr (draft->path, "Gardener"));
   g_assert_null (strstr (draft->path, "client"));
   g_assert_cmpint (ABS (draft->saved_at - g_get_real_time () / G_USEC_PER_SEC), <=, 10);
@@ -125,14 +129,37 @@ test_replaced (void)
   g_autoptr (SwProgramme) programme = load_sample ();
   g_autoptr (SwProgramme) read = NULL;
   g_autoptr (GPtrArray) drafts = NULL;
+  g_autofree char *path = sw_draft_dup_new_path ();
 
-  g_assert_true (write_draft (programme, NULL, NULL));
+  g_assert_true (write_draft (path, programme, NULL, NULL));
   g_object_set (sw_programme_get_client (programme), "name", "Later", NULL);
-  g_assert_true (write_draft (programme, NULL, NULL));
+  g_assert_true (write_draft (path, programme, NULL, NULL));
   drafts = sw_drafts_list ();
   g_assert_cmpuint (drafts->len, ==, 1);
   read = sw_draft_read (drafts->pdata[0], NULL);
   assert_equal (read, programme);
+  discard_all ();
+}
+
+/* One programme in two windows: neither draft takes the other's place, and to discard one leaves the other. */
+static void
+test_twice (void)
+{
+  g_autoptr (SwProgramme) programme = load_sample ();
+  g_autoptr (GPtrArray) both = NULL;
+  g_autoptr (GPtrArray) left = NULL;
+  g_autofree char *path = sw_draft_dup_new_path ();
+  g_autofree char *other_path = sw_draft_dup_new_path ();
+
+  g_assert_true (write_draft (path, programme, "/srv/client.setwright", NULL));
+  g_assert_true (write_draft (other_path, programme, "/srv/client.setwright", NULL));
+  both = sw_drafts_list ();
+  g_assert_cmpuint (both->len, ==, 2);
+
+  g_assert_true (sw_draft_discard (path, NULL));
+  left = sw_drafts_list ();
+  g_assert_cmpuint (left->len, ==, 1);
+  g_assert_cmpstr (((SwDraft *) left->pdata[0])->path, ==, other_path);
   discard_all ();
 }
 
@@ -148,13 +175,14 @@ test_faults (void)
       g_autoptr (SwProgramme) read = NULL;
       g_autoptr (GPtrArray) drafts = NULL;
       g_autoptr (GError) error = NULL;
+      g_autofree char *path = sw_draft_dup_new_path ();
       const char *name;
       gboolean good;
 
-      g_assert_true (write_draft (programme, NULL, NULL));
+      g_assert_true (write_draft (path, programme, NULL, NULL));
       g_object_set (sw_programme_get_client (programme), "name", "Later", NULL);
       fault_begin (FAULT_FOR_GOOD, operation, ENOSPC);
-      good = write_draft (programme, NULL, &error);
+      good = write_draft (path, programme, NULL, &error);
       written = fault_end () < operation;
       g_assert_true (good == (error == NULL));
 
@@ -163,9 +191,8 @@ test_faults (void)
       read = sw_draft_read (drafts->pdata[0], NULL);
       name = sw_client_get_name (sw_programme_get_client (read));
       g_assert_true (g_str_equal (name, "Later") || (!good && g_str_equal (name, "Alex Gardener")));
+      discard_all ();
     }
-
-  discard_all ();
 }
 
 static void
@@ -192,12 +219,13 @@ test_recovered (void)
       g_autoptr (GAsyncResult) result = NULL;
       g_autoptr (GPtrArray) drafts = NULL;
       g_autoptr (GError) error = NULL;
+      g_autofree char *draft_path = sw_draft_dup_new_path ();
       const SwDraft *draft;
 
       rename_client (programme, "Before");
       g_assert_true (sw_programme_file_save (file, programme, TRUE, TRUE, NULL));
       rename_client (programme, "Typed");
-      sw_draft_write_async (programme, path, sw_programme_file_get_hash (file), NULL, done_cb, &result);
+      sw_draft_write_async (draft_path, programme, path, sw_programme_file_get_hash (file), NULL, done_cb, &result);
       while (result == NULL)
         g_main_context_iteration (NULL, TRUE);
       g_assert_true (sw_draft_write_finish (result, NULL));
@@ -261,6 +289,7 @@ main (int    argc,
   g_test_add_func ("/store/drafts/none", test_none);
   g_test_add_func ("/store/drafts/write-and-read", test_write_and_read);
   g_test_add_func ("/store/drafts/replaced", test_replaced);
+  g_test_add_func ("/store/drafts/twice", test_twice);
   g_test_add_func ("/store/drafts/faults", test_faults);
   g_test_add_func ("/store/drafts/recovered", test_recovered);
   g_test_add_func ("/store/drafts/damaged", test_damaged);

@@ -384,20 +384,21 @@ test_defaults (void)
   g_autofree char *path = g_build_filename (g_get_user_config_dir (), "setwright", "clinic-logo", NULL);
   g_autoptr (GBytes) svg = bytes_of (PLAIN_SVG);
   g_autoptr (SwLogo) logo = take (svg);
+  g_autoptr (SwClinic) empty = sw_clinic_new ();
   g_autoptr (SwClinic) saved = sw_clinic_new ();
   g_autoptr (SwClinic) loaded = sw_clinic_new ();
   g_autoptr (SwClinic) later = sw_clinic_new ();
   g_autoptr (GError) error = NULL;
 
   g_object_set (saved, "name", "Riverside", "logo", logo, NULL);
-  g_assert_true (sw_clinic_defaults_save (saved, &error));
+  g_assert_true (sw_clinic_defaults_save (empty, saved, &error));
   g_assert_no_error (error);
   sw_clinic_defaults_load (loaded);
   g_assert_cmpstr (sw_clinic_get_name (loaded), ==, "Riverside");
   g_assert_true (sw_logo_equal (sw_clinic_get_logo (loaded), logo));
 
   g_object_set (saved, "logo", NULL, NULL);
-  g_assert_true (sw_clinic_defaults_save (saved, &error));
+  g_assert_true (sw_clinic_defaults_save (loaded, saved, &error));
   g_assert_false (g_file_test (path, G_FILE_TEST_EXISTS));
   sw_clinic_defaults_load (later);
   g_assert_null (sw_clinic_get_logo (later));
