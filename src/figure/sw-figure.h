@@ -48,6 +48,9 @@ gboolean sw_figure_save (SwFigure    *self,
                          double       width_mm,
                          double       at_or_negative,
                          GError     **error);
+gboolean sw_figure_find_moving_limb (SwFigure *self,
+                                     gboolean *left,
+                                     gboolean *arm);
 char *sw_figure_dup_text (SwFigure  *self,
                           SwPhrases *phrases);
 GPtrArray *sw_figure_check (SwFigure *self);

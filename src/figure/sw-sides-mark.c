@@ -172,6 +172,27 @@ sw_sides_mark_get (SwSidesMark    *self,
       self->limbs[i] = cross (self->limbs[i]);
 }
 
+/**
+ * sw_figure_find_moving_limb:
+ * @left: (out): whether it is one of the left side
+ * @arm: (out): whether it is an arm
+ *
+ * Returns: whether one limb alone moves, and does not only press
+ */
+gboolean
+sw_figure_find_moving_limb (SwFigure *self,
+                            gboolean *left,
+                            gboolean *arm)
+{
+  const SwFigureContent *content = self->solver.content;
+  guint limbs = find_limbs (self);
+
+  *left = (limbs & lefts) != 0;
+  *arm = (limbs & arms) != 0;
+  return content->motion != SW_FIGURE_MOTION_PRESS && content->sides != SW_FIGURE_SIDES_BOTH && limbs != 0
+         && (limbs & (limbs - 1)) == 0;
+}
+
 static void
 draw_limb (cairo_t  *cr,
            gboolean  works,

@@ -52,19 +52,56 @@ add_labelled (SwFlow     *flow,
   flow->composer->text_language = NULL;
 }
 
-/* Whoever works one side after the other needs to know that the picture shows only one of them. */
+/* Which side the picture shows: it is drawn for the one side that is worked. */
+static SwBodySide
+find_shown_side (const SwTelling *telling,
+                 SwSide           worked)
+{
+  if (telling->drawn == SW_BODY_SIDE_NONE)
+    return SW_BODY_SIDE_NONE;
+  if (worked == SW_SIDE_RIGHT)
+    return SW_BODY_SIDE_RIGHT;
+  if (worked == SW_SIDE_LEFT)
+    return SW_BODY_SIDE_LEFT;
+  return telling->drawn;
+}
+
+/* Returns: (nullable): which arm or leg moves, when one alone does */
+static const char *
+get_moving (SwTelling *telling)
+{
+  static const char *const keys[2][2] = {
+    { "exercise.moves-right-leg", "exercise.moves-right-arm" },
+    { "exercise.moves-left-leg", "exercise.moves-left-arm" },
+  };
+  gboolean left;
+  gboolean arm;
+
+  if (!sw_figure_find_moving_limb (telling->figure, &left, &arm))
+    return NULL;
+  return sw_phrases_get (telling->composer->phrases, keys[left ? 1 : 0][arm ? 1 : 0]);
+}
+
+/* Whoever works one side needs to know which one the picture shows, and which arm or leg moves then: on one leg, the
+ * side that works is not the side that moves. */
 static void
 add_caption (SwFlow    *flow,
              SwTelling *telling)
 {
   SwComposer *self = flow->composer;
   SwSide worked = sw_item_get_dose (telling->item)->side;
+  SwBodySide shown = find_shown_side (telling, worked);
+  const char *moving = get_moving (telling);
+  const char *side
+      = sw_phrases_get (self->phrases, shown == SW_BODY_SIDE_RIGHT ? "exercise.shows-right" : "exercise.shows-left");
+  g_autofree char *both = NULL;
 
-  if (telling->drawn == SW_BODY_SIDE_NONE || (worked != SW_SIDE_EACH && worked != SW_SIDE_ALTERNATING))
+  if (worked == SW_SIDE_BOTH)
     return;
-  sw_flow_text_in (flow, SW_TEXT_SMALL, "P",
-                   sw_phrases_get (self->phrases, telling->drawn == SW_BODY_SIDE_RIGHT ? "exercise.shows-right"
-                                                                                        : "exercise.shows-left"));
+  if (shown != SW_BODY_SIDE_NONE && moving != NULL)
+    both = sw_phrases_format (self->phrases, "exercise.shows-and-moves", "shows", side, "moves", moving, NULL);
+  if (shown != SW_BODY_SIDE_NONE || moving != NULL)
+    sw_flow_text_in (flow, SW_TEXT_SMALL, "P", both != NULL ? both : (moving != NULL ? moving : side));
 }
 
 /**
