@@ -15,6 +15,8 @@
 /* A note beyond this is no use in a column, and costly to measure in several. */
 #define LONGEST_COLUMN_NOTE 1000
 #define FRAME_PT 1.0
+/* A picture in large print is no taller than this share of the page. */
+#define TALLEST_PICTURE 0.40
 /* What an exercise is for stands beside its number unless it is longer than this. */
 #define LONGEST_PURPOSE 300
 
@@ -196,6 +198,100 @@ choose_sizes (SwTelling *telling)
   telling->steps_role = SW_TEXT_BODY;
 }
 
+static void
+compose_usual (SwTelling  *telling,
+               const char *heading)
+{
+  SwComposer *self = telling->composer;
+
+  compose_heading (telling, heading);
+  if (self->style.columns && strlen (sw_item_get_note (telling->item)) <= LONGEST_COLUMN_NOTE
+      && sw_telling_compose_columns (telling))
+    return;
+  telling->figure_width_pt = self->style.large_figure_width_pt;
+  sw_telling_compose_single_column (telling);
+}
+
+static void
+compose_in_one_column (SwTelling  *telling,
+                       const char *heading,
+                       double      figure_width_pt)
+{
+  telling->figure_width_pt = figure_width_pt;
+  compose_heading (telling, heading);
+  sw_telling_compose_single_column (telling);
+}
+
+/* How many pages the exercise would take that width of its picture; leaves no trace. @first: the first block of the
+ * page it begins on, headings of its session and section included. */
+static guint
+count_pages (SwTelling  *telling,
+             const char *heading,
+             double      figure_width_pt,
+             guint       first)
+{
+  SwComposer *self = telling->composer;
+  const SwStyle *style = &self->style;
+  double room_pt = style->page_height_pt - style->later_top_pt - style->bottom_pt;
+  guint n_blocks = self->blocks->len;
+  guint n_tags = self->tags.all->len;
+  int n_exercises = self->n_exercises;
+  g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (SwStrip));
+  g_autoptr (GArray) starts = NULL;
+
+  compose_in_one_column (telling, heading, figure_width_pt);
+  for (guint i = first; i < self->blocks->len; i++)
+    g_array_append_val (strips, ((SwBlock *) g_ptr_array_index (self->blocks, i))->strip);
+  starts = sw_break_pages ((const SwStrip *) (void *) strips->data, strips->len, room_pt, room_pt);
+
+  g_ptr_array_set_size (self->blocks, (int) n_blocks);
+  g_ptr_array_set_size (self->tags.all, (int) n_tags);
+  self->n_exercises = n_exercises;
+  return starts->len;
+}
+
+/* Blocks that a page may not end after belong to what comes next. */
+static guint
+find_first_on_page (SwComposer *self)
+{
+  guint first = self->blocks->len;
+
+  while (first > 0 && ((SwBlock *) g_ptr_array_index (self->blocks, first - 1))->strip.keep == SW_KEEP_ALWAYS)
+    first--;
+  return first;
+}
+
+/* In large print an exercise has its pages to itself: the picture takes what room there is on as few of them as can be. */
+static void
+compose_large (SwTelling  *telling,
+               const char *heading)
+{
+  static const double shares[] = { 1.0, 0.85, 0.7, 0.55, 0.46, 0.4 };
+  SwComposer *self = telling->composer;
+  const SwStyle *style = &self->style;
+  guint first = find_first_on_page (self);
+  double best_pt = style->large_figure_width_pt;
+  guint fewest = G_MAXUINT;
+
+  for (guint i = 0; telling->figure != NULL && i < G_N_ELEMENTS (shares); i++)
+    {
+      double width_pt = shares[i] * self->width_pt;
+      double height_pt;
+      guint n_pages;
+
+      sw_figure_measure (telling->figure, style->figure_width_pt, &height_pt);
+      width_pt = MIN (width_pt, TALLEST_PICTURE * style->page_height_pt * style->figure_width_pt / height_pt);
+      n_pages = count_pages (telling, heading, width_pt, first);
+      if (n_pages < fewest)
+        {
+          fewest = n_pages;
+          best_pt = width_pt;
+        }
+    }
+
+  compose_in_one_column (telling, heading, best_pt);
+}
+
 /**
  * sw_compose_exercise:
  * @item: an item of the kind exercise
@@ -224,10 +320,10 @@ sw_compose_exercise (SwComposer  *self,
     sw_composer_start_page (self);
 
   sw_composer_open (self, "Sect");
-  compose_heading (&telling, heading);
-  if (!self->style.columns || strlen (sw_item_get_note (item)) > LONGEST_COLUMN_NOTE
-      || !sw_telling_compose_columns (&telling))
-    sw_telling_compose_single_column (&telling);
+  if (self->layout == SW_LAYOUT_LARGE_PRINT)
+    compose_large (&telling, heading);
+  else
+    compose_usual (&telling, heading);
   sw_composer_close (self);
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
   return TRUE;

@@ -70,6 +70,19 @@ sw_text_role_get_grey (SwTextRole role)
 }
 
 /**
+ * sw_style_has_room_beside:
+ * @width_pt: of a picture
+ *
+ * Returns: whether lines of body text beside it are long enough to read
+ */
+gboolean
+sw_style_has_room_beside (const SwStyle *style,
+                          double         width_pt)
+{
+  return (style->width_pt - width_pt - style->column_gap_pt) / (0.5 * style->body_pt) >= FEWEST_BESIDE;
+}
+
+/**
  * sw_style_get_least_cards:
  *
  * Returns: how many cards stand beside one another at least, so that pictures do not outgrow the page
@@ -132,8 +145,6 @@ void
 sw_style_init (SwStyle                *style,
                const SwHandoutOptions *options)
 {
-  double beside_pt;
-
   choose_paper (style, options);
   style->save_ink = options->save_ink;
   style->panel_grey = options->save_ink ? 1.0 : SW_GREY_PANEL;
@@ -148,8 +159,6 @@ sw_style_init (SwStyle                *style,
   style->figure_width_pt = sw_pt_from_mm (54.0);
   style->large_figure_width_pt = (style->width_pt - style->column_gap_pt) / 2.0;
 
-  beside_pt = style->width_pt - style->large_figure_width_pt - style->column_gap_pt;
-  style->beside = beside_pt / (0.5 * style->body_pt) >= FEWEST_BESIDE;
   style->columns = options->layout != SW_LAYOUT_LARGE_PRINT
                    && style->figure_width_pt / (0.5 * sw_style_get_size_pt (style, SW_TEXT_SMALL)) >= FEWEST_UNDER;
 }

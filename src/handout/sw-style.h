@@ -44,7 +44,6 @@ typedef enum
  * @figure_width_pt: width of an exercise's picture where exercises share a page
  * @large_figure_width_pt: its width where an exercise has a page to itself
  * @columns: whether two columns of text leave lines long enough to read
- * @beside: whether text beside a large picture does
  * @panel_grey: of the panel behind a dose; white when ink is saved, and then it has a thin frame
  * @mirrored: whether lines begin at the right, and everything stands mirrored
  * @save_ink: whether black bands and squares give way to frames
@@ -68,7 +67,6 @@ typedef struct
   double figure_width_pt;
   double large_figure_width_pt;
   gboolean columns;
-  gboolean beside;
   double panel_grey;
   gboolean mirrored;
   gboolean save_ink;
@@ -81,6 +79,8 @@ typedef struct
 
 void sw_style_init (SwStyle                *style,
                     const SwHandoutOptions *options);
+gboolean sw_style_has_room_beside (const SwStyle *style,
+                                   double         width_pt);
 int sw_style_get_least_cards (const SwStyle *style);
 int sw_style_get_most_cards (const SwStyle *style);
 double sw_style_get_size_pt (const SwStyle *style,

@@ -269,11 +269,13 @@ compose_picture_and_dose (SwTelling *telling)
 {
   SwComposer *self = telling->composer;
   double beside_pt = self->width_pt - telling->figure_width_pt - self->style.column_gap_pt;
-  gboolean beside = telling->figure != NULL && self->style.beside
+  gboolean beside = telling->figure != NULL && sw_style_has_room_beside (&self->style, telling->figure_width_pt)
                     && measure_beside (telling, beside_pt) < 0.5 * self->style.page_height_pt;
   SwFlow flow = sw_composer_begin (self);
   SwFlow column = flow;
 
+  if (beside)
+    flow.width_pt = telling->figure_width_pt;
   if (telling->figure != NULL)
     sw_part_add_figure (&flow, telling);
   if (beside)
@@ -315,7 +317,7 @@ compose_long_note (SwTelling *telling)
 /**
  * sw_telling_compose_single_column:
  *
- * Sets the exercise's parts one below the other, in blocks of their own that are never taller than a page.
+ * Sets the exercise's parts one below the other, its picture as wide as the telling says, in blocks of their own that are never taller than a page.
  */
 void
 sw_telling_compose_single_column (SwTelling *telling)
@@ -323,7 +325,6 @@ sw_telling_compose_single_column (SwTelling *telling)
   SwComposer *self = telling->composer;
   const SwExerciseText *text = telling->text;
 
-  telling->figure_width_pt = self->style.large_figure_width_pt;
   telling->gap_pt = 0.45 * self->style.body_pt;
   telling->role = SW_TEXT_SMALL;
   compose_picture_and_dose (telling);
