@@ -42,6 +42,7 @@ G_BEGIN_DECLS
  * @n_checks: self-checks so far
  * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
  *   language; interned. Words in bold before a text are the handout's
+ * @measures: whether columns are only to be as tall as what is added to them, not to hold it
  * @large: (unowned) (nullable) (element-type gboolean): for each exercise whether its picture is drawn large
  *
  * Turns the programme into blocks. The handout's parts (sw-compose-*.c) talk to it in paragraphs, lists and boxes.
@@ -78,6 +79,7 @@ typedef struct
   int n_exercises;
   int n_checks;
   const char *text_language;
+  gboolean measures;
   GArray *large;
 } SwComposer;
 
@@ -124,6 +126,11 @@ PangoLayout *sw_composer_get_layout (SwComposer *self,
                                      double      width_pt,
                                      const char *strong,
                                      const char *text);
+double sw_composer_get_height_pt (SwComposer *self,
+                                  SwTextRole  role,
+                                  double      width_pt,
+                                  const char *strong,
+                                  const char *text);
 SwFlow sw_composer_begin (SwComposer *self);
 void sw_composer_end (SwFlow *flow,
                       double  space_pt,

@@ -84,8 +84,15 @@ sw_flow_text (SwFlow     *flow,
               const char *strong,
               const char *text)
 {
-  PangoLayout *layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
+  PangoLayout *layout;
 
+  if (flow->composer->measures)
+    {
+      flow->y_pt += sw_composer_get_height_pt (flow->composer, role, flow->width_pt, strong, text);
+      return;
+    }
+
+  layout = sw_composer_get_layout (flow->composer, role, flow->width_pt, strong, text);
   sw_flow_lines (flow, role, tag, layout, sw_composer_get_strong_length (strong), 0,
                  pango_layout_get_line_count (layout));
 }

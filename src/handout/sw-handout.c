@@ -109,6 +109,7 @@ lay_out (SwHandout    *self,
 
   sw_pages_clear (&self->pages);
   sw_composer_restart (composer);
+  sw_measured_begin (composer->measured);
   composer->large = large;
 
   if (composer->layout == SW_LAYOUT_SUMMARY)
@@ -334,7 +335,7 @@ sw_handout_new_after (SwProgramme             *programme,
   if (!lay_out_as_planned (self, programme, error))
     return NULL;
 
-  sw_measured_forget_before (self->composer.measured);
+  sw_measured_finish (self->composer.measured);
   make_furniture (self, programme);
   self->missing = sw_missing_find (&self->pages, &self->composer, &self->furniture);
   return g_steal_pointer (&self);

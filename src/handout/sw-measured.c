@@ -12,10 +12,19 @@ struct _SwMeasured
   double text_points;
   double least_pt;
   char *language;
-  GHashTable *layouts; /* text with role and width -> PangoLayout */
+  guint pass;
+  GHashTable *texts;   /* text with role and width -> Text */
+  GHashTable *rulers;  /* text with role -> SwRuler */
   GHashTable *figures; /* Solved, its own key */
   SwMeasured *before;  /* (unowned): where to look for what is not here yet, or NULL */
 };
+
+/* @pass: the last one that asked for it. */
+typedef struct
+{
+  PangoLayout *layout;
+  guint pass;
+} Text;
 
 /* The spec is kept alive by its entry, so that its address stays its own. */
 typedef struct
@@ -24,6 +33,25 @@ typedef struct
   gboolean mirrored;
   SwFigure *figure;
 } Solved;
+
+static Text *
+text_new (PangoLayout *layout,
+          guint        pass)
+{
+  Text *text = g_new (Text, 1);
+
+  *text = (Text){ layout, pass };
+  return text;
+}
+
+static void
+text_free (gpointer data)
+{
+  Text *text = data;
+
+  g_object_unref (text->layout);
+  g_free (text);
+}
 
 static Solved *
 solved_new (SwFigureSpec *spec,
@@ -96,7 +124,8 @@ sw_measured_new (SwPaper     paper,
   self->text_points = text_points;
   self->least_pt = least_pt;
   self->language = g_strdup (language);
-  self->layouts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  self->texts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, text_free);
+  self->rulers = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) sw_ruler_unref);
   self->figures = g_hash_table_new_full (solved_hash, solved_equal, solved_free, NULL);
   if (before != NULL && fits (self, before))
     self->before = before;
@@ -118,9 +147,13 @@ sw_measured_copy (SwMeasured *self)
   gpointer key;
   gpointer value;
 
-  g_hash_table_iter_init (&iter, self->layouts);
+  g_hash_table_iter_init (&iter, self->texts);
   while (g_hash_table_iter_next (&iter, &key, &value))
-    g_hash_table_insert (copy->layouts, g_strdup (key), g_object_ref (value));
+    g_hash_table_insert (copy->texts, g_strdup (key), text_new (g_object_ref (((Text *) value)->layout), 0));
+
+  g_hash_table_iter_init (&iter, self->rulers);
+  while (g_hash_table_iter_next (&iter, &key, &value))
+    g_hash_table_insert (copy->rulers, g_strdup (key), sw_ruler_ref (value));
 
   g_hash_table_iter_init (&iter, self->figures);
   while (g_hash_table_iter_next (&iter, &key, NULL))
@@ -144,7 +177,8 @@ sw_measured_free (SwMeasured *self)
     return;
 
   g_free (self->language);
-  g_hash_table_unref (self->layouts);
+  g_hash_table_unref (self->texts);
+  g_hash_table_unref (self->rulers);
   g_hash_table_unref (self->figures);
   g_free (self);
 }
@@ -161,14 +195,36 @@ sw_measured_follows (const SwMeasured *self)
 }
 
 /**
- * sw_measured_forget_before:
+ * sw_measured_begin:
  *
- * From now on looks only at its own; to be called before what was given as "before" goes away.
+ * Begins a pass of composing; the texts of the last one stay.
  */
 void
-sw_measured_forget_before (SwMeasured *self)
+sw_measured_begin (SwMeasured *self)
+{
+  self->pass++;
+}
+
+static gboolean
+is_left_over (gpointer key,
+              gpointer value,
+              gpointer data)
+{
+  (void) key;
+  return ((const Text *) value)->pass != ((const SwMeasured *) data)->pass;
+}
+
+/**
+ * sw_measured_finish:
+ *
+ * Drops the texts that the last pass did not ask for, and looks only at its own from now on; to be called before what
+ * was given as "before" goes away.
+ */
+void
+sw_measured_finish (SwMeasured *self)
 {
   self->before = NULL;
+  g_hash_table_foreach_remove (self->texts, is_left_over, self);
 }
 
 /**
@@ -181,29 +237,73 @@ PangoLayout *
 sw_measured_get_layout (SwMeasured *self,
                         const char *key)
 {
-  PangoLayout *layout = g_hash_table_lookup (self->layouts, key);
+  Text *text = g_hash_table_lookup (self->texts, key);
 
-  if (layout == NULL && self->before != NULL)
+  if (text == NULL && self->before != NULL)
     {
-      layout = g_hash_table_lookup (self->before->layouts, key);
-      if (layout != NULL)
-        g_hash_table_insert (self->layouts, g_strdup (key), g_object_ref (layout));
-    }
+      const Text *known = g_hash_table_lookup (self->before->texts, key);
 
-  return layout;
+      if (known != NULL)
+        {
+          text = text_new (g_object_ref (known->layout), self->pass);
+          g_hash_table_insert (self->texts, g_strdup (key), text);
+        }
+    }
+  if (text == NULL)
+    return NULL;
+
+  text->pass = self->pass;
+  return text->layout;
 }
 
 /**
  * sw_measured_add_layout:
  * @key: (transfer full): names text, role and width
  * @layout: (transfer full): the text
+ * @needed: whether it has been asked for, not only how tall it is
  */
 void
 sw_measured_add_layout (SwMeasured  *self,
                         char        *key,
-                        PangoLayout *layout)
+                        PangoLayout *layout,
+                        gboolean     needed)
 {
-  g_hash_table_insert (self->layouts, key, layout);
+  g_hash_table_insert (self->texts, key, text_new (layout, needed ? self->pass : 0));
+}
+
+/**
+ * sw_measured_get_ruler:
+ * @key: names text and role
+ *
+ * Returns: (transfer none) (nullable): the widths of the text's words
+ */
+SwRuler *
+sw_measured_get_ruler (SwMeasured *self,
+                       const char *key)
+{
+  SwRuler *ruler = g_hash_table_lookup (self->rulers, key);
+
+  if (ruler == NULL && self->before != NULL)
+    {
+      ruler = g_hash_table_lookup (self->before->rulers, key);
+      if (ruler != NULL)
+        g_hash_table_insert (self->rulers, g_strdup (key), sw_ruler_ref (ruler));
+    }
+
+  return ruler;
+}
+
+/**
+ * sw_measured_add_ruler:
+ * @key: (transfer full): names text and role
+ * @ruler: (transfer full): the widths of the text's words
+ */
+void
+sw_measured_add_ruler (SwMeasured *self,
+                       char       *key,
+                       SwRuler    *ruler)
+{
+  g_hash_table_insert (self->rulers, key, ruler);
 }
 
 static SwFigure *

@@ -4,6 +4,7 @@
 #include <pango/pango.h>
 
 #include "sw-figure.h"
+#include "sw-ruler.h"
 #include "sw-terms.h"
 
 G_BEGIN_DECLS
@@ -26,12 +27,19 @@ void sw_measured_free (SwMeasured *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwMeasured, sw_measured_free)
 
 gboolean sw_measured_follows (const SwMeasured *self);
-void sw_measured_forget_before (SwMeasured *self);
+void sw_measured_begin (SwMeasured *self);
+void sw_measured_finish (SwMeasured *self);
 PangoLayout *sw_measured_get_layout (SwMeasured *self,
                                      const char *key);
 void sw_measured_add_layout (SwMeasured  *self,
                              char        *key,
-                             PangoLayout *layout);
+                             PangoLayout *layout,
+                             gboolean     needed);
+SwRuler *sw_measured_get_ruler (SwMeasured *self,
+                                const char *key);
+void sw_measured_add_ruler (SwMeasured *self,
+                            char       *key,
+                            SwRuler    *ruler);
 SwFigure *sw_measured_get_figure (SwMeasured   *self,
                                   SwFigureSpec *spec,
                                   gboolean      mirrored);

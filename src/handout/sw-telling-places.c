@@ -20,7 +20,9 @@ measure_part (SwTelling *telling,
   double top_pt = flow.y_pt;
 
   flow.width_pt = width_pt;
+  self->measures = TRUE;
   add (&flow, telling, 0.0);
+  self->measures = FALSE;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   return flow.y_pt - top_pt;
