@@ -9,16 +9,44 @@
 #include "sw-compose.h"
 
 #define N_DAYS 7
+/* White space behind an exercise's name, in body text's sizes. */
+#define NAME_GAP 0.8
 
+/* @name_above: whether names stand above their boxes over the whole width, since a word would be divided beside them */
 typedef struct
 {
   double name_pt;
   double day_pt;
   double rating_pt;
+  gboolean name_above;
 } Columns;
 
+/* The widest word of the exercises' names. */
+static double
+find_widest_word_pt (SwComposer *self,
+                     GPtrArray  *items)
+{
+  int widest = 0;
+
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwExercise *exercise = sw_item_get_exercise (g_ptr_array_index (items, i));
+      g_auto (GStrv) words = g_strsplit (sw_exercise_get_text (exercise, self->language)->name, " ", -1);
+
+      for (guint k = 0; words[k] != NULL; k++)
+        {
+          int width;
+
+          pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_TABLE, -1.0, NULL, words[k]), &width, NULL);
+          widest = MAX (widest, width);
+        }
+    }
+  return (double) widest / PANGO_SCALE;
+}
+
 static Columns
-choose_columns (SwComposer *self)
+choose_columns (SwComposer *self,
+                GPtrArray  *items)
 {
   static const char *const ratings[] = { "log.effort", "log.pain", "log.scale", NULL };
   double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
@@ -31,6 +59,13 @@ choose_columns (SwComposer *self)
   columns.day_pt = CLAMP (day_pt, MIN (3.0 * small_pt, 0.074 * self->width_pt), 0.08 * self->width_pt);
   columns.rating_pt = CLAMP (rating_pt, MIN (4.0 * small_pt, 0.1 * self->width_pt), 0.12 * self->width_pt);
   columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
+  columns.name_above = find_widest_word_pt (self, items) > columns.name_pt - NAME_GAP * self->style.body_pt;
+  if (columns.name_above)
+    {
+      columns.name_pt = 0.0;
+      columns.day_pt = MIN (MAX (day_pt, (self->width_pt - 2.0 * rating_pt) / N_DAYS), 0.115 * self->width_pt);
+      columns.rating_pt = (self->width_pt - N_DAYS * columns.day_pt) / 2.0;
+    }
   return columns;
 }
 
@@ -67,7 +102,10 @@ compose_head (SwComposer    *self,
   g_autofree char *pain = g_strconcat (sw_phrases_get (self->phrases, "log.pain"), "\n",
                                        sw_phrases_get (self->phrases, "log.scale"), NULL);
 
-  add_head_cell (&flow, row, x_pt, columns->name_pt, sw_phrases_get (self->phrases, "log.exercise"), &bottom_pt);
+  add_head_cell (&flow, row, x_pt, columns->name_above ? flow.width_pt : columns->name_pt,
+                 sw_phrases_get (self->phrases, "log.exercise"), &bottom_pt);
+  if (columns->name_above)
+    flow.y_pt = bottom_pt;
   x_pt += columns->name_pt;
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
     add_head_cell (&flow, row, x_pt, columns->day_pt,
@@ -193,7 +231,7 @@ compose_row (SwComposer    *self,
   double row_pt;
 
   head->scope = "Row";
-  cell.width_pt = columns->name_pt - 0.8 * body_pt;
+  cell.width_pt = (columns->name_above ? flow.width_pt : columns->name_pt) - NAME_GAP * body_pt;
   cell.y_pt = pad_pt;
   self->text_language = sw_composer_find_other_language (self, text->language);
   sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, name);
@@ -204,7 +242,11 @@ compose_row (SwComposer    *self,
 
       sw_flow_text (&cell, SW_TEXT_TABLE, head, NULL, often);
     }
-  row_pt = MAX (cell.y_pt + pad_pt, 1.15 * times * box_pt + 2.0 * pad_pt);
+  row_pt = 1.15 * times * box_pt + 2.0 * pad_pt;
+  if (columns->name_above)
+    flow.y_pt = cell.y_pt;
+  else
+    row_pt = MAX (cell.y_pt + pad_pt, row_pt);
 
   for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
     add_day (&flow, &told, sw_tags_add (&self->tags, row, "TD"), day, x_pt, box_pt, row_pt,
@@ -213,7 +255,7 @@ compose_row (SwComposer    *self,
   add_rating (&flow, &told, sw_tags_add (&self->tags, row, "TD"), "field.pain", x_pt + columns->rating_pt,
               columns->rating_pt, row_pt);
 
-  flow.y_pt = row_pt;
+  flow.y_pt += row_pt;
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.6, SW_GREY_RULE);
   sw_flow_space (&flow, 0.6);
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
@@ -236,7 +278,7 @@ compose_tables (SwComposer *self,
                 double      used_pt,
                 int        *number)
 {
-  Columns columns = choose_columns (self);
+  Columns columns = choose_columns (self, items);
   double room_pt = self->style.page_height_pt - self->style.later_top_pt - self->style.bottom_pt;
   double row_pt = 0.0;
   SwTag *table = NULL;
