@@ -95,7 +95,7 @@ sw_break_pages (const SwStrip *strips,
           Cost cost;
 
           used_pt += strips[from].height_pt + (from + 1 < to ? strips[from + 1].space_pt : 0.0);
-          if (from + 1 < to && (used_pt > MAX (room_pt, first_page_pt) || strips[from].keep == SW_KEEP_NEVER))
+          if (from + 1 < to && (used_pt > MAX (page_pt, first_page_pt) || strips[from].keep == SW_KEEP_NEVER))
             break;
           if (from + 1 < to && used_pt > room_pt)
             continue;

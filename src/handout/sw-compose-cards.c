@@ -1,14 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Exercises as cards for the wall, several beside one another: picture, name and dose. */
+ * Exercises as cards for the wall, several beside one another: picture, name, dose and limits. */
 #include "config.h"
 
 #include "sw-compose.h"
+#include "sw-dose-words.h"
 #include "sw-telling.h"
 
 #define RULE_PT 0.8
 /* A picture's share of a card where the dose stands beside it, and the gap between both in body text's sizes. */
-#define BESIDE_SHARE 0.38
+#define BESIDE_SHARE 0.34
 #define BESIDE_GAP 0.6
 
 /**
@@ -111,43 +112,124 @@ sw_card_get_picture_width (SwComposer *self,
   return self->picture_beside ? BESIDE_SHARE * width_pt : width_pt;
 }
 
-/* How much, and beside it the picture, as tall as those words at least: that costs no room. */
+/* How much and within what limits. A card may be read alone: each of a circuit's tells the rounds. */
 static void
-add_amount_and_picture (SwFlow    *flow,
-                        SwTelling *telling)
+add_amount (SwFlow    *flow,
+            SwTelling *telling,
+            SwCard    *card,
+            double     space_pt)
 {
   SwComposer *self = flow->composer;
-  double picture_pt = sw_card_get_picture_width (self, flow->width_pt);
-  double gap_pt = BESIDE_GAP * self->style.body_pt;
-  SwFlow picture = *flow;
+  g_autoptr (SwDoseWords) words
+      = sw_dose_words_new (self->phrases, &card->dose, sw_client_get_units (telling->client));
+  g_autofree char *limits = sw_dose_words_join_details (words, self->phrases, TRUE);
+
+  sw_part_add_amount (flow, telling, space_pt);
+  if (card->circuit != NULL)
+    {
+      g_autofree char *own = sw_text_dup_short (sw_item_get_title (card->circuit));
+      const char *title = sw_text_is_set (own) ? own : sw_phrases_get (self->phrases, "circuit.title");
+      g_autofree char *rounds
+          = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (card->circuit), NULL);
+      g_autofree char *line
+          = sw_phrases_format (self->phrases, "circuit.card", "title", title, "rounds", rounds, NULL);
+      g_autofree char *rest = sw_compose_circuit_rest (self->phrases, card->circuit);
+
+      sw_flow_text (flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"), line, rest != NULL ? rest : "");
+    }
+  if (*limits != '\0')
+    sw_flow_text_in (flow, telling->role, "P", limits);
+}
+
+/* Where a picture goes beside the words of its card, once it is known how tall the row is.
+ * @tag: the card's; NULL when there is no such picture */
+typedef struct
+{
+  SwTelling telling;
+  SwFlow place;
+  SwTag *tag;
+} Beside;
+
+/* How much, and the room beside it for the picture. */
+static void
+add_amount_beside (SwFlow    *flow,
+                   SwTelling *telling,
+                   SwCard    *card,
+                   Beside    *beside)
+{
+  double picture_pt = sw_card_get_picture_width (flow->composer, flow->width_pt);
+  double gap_pt = BESIDE_GAP * flow->composer->style.body_pt;
   SwFlow amount = *flow;
 
+  beside->telling = *telling;
+  beside->place = *flow;
+  beside->place.width_pt = picture_pt;
   amount.left_pt += picture_pt + gap_pt;
   amount.width_pt -= picture_pt + gap_pt;
-  sw_part_add_amount (&amount, telling, 0.2 * self->style.body_pt);
-  sw_card_add_picture (&picture, telling, picture_pt,
-                       MAX (self->tallest_picture, (amount.y_pt - flow->y_pt) / picture_pt));
-  flow->y_pt = MAX (picture.y_pt, amount.y_pt);
+  add_amount (&amount, telling, card, 0.0);
+  flow->y_pt = amount.y_pt;
 }
 
 static void
 add_card (SwFlow     *flow,
           SwTelling  *telling,
-          const char *heading)
+          SwCard     *card,
+          const char *heading,
+          Beside     *beside)
 {
   SwComposer *self = flow->composer;
+  SwTag *tag = sw_composer_open (self, "Sect");
 
-  sw_composer_open (self, "Sect");
+  beside->tag = NULL;
   sw_card_add_rule (flow);
   sw_card_add_name (flow, telling, heading);
   if (self->picture_beside && telling->figure != NULL)
-    add_amount_and_picture (flow, telling);
+    {
+      add_amount_beside (flow, telling, card, beside);
+      beside->tag = tag;
+    }
   else
     {
       sw_card_add_picture (flow, telling, flow->width_pt, self->tallest_picture);
-      sw_part_add_amount (flow, telling, 0.2 * self->style.body_pt);
+      add_amount (flow, telling, card, 0.2 * self->style.body_pt);
     }
   sw_composer_close (self);
+}
+
+/* Pictures beside words may be as tall as the row is anyway.
+ *
+ * Returns: the bottom of the row */
+static double
+add_pictures_beside (SwComposer *self,
+                     Beside     *row,
+                     guint       n,
+                     double      bottom_pt)
+{
+  SwTag *parent = self->parent;
+
+  for (guint i = 0; i < n; i++)
+    {
+      const SwFlow *place = &row[i].place;
+      double height_pt;
+
+      if (row[i].tag == NULL)
+        continue;
+      sw_figure_measure (row[i].telling.figure, place->width_pt, &height_pt);
+      bottom_pt = MAX (bottom_pt, place->y_pt + MIN (height_pt, self->tallest_picture * place->width_pt));
+    }
+
+  for (guint i = 0; i < n; i++)
+    {
+      SwFlow *place = &row[i].place;
+
+      if (row[i].tag == NULL)
+        continue;
+      self->parent = row[i].tag;
+      sw_card_add_picture (place, &row[i].telling, place->width_pt, (bottom_pt - place->y_pt) / place->width_pt);
+    }
+
+  self->parent = parent;
+  return bottom_pt;
 }
 
 /**
@@ -165,7 +247,7 @@ sw_card_get_width (SwComposer *self,
 
 /**
  * sw_compose_cards:
- * @items: (element-type SwItem): exercises that follow one another
+ * @cards: (element-type SwCard): exercises that follow one another
  * @client: whose precautions and units count
  * @heading: structure type of the headings
  * @error: return location for %SW_HANDOUT_ERROR_FIGURE
@@ -176,7 +258,7 @@ sw_card_get_width (SwComposer *self,
  */
 gboolean
 sw_compose_cards (SwComposer  *self,
-                  GPtrArray   *items,
+                  GArray      *cards,
                   SwClient    *client,
                   const char  *heading,
                   GError     **error)
@@ -184,29 +266,32 @@ sw_compose_cards (SwComposer  *self,
   double gap_pt = self->style.column_gap_pt;
   guint n_cards = (guint) self->n_cards;
   double width_pt = sw_card_get_width (self, self->n_cards);
+  g_autofree Beside *beside = g_new0 (Beside, n_cards);
 
-  for (guint first = 0; first < items->len; first += n_cards)
+  for (guint first = 0; first < cards->len; first += n_cards)
     {
       SwFlow row = sw_composer_begin (self);
+      guint end = MIN (cards->len, first + n_cards);
       double bottom_pt = 0.0;
 
-      for (guint i = first; i < MIN (items->len, first + n_cards); i++)
+      for (guint i = first; i < end; i++)
         {
+          SwCard *card = &g_array_index (cards, SwCard, i);
           SwTelling telling;
-          SwFlow card = row;
+          SwFlow place = row;
 
-          if (!sw_card_begin (&telling, self, g_ptr_array_index (items, i), client, error))
+          if (!sw_card_begin (&telling, self, card->item, client, error))
             {
               sw_block_free (row.block);
               return FALSE;
             }
-          card.left_pt += (i - first) * (width_pt + gap_pt);
-          card.width_pt = width_pt;
-          add_card (&card, &telling, heading);
-          bottom_pt = MAX (bottom_pt, card.y_pt);
+          place.left_pt += (i - first) * (width_pt + gap_pt);
+          place.width_pt = width_pt;
+          add_card (&place, &telling, card, heading, &beside[i - first]);
+          bottom_pt = MAX (bottom_pt, place.y_pt);
         }
-      row.y_pt = bottom_pt;
-      sw_composer_end (&row, 0.7 * self->style.body_pt, SW_KEEP_FREE);
+      row.y_pt = add_pictures_beside (self, beside, end - first, bottom_pt);
+      sw_composer_end (&row, 0.5 * self->style.body_pt, SW_KEEP_FREE);
     }
   return TRUE;
 }

@@ -5,8 +5,8 @@
 
 #include "sw-care.h"
 #include "sw-compose.h"
+#include "sw-telling.h"
 
-#define CARE_FRAME_PT 2.2
 #define MOST_WEEKS_BESIDE 3
 /* And no more things that are needed: more of them stand in rows below. */
 #define MOST_NEEDS_BESIDE 5
@@ -87,7 +87,7 @@ add_week_of (SwFlow    *flow,
 {
   SwComposer *self = flow->composer;
   g_autofree char *when = sw_compose_when (self->phrases, session);
-  g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
+  g_autofree char *title = sw_text_dup_whole (sw_session_get_title (session));
 
   sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), *title != '\0' ? title : NULL, when);
   if (sw_session_get_days (session) != 0)
@@ -168,17 +168,46 @@ compose_week_and_needs (SwComposer  *self,
     sw_compose_needs (self, programme, space_pt);
 }
 
-static void
-compose_general_care (SwComposer *self,
-                      SwClient   *client)
+/**
+ * sw_compose_general_care_in:
+ *
+ * What the client's precautions ask of every exercise, in a box; nothing when they ask for nothing.
+ *
+ * Returns: whether they ask for anything
+ */
+gboolean
+sw_compose_general_care_in (SwFlow   *flow,
+                            SwClient *client)
 {
+  SwComposer *self = flow->composer;
   g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
   g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const *) words);
 
-  if (sw_text_is_set (text))
-    sw_composer_boxed (self, SW_SYMBOL_TAKE_CARE, CARE_FRAME_PT, SW_TEXT_SMALL,
-                       sw_phrases_get (self->phrases, "care.heading-general"), text, 0.9 * self->style.body_pt,
-                       SW_KEEP_TOGETHER);
+  if (!sw_text_is_set (text))
+    return FALSE;
+
+  sw_flow_boxed (flow, SW_SYMBOL_TAKE_CARE, SW_CARE_FRAME_PT, SW_TEXT_SMALL,
+                 sw_phrases_get (self->phrases, "care.heading-general"), text);
+  return TRUE;
+}
+
+/**
+ * sw_compose_general_care:
+ * @space_pt: white space before it
+ *
+ * The same across the page.
+ */
+void
+sw_compose_general_care (SwComposer *self,
+                         SwClient   *client,
+                         double      space_pt)
+{
+  SwFlow flow = sw_composer_begin (self);
+
+  if (sw_compose_general_care_in (&flow, client))
+    sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
+  else
+    sw_block_free (flow.block);
 }
 
 /**
@@ -195,11 +224,11 @@ sw_compose_front (SwComposer  *self,
   sw_compose_letterhead (self, programme);
   compose_title (self, programme);
   compose_week_and_needs (self, programme);
-  compose_general_care (self, sw_programme_get_client (programme));
+  sw_compose_general_care (self, sw_programme_get_client (programme), 0.9 * self->style.body_pt);
   if (sw_composer_shows (self, SW_PAGE_PART_STOP_SIGNS))
     sw_compose_stop (self, programme);
   else
-    sw_compose_stop_short (self, programme);
+    sw_compose_stop_short (self, programme, 0.9 * self->style.body_pt);
   if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
     sw_compose_pain_guide (self);
   if (sw_composer_shows (self, SW_PAGE_PART_KEY) && exercises->len > 0)

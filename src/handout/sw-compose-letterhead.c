@@ -4,11 +4,11 @@
 #include "config.h"
 
 #include "sw-compose.h"
+#include "sw-units.h"
 
-#define PT_PER_MM (72.0 / 25.4)
-#define LOGO_WIDTH_PT (60.0 * PT_PER_MM)
-#define LOGO_HEIGHT_PT (16.0 * PT_PER_MM)
-#define WALL_LOGO_HEIGHT_PT (10.0 * PT_PER_MM)
+#define LOGO_WIDTH_MM 60.0
+#define LOGO_HEIGHT_MM 16.0
+#define WALL_LOGO_HEIGHT_MM 10.0
 /* Beside the logo there is room for words from this many times the text's size on; else they go below it. */
 #define LEAST_ROOM 13.0
 /* White space beside the logo, in text sizes. */
@@ -45,8 +45,9 @@ sw_compose_logo (SwFlow   *flow,
       tag = sw_tags_add (&self->tags, self->parent, "Figure");
       tag->alt = g_strdup (name);
     }
-  sw_logo_picture_fit (self->logo, MIN (most_width_pt, LOGO_WIDTH_PT),
-                       self->layout == SW_LAYOUT_SUMMARY ? WALL_LOGO_HEIGHT_PT : LOGO_HEIGHT_PT, &width_pt, &height_pt);
+  sw_logo_picture_fit (self->logo, MIN (most_width_pt, sw_pt_from_mm (LOGO_WIDTH_MM)),
+                       sw_pt_from_mm (self->layout == SW_LAYOUT_SUMMARY ? WALL_LOGO_HEIGHT_MM : LOGO_HEIGHT_MM),
+                       &width_pt, &height_pt);
   piece = sw_block_add (flow->block, SW_PIECE_PICTURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->picture = g_object_ref (self->logo);
   flow->y_pt += height_pt;

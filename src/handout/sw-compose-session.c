@@ -12,7 +12,9 @@ compose_session_heading (SwComposer *self,
                          SwSession  *session)
 {
   double body_pt = self->style.body_pt;
-  g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
+  g_autofree char *own = sw_text_dup_whole (sw_session_get_title (session));
+  const char *title = *own != '\0' ? own : sw_phrases_get (self->phrases, "front.title");
+  g_autofree char *outline = sw_text_dup_short (title);
   g_autofree char *when = sw_compose_when (self->phrases, session);
   SwFlow flow;
 
@@ -21,9 +23,9 @@ compose_session_heading (SwComposer *self,
   flow = sw_composer_begin (self);
   sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);
   sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
-  sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", *title != '\0' ? title : sw_phrases_get (self->phrases, "front.title"));
+  sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", title);
   sw_flow_text_in (&flow, SW_TEXT_BODY, "P", when);
-  sw_flow_entry (&flow, NULL, title, 1);
+  sw_flow_entry (&flow, NULL, outline, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 }
 
@@ -38,7 +40,7 @@ compose_section_heading (SwComposer *self,
     [SW_SECTION_OWN] = "section.own",
   };
   double body_pt = self->style.body_pt;
-  g_autofree char *title = sw_text_dup_short (sw_section_get_title (section));
+  g_autofree char *title = sw_text_dup_whole (sw_section_get_title (section));
   const char *usual = sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]);
   SwFlow flow;
 
@@ -57,7 +59,7 @@ compose_rest (SwComposer *self,
               SwItem     *item)
 {
   double body_pt = self->style.body_pt;
-  g_autofree char *title = sw_text_dup_short (sw_item_get_title (item));
+  g_autofree char *title = sw_text_dup_whole (sw_item_get_title (item));
   g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
   const char *shown = sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title");
   g_autofree char *line = sw_phrases_format (self->phrases, "rest.line", "title", shown, "time", time, NULL);
@@ -95,18 +97,6 @@ count_exercises (GListModel *items)
   return n;
 }
 
-/* Returns: (nullable): how long to rest between rounds */
-static char *
-dup_circuit_rest (SwComposer *self,
-                  SwItem     *circuit)
-{
-  g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (circuit));
-
-  if (sw_item_get_rest_s (circuit) == 0 || sw_item_get_rounds (circuit) < 2)
-    return NULL;
-  return sw_phrases_format (self->phrases, "circuit.rest", "time", time, NULL);
-}
-
 /* What is said again where the circuit goes on over a page: nobody should have to turn back for the rounds. */
 static void
 set_circuit_head (SwComposer *self,
@@ -114,7 +104,8 @@ set_circuit_head (SwComposer *self,
                   const char *what,
                   const char *rest)
 {
-  g_autofree char *heading = sw_phrases_format (self->phrases, "circuit.continued", "title", title, NULL);
+  g_autofree char *name = sw_text_dup_short (title);
+  g_autofree char *heading = sw_phrases_format (self->phrases, "circuit.continued", "title", name, NULL);
   g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const[]){ what, rest, NULL });
   SwFlow flow = sw_composer_begin (self);
 
@@ -129,12 +120,14 @@ compose_circuit_heading (SwComposer *self,
                          const char *heading)
 {
   double body_pt = self->style.body_pt;
-  g_autofree char *own = sw_text_dup_short (sw_item_get_title (circuit));
+  g_autofree char *own = sw_text_dup_whole (sw_item_get_title (circuit));
   const char *title = sw_text_is_set (own) ? own : sw_phrases_get (self->phrases, "circuit.title");
   g_autofree char *rounds = sw_phrases_count (self->phrases, "circuit.rounds", sw_item_get_rounds (circuit), NULL);
   int n_exercises = count_exercises (G_LIST_MODEL (sw_item_get_items (circuit)));
-  g_autofree char *what = sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL);
-  g_autofree char *rest = dup_circuit_rest (self, circuit);
+  g_autofree char *what
+      = n_exercises > 0 ? sw_phrases_count (self->phrases, "circuit.do", n_exercises, "rounds", rounds, NULL)
+                        : sw_phrases_capitalise (rounds);
+  g_autofree char *rest = sw_compose_circuit_rest (self->phrases, circuit);
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_entry (&flow, sw_item_get_id (circuit), NULL, 0);

@@ -120,27 +120,56 @@ dup_call_now (SwComposer *self,
 }
 
 /**
- * sw_compose_stop_short:
+ * sw_compose_stop_short_in:
  *
- * When to stop and whom to call, in a few sentences: no handout goes without.
+ * When to stop and whom to call, in a few sentences in a box: no handout goes without.
+ */
+void
+sw_compose_stop_short_in (SwFlow      *flow,
+                          SwProgramme *programme)
+{
+  SwComposer *self = flow->composer;
+  SwClinic *clinic = sw_programme_get_clinic (programme);
+  SwSet precautions = sw_client_get_precautions (sw_programme_get_client (programme));
+  gboolean pregnant = (precautions & SW_SET (SW_PRECAUTION_PREGNANCY)) != 0;
+  g_autofree char *now = dup_call_now (self, clinic, "stop.short", "stop.short-no-number");
+  const char *phone = sw_clinic_get_phone (clinic);
+  g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
+  g_auto (GStrv) sentences = NULL;
+  g_autofree char *text = NULL;
+
+  g_strv_builder_add (builder, now);
+  if (pregnant)
+    g_strv_builder_add (builder, sw_phrases_get (self->phrases, "stop.short-maternity"));
+  g_strv_builder_add_many (builder, sw_phrases_get (self->phrases, "stop.short-same-day"),
+                           sw_phrases_get (self->phrases, "stop.first"), NULL);
+  if (sw_text_is_set (phone))
+    {
+      g_autofree char *call = sw_phrases_format (self->phrases, "stop.call", "phone", phone, NULL);
+
+      g_strv_builder_add (builder, call);
+    }
+  sentences = g_strv_builder_end (builder);
+  text = sw_phrases_sentences (self->phrases, (const char *const *) sentences);
+  sw_flow_boxed (flow, SW_SYMBOL_STOP, STOP_FRAME_PT, SW_TEXT_SMALL, sw_phrases_get (self->phrases, "stop.heading"),
+                 text);
+}
+
+/**
+ * sw_compose_stop_short:
+ * @space_pt: white space before it
+ *
+ * The same across the page.
  */
 void
 sw_compose_stop_short (SwComposer  *self,
-                       SwProgramme *programme)
+                       SwProgramme *programme,
+                       double       space_pt)
 {
-  SwClinic *clinic = sw_programme_get_clinic (programme);
-  g_autofree char *now = dup_call_now (self, clinic, "stop.short", "stop.short-no-number");
-  g_autofree char *call = sw_text_is_set (sw_clinic_get_phone (clinic))
-                              ? sw_phrases_format (self->phrases, "stop.call", "phone", sw_clinic_get_phone (clinic), NULL)
-                              : g_strdup ("");
-  const char *const sentences[] = { now, sw_phrases_get (self->phrases, "stop.short-same-day"),
-                                    sw_phrases_get (self->phrases, "stop.first"), call, NULL };
-  g_autofree char *text = sw_phrases_sentences (self->phrases, sentences);
   SwFlow flow = sw_composer_begin (self);
 
-  sw_flow_boxed (&flow, SW_SYMBOL_STOP, STOP_FRAME_PT, SW_TEXT_SMALL, sw_phrases_get (self->phrases, "stop.heading"),
-                 text);
-  sw_composer_end (&flow, 0.9 * self->style.body_pt, SW_KEEP_FREE);
+  sw_compose_stop_short_in (&flow, programme);
+  sw_composer_end (&flow, space_pt, SW_KEEP_FREE);
 }
 
 /**

@@ -100,6 +100,23 @@ sw_compose_days (SwPhrases *phrases,
   return sw_phrases_list (phrases, (const char *const *) names);
 }
 
+/**
+ * sw_compose_circuit_rest:
+ * @circuit: an item of the kind circuit
+ *
+ * Returns: (transfer full) (nullable): how long to rest between its rounds; NULL for not at all
+ */
+char *
+sw_compose_circuit_rest (SwPhrases *phrases,
+                         SwItem    *circuit)
+{
+  g_autofree char *time = sw_phrases_time (phrases, sw_item_get_rest_s (circuit));
+
+  if (sw_item_get_rest_s (circuit) == 0 || sw_item_get_rounds (circuit) < 2)
+    return NULL;
+  return sw_phrases_format (phrases, "circuit.rest", "time", time, NULL);
+}
+
 static void
 collect_exercises (GListModel *items,
                    GPtrArray  *into)

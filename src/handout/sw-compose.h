@@ -6,6 +6,21 @@
 
 G_BEGIN_DECLS
 
+/**
+ * SwCard:
+ * @item: an item of the kind exercise
+ * @circuit: (unowned) (nullable): the circuit it belongs to
+ * @dose: what the card tells of its dose besides the amount: all but what the page says elsewhere
+ *
+ * An exercise as a card for the wall.
+ */
+typedef struct
+{
+  SwItem *item;
+  SwItem *circuit;
+  SwDose dose;
+} SwCard;
+
 /* The parts of the handout, each in a file of its own, in the order of the pages. */
 void sw_compose_letterhead (SwComposer  *composer,
                             SwProgramme *programme);
@@ -20,10 +35,18 @@ void sw_compose_needs (SwComposer  *composer,
                        double       space_pt);
 void sw_compose_front (SwComposer  *composer,
                        SwProgramme *programme);
+gboolean sw_compose_general_care_in (SwFlow   *flow,
+                                     SwClient *client);
+void sw_compose_general_care (SwComposer *composer,
+                              SwClient   *client,
+                              double      space_pt);
 void sw_compose_stop (SwComposer  *composer,
                       SwProgramme *programme);
+void sw_compose_stop_short_in (SwFlow      *flow,
+                               SwProgramme *programme);
 void sw_compose_stop_short (SwComposer  *composer,
-                            SwProgramme *programme);
+                            SwProgramme *programme,
+                            double       space_pt);
 void sw_compose_timeline (SwComposer *composer,
                           SwSession  *session);
 void sw_compose_pain_guide (SwComposer *composer);
@@ -43,7 +66,7 @@ gboolean sw_compose_brief (SwComposer  *composer,
                            const char  *heading,
                            GError     **error);
 gboolean sw_compose_cards (SwComposer  *composer,
-                           GPtrArray   *items,
+                           GArray      *cards,
                            SwClient    *client,
                            const char  *heading,
                            GError     **error);
@@ -62,6 +85,8 @@ void sw_compose_back (SwComposer  *composer,
 
 /* Told alike at several places. */
 GPtrArray *sw_compose_collect_exercises (SwSession *session);
+char *sw_compose_circuit_rest (SwPhrases *phrases,
+                               SwItem    *circuit);
 char *sw_compose_days (SwPhrases *phrases,
                        SwSet      days);
 char *sw_compose_when (SwPhrases *phrases,

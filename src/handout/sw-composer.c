@@ -27,16 +27,29 @@ sw_text_is_set (const char *text)
 }
 
 /**
+ * sw_text_dup_whole:
+ * @text: a name or title
+ *
+ * Returns: (transfer full): all of it as one paragraph, for where it may take as many lines as it needs: what somebody
+ *   must heed may stand at its end
+ */
+char *
+sw_text_dup_whole (const char *text)
+{
+  return g_strdelimit (g_utf8_make_valid (text, -1), "\n", ' ');
+}
+
+/**
  * sw_text_dup_short:
  * @text: a name or title
  *
- * Returns: (transfer full): the same, or its beginning with an ellipsis where it is longer than any name needs to be
+ * Returns: (transfer full): the same, or its beginning with an ellipsis where it is longer than any name needs to be;
+ *   for where there is no more room
  */
 char *
 sw_text_dup_short (const char *text)
 {
-  g_autofree char *valid = g_utf8_make_valid (text, -1);
-  g_autofree char *line = g_strdelimit (g_strdup (valid), "\n", ' ');
+  g_autofree char *line = sw_text_dup_whole (text);
   g_autofree char *start = NULL;
 
   if (g_utf8_strlen (line, -1) <= LONGEST_NAME)

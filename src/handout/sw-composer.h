@@ -103,6 +103,7 @@ typedef struct
 } SwFlow;
 
 gboolean sw_text_is_set (const char *text);
+char *sw_text_dup_whole (const char *text);
 char *sw_text_dup_short (const char *text);
 
 void sw_composer_init (SwComposer             *self,

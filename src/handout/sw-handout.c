@@ -12,7 +12,6 @@
 #include "sw-missing.h"
 #include "sw-pdf.h"
 
-#define CODE_LENGTH 8
 
 /* A warning names no more characters than these. */
 #define MOST_NAMED 8
@@ -86,7 +85,7 @@ make_furniture (SwHandout   *self,
 {
   SwPhrases *phrases = self->composer.phrases;
   const char *phone = sw_clinic_get_phone (sw_programme_get_clinic (programme));
-  g_autofree char *code = g_strndup (sw_programme_get_id (programme), CODE_LENGTH);
+  g_autofree char *code = sw_programme_dup_code (programme);
   g_autofree char *code_text = sw_phrases_format (phrases, "page.code", "code", code, NULL);
   g_autofree char *day = sw_phrases_date (phrases, self->composer.date);
 
@@ -94,6 +93,7 @@ make_furniture (SwHandout   *self,
   self->furniture.code = g_strjoin (" · ", code_text, day, NULL);
   self->furniture.phone
       = *phone != '\0' ? sw_phrases_format (phrases, "page.phone", "phone", phone, NULL) : g_strdup ("");
+  self->furniture.number = g_strdup (phone);
   self->title = sw_phrases_format (phrases, "document.title", "code", code, NULL);
   self->author = g_strdup (sw_clinic_get_name (sw_programme_get_clinic (programme)));
 }

@@ -9,6 +9,12 @@
 
 #include "sw-equipment-draw.h"
 
+/* Of the width of the page: how much the title, and the telephone number with its words, take at most. */
+#define MOST_TITLE 0.6
+#define MOST_PHONE 0.5
+/* A title with less room than this many times the text's size would not be known again. */
+#define LEAST_TITLE 6.0
+
 static double
 page_top (const SwStyle *style,
           int            page)
@@ -102,6 +108,7 @@ sw_furniture_clear (SwFurniture *furniture)
   g_clear_pointer (&furniture->running, g_free);
   g_clear_pointer (&furniture->code, g_free);
   g_clear_pointer (&furniture->phone, g_free);
+  g_clear_pointer (&furniture->number, g_free);
 }
 
 static int
@@ -354,16 +361,27 @@ paint_place (const SwPlace   *place,
   cairo_restore (cr);
 }
 
+static double
+measure_furniture_pt (SwComposer *composer,
+                      const char *text)
+{
+  int width;
+
+  pango_layout_get_size (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text), &width, NULL);
+  return (double) width / PANGO_SCALE;
+}
+
 /* @end: at the margin where lines end, not where they begin. Text too long for its place is cut short with a mark. */
 static void
 paint_furniture_text (SwComposer *composer,
                       const char *text,
                       gboolean    end,
                       double      y_pt,
+                      double      most_pt,
                       cairo_t    *cr)
 {
   const SwStyle *style = &composer->style;
-  double most_pt = style->width_pt * (end ? 0.35 : 0.6);
+  double width_pt = MIN (measure_furniture_pt (composer, text), most_pt);
   g_autoptr (PangoLayout) layout
       = pango_layout_copy (sw_composer_get_layout (composer, SW_TEXT_FURNITURE, -1.0, NULL, text));
   SwPiece piece = {
@@ -374,18 +392,41 @@ paint_furniture_text (SwComposer *composer,
     .y_pt = y_pt,
     .grey = SW_GREY_QUIET,
   };
-  int width;
 
-  pango_layout_get_size (layout, &width, NULL);
-  if (width > most_pt * PANGO_SCALE)
+  if (width_pt == most_pt)
     {
-      width = (int) (most_pt * PANGO_SCALE);
-      pango_layout_set_width (layout, width);
+      pango_layout_set_width (layout, (int) (most_pt * PANGO_SCALE));
       pango_layout_set_height (layout, -1);
       pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
     }
-  piece.x_pt = style->left_pt + (end != style->mirrored ? style->width_pt - (double) width / PANGO_SCALE : 0.0);
+  piece.x_pt = style->left_pt + (end != style->mirrored ? style->width_pt - width_pt : 0.0);
   paint_piece (&piece, cr);
+}
+
+/* The telephone number gets what it needs: without its words where they would leave too little for the title, and
+ * without the title where even so there is no room for both. */
+static void
+paint_running_head (SwComposer        *composer,
+                    const SwFurniture *furniture,
+                    cairo_t           *cr)
+{
+  const SwStyle *style = &composer->style;
+  double size_pt = sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
+  double y_pt = style->later_top_pt - 2.0 * size_pt;
+  const char *phone = furniture->phone;
+  double phone_pt = measure_furniture_pt (composer, phone);
+  double title_pt;
+
+  if (phone_pt > MOST_PHONE * style->width_pt)
+    {
+      phone = furniture->number;
+      phone_pt = measure_furniture_pt (composer, phone);
+    }
+
+  title_pt = MIN (MOST_TITLE * style->width_pt, style->width_pt - phone_pt - size_pt);
+  if (title_pt > LEAST_TITLE * size_pt)
+    paint_furniture_text (composer, furniture->running, FALSE, y_pt, title_pt, cr);
+  paint_furniture_text (composer, phone, TRUE, y_pt, style->width_pt, cr);
 }
 
 static void
@@ -404,13 +445,10 @@ paint_furniture (const SwPages     *pages,
       = sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
 
   if (page > 0)
-    {
-      paint_furniture_text (composer, furniture->running, FALSE, style->later_top_pt - 2.0 * size_pt, cr);
-      paint_furniture_text (composer, furniture->phone, TRUE, style->later_top_pt - 2.0 * size_pt, cr);
-    }
+    paint_running_head (composer, furniture, cr);
 
-  paint_furniture_text (composer, furniture->code, FALSE, foot_pt, cr);
-  paint_furniture_text (composer, number, TRUE, foot_pt, cr);
+  paint_furniture_text (composer, furniture->code, FALSE, foot_pt, MOST_TITLE * style->width_pt, cr);
+  paint_furniture_text (composer, number, TRUE, foot_pt, (1.0 - MOST_TITLE) * style->width_pt, cr);
 }
 
 /**

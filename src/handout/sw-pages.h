@@ -40,7 +40,8 @@ typedef struct
 /**
  * SwFurniture:
  * @running: at the left of the running head, from the second page on
- * @phone: at the right of the running head
+ * @phone: at the right of the running head, never cut
+ * @number: the same without words, for where there is no room for them
  * @code: at the left of the footer; the page number is at its right
  *
  * What stands at the same place on every page.
@@ -50,6 +51,7 @@ typedef struct
   char *running;
   char *code;
   char *phone;
+  char *number;
 } SwFurniture;
 
 /**

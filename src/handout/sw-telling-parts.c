@@ -7,7 +7,6 @@
 #include "sw-dose-words.h"
 #include "sw-telling.h"
 
-#define NOTE_FRAME_PT 0.8
 #define TALLEST_FIGURE 1.25
 
 /* White space before a part, except at the top of a block. */
@@ -365,7 +364,7 @@ sw_part_add_note (SwFlow    *flow,
   if (flow->composer->layout == SW_LAYOUT_COMPACT)
     sw_flow_signed (flow, SW_SYMBOL_NOTE, telling->role, sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
   else
-    sw_flow_boxed (flow, SW_SYMBOL_NOTE, NOTE_FRAME_PT, SW_TEXT_BODY,
+    sw_flow_boxed (flow, SW_SYMBOL_NOTE, SW_NOTE_FRAME_PT, SW_TEXT_BODY,
                    sw_phrases_get (flow->composer->phrases, "exercise.note"), note);
 }
 

@@ -6,7 +6,6 @@
 
 #include "sw-telling.h"
 
-#define NOTE_FRAME_PT 0.8
 
 /* How tall a part would be in a column of that width; leaves no trace. */
 static double
@@ -309,7 +308,7 @@ compose_long_note (SwTelling *telling)
   if (!sw_text_is_set (sw_item_get_note (telling->item)))
     return;
 
-  sw_composer_open_frame (self, NOTE_FRAME_PT);
+  sw_composer_open_frame (self, SW_NOTE_FRAME_PT);
   for (guint i = 0; lines[i] != NULL; i++)
     sw_composer_paragraph (self, SW_TEXT_BODY, "P", i == 0 ? heading : NULL, lines[i],
                            i == 0 ? 0.6 * self->style.body_pt : 0.0, SW_KEEP_TOGETHER);

@@ -38,6 +38,7 @@ typedef struct
 } SwTelling;
 
 #define SW_CARE_FRAME_PT 2.2
+#define SW_NOTE_FRAME_PT 0.8
 
 /**
  * SwAddPart:

@@ -9,6 +9,8 @@
 
 #include "sw-fields.h"
 
+#define CODE_LENGTH 8
+
 struct _SwProgramme
 {
   GObject parent_instance;
@@ -440,6 +442,20 @@ sw_programme_find_list (SwProgramme *self,
     }
 
   return NULL;
+}
+
+/**
+ * sw_programme_dup_code:
+ *
+ * Returns: (transfer full): the beginning of the id, short enough to be read out on the telephone: by it the pages and
+ *   the clinic's record name the programme
+ */
+char *
+sw_programme_dup_code (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return g_strndup (self->id, CODE_LENGTH);
 }
 
 /**

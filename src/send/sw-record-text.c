@@ -14,7 +14,6 @@
 #include "sw-time.h"
 
 #define WIDEST 78
-#define CODE_LENGTH 8
 
 /* Appends @text with @lead before its first line and the same room before the others; breaks at spaces, and
  * within a word only when it fits no line. */
@@ -212,7 +211,7 @@ sw_record_text (SwProgramme *programme,
   GString *out = g_string_new (NULL);
   SwClient *client = sw_programme_get_client (programme);
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
-  g_autofree char *code = g_strndup (sw_programme_get_id (programme), CODE_LENGTH);
+  g_autofree char *code = sw_programme_dup_code (programme);
 
   append_wrapped (out, "", _("Home exercise programme"));
   append_field (out, _("Date"), date);

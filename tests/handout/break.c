@@ -145,6 +145,22 @@ test_nothing (void)
   g_assert_cmpuint (starts->len, ==, 0);
 }
 
+/* A page that would begin with a head too tall for what follows can still begin before it. */
+static void
+test_head_in_the_way (void)
+{
+  const SwStrip strips[] = {
+    { 20.0, 0.0, SW_KEEP_FREE, 0.0 },
+    { 20.0, 0.0, SW_KEEP_FREE, 0.0 },
+    { 40.0, 0.0, SW_KEEP_FREE, 50.0 },
+    { 40.0, 0.0, SW_KEEP_FREE, 0.0 },
+  };
+  g_autoptr (GArray) starts = sw_break_pages (strips, G_N_ELEMENTS (strips), 20.0, 100.0);
+
+  g_assert_cmpuint (starts->len, ==, 2);
+  g_assert_cmpuint (g_array_index (starts, guint, 1), ==, 1);
+}
+
 /* A strip taller than a page gets a page of its own and does not stop the others. */
 static void
 test_too_tall (void)
@@ -168,6 +184,7 @@ main (int   argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/break/against-every-way", test_against_every_way);
   g_test_add_func ("/break/nothing", test_nothing);
+  g_test_add_func ("/break/head-in-the-way", test_head_in_the_way);
   g_test_add_func ("/break/too-tall", test_too_tall);
   return g_test_run ();
 }

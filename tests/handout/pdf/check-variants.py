@@ -26,6 +26,8 @@ SAME_PLACE_PT = 2.0
 # As in pdf_check.py.
 LEAST_MARGIN_PT = 14.0
 LEAST_SIDE_PT = 42.0
+# The line at the head begins 7.5 mm from the top of the page, what is told below it at 40 pt at the earliest.
+HEAD_PT = 30.0
 
 
 def plain(words):
@@ -250,7 +252,26 @@ def check_languages(document, name):
     return ([] if told == {"en"} and steps else [f"languages of elements: {told}"]) + [str(one) for one in silent]
 
 
-OTHER_TOOLS.update({"links-and-fields": check_links_and_fields, "languages": check_languages})
+def check_telephone(document, name):
+    """The clinic's number, whole, at the head of each page but the first, however large the words beside it are."""
+    faults = []
+    for index, words in enumerate(word_boxes(document.file.path)[1:], 2):
+        head = plain("".join(word for _, top, _, _, word in words if top < HEAD_PT))
+        if "01632960234" not in head:
+            faults.append(f"page {index} begins with “{head}”")
+    return faults
+
+
+def check_outline(document, name):
+    """Whatever can be jumped to has a name."""
+    outlines = json.loads(run("qpdf", "--json=2", "--json-key=outlines", document.file.path))["outlines"]
+    titles = [outline["title"] for outline in outlines]
+    titles += [kid["title"] for outline in outlines for kid in outline["kids"]]
+    return [] if titles and all(title.strip() for title in titles) else [f"the outline is {titles}"]
+
+
+OTHER_TOOLS.update({"links-and-fields": check_links_and_fields, "languages": check_languages,
+                    "telephone": check_telephone, "outline": check_outline})
 
 
 def first(document, kind):

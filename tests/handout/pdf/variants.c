@@ -21,6 +21,7 @@ static const struct
   const char *name;
   SwHandoutOptions options;
   gboolean changes;
+  gboolean untitled;
 } variants[] = {
   { "full-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL }, FALSE },
   { "full-letter", { SW_PAPER_LETTER, 12.0, "en-US", DAY, SW_LAYOUT_FULL }, FALSE },
@@ -28,12 +29,12 @@ static const struct
   { "compact-form-letter",
     { SW_PAPER_LETTER, 16.0, "en", DAY, SW_LAYOUT_COMPACT, .save_ink = TRUE, .form = TRUE }, FALSE },
   { "summary-a4", { SW_PAPER_A4, 12.0, "en", DAY, SW_LAYOUT_SUMMARY, .save_ink = TRUE }, FALSE },
-  { "summary-landscape", { SW_PAPER_LETTER, 14.0, "en", DAY, SW_LAYOUT_SUMMARY, .landscape = TRUE }, FALSE },
+  { "summary-landscape", { SW_PAPER_LETTER, 14.0, "en", DAY, SW_LAYOUT_SUMMARY, .landscape = TRUE }, FALSE, TRUE },
   { "large-print-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_LARGE_PRINT }, FALSE },
-  { "large-print-form-letter", { SW_PAPER_LETTER, 28.0, "en", DAY, SW_LAYOUT_LARGE_PRINT, .form = TRUE }, FALSE },
+  { "foreign-french-large-form-letter", { SW_PAPER_LETTER, 28.0, "fr", DAY, SW_LAYOUT_LARGE_PRINT, .form = TRUE }, FALSE },
   { "form-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
   { "foreign-german-form", { SW_PAPER_A4, 14.0, "de-AT", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
-  { "mirrored-hebrew-form", { SW_PAPER_A4, 14.0, "he", DAY, SW_LAYOUT_FULL, .form = TRUE }, TRUE },
+  { "mirrored-hebrew-form", { SW_PAPER_A4, 14.0, "he", DAY, SW_LAYOUT_FULL, .form = TRUE }, TRUE, TRUE },
   { "mirrored-arabic", { SW_PAPER_A4, 14.0, "ar", DAY, SW_LAYOUT_COMPACT }, FALSE },
 };
 
@@ -57,6 +58,19 @@ change (SwProgramme *programme)
 
   g_object_set (programme, "title", HEBREW_TITLE, NULL);
   g_object_set (g_ptr_array_index (items, 0), "note", HEBREW_NOTE, NULL);
+}
+
+static void
+take_titles (SwProgramme *programme)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+
+  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+
+      g_object_set (session, "title", "", NULL);
+    }
 }
 
 static void
@@ -92,6 +106,8 @@ main (int   argc,
       options.parts = SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
       if (variants[i].changes)
         change (programme);
+      if (variants[i].untitled)
+        take_titles (programme);
       handout = sw_handout_new (programme, &options, &error);
       g_assert_no_error (error);
       g_assert_cmpstr (sw_handout_get_missing (handout), ==, "");
