@@ -10,6 +10,7 @@
 #define JOIN_REACH 1.65
 /* Within this many joint radii no white gap is drawn, or elbows would look cut. */
 #define GAP_REACH 2.0
+#define MAX_SKIPS 8
 #define STEP 0.012
 #define STEP_FINE 0.002
 /* An end that is cut off stays open. */
@@ -29,135 +30,72 @@ typedef struct
   gboolean anywhere;
 } Skip;
 
-static gboolean
-is_skipped (const Skip *skips,
-            int         n_skips,
-            double      x,
-            double      y)
+/**
+ * Skips:
+ *
+ * All that is left out of one part's outlines.
+ */
+typedef struct
 {
-  for (int i = 0; i < n_skips; i++)
-    if (hypot (x - skips[i].joint.x, y - skips[i].joint.y) < skips[i].reach
-        && (skips[i].anywhere || sw_motif_holds (skips[i].inside, x, y)))
-      return TRUE;
+  Skip skips[MAX_SKIPS];
+  int n;
+} Skips;
 
-  return FALSE;
+static gboolean
+is_kept (gconstpointer data,
+         double        x,
+         double        y)
+{
+  const Skips *self = data;
+
+  for (int i = 0; i < self->n; i++)
+    {
+      const Skip *skip = &self->skips[i];
+      double dx = x - skip->joint.x;
+      double dy = y - skip->joint.y;
+
+      if (dx * dx + dy * dy < skip->reach * skip->reach && (skip->anywhere || sw_motif_holds (skip->inside, x, y)))
+        return FALSE;
+    }
+  return TRUE;
 }
 
 static gboolean
 meets_skip (const SwOutline *outline,
-            const Skip      *skips,
-            int              n_skips)
+            const Skips     *skips)
 {
-  for (int i = 0; i < n_skips; i++)
+  for (int i = 0; i < skips->n; i++)
     {
-      SwExtent near = { skips[i].joint.x, skips[i].joint.y, skips[i].joint.x, skips[i].joint.y };
+      const Skip *skip = &skips->skips[i];
+      SwExtent near = { skip->joint.x, skip->joint.y, skip->joint.x, skip->joint.y };
 
-      if (sw_extent_meets (&outline->extent, &near, skips[i].reach))
+      if (sw_extent_meets (&outline->extent, &near, skip->reach))
         return TRUE;
     }
   return FALSE;
 }
 
-/* The point between a kept and a skipped one where the change happens. */
-static double
-find_change (const Skip *skips,
-             int         n_skips,
-             double      ax,
-             double      ay,
-             double      bx,
-             double      by,
-             gboolean    a_skipped)
-{
-  double low = 0;
-  double high = 1;
-
-  for (int i = 0; i < 7; i++)
-    {
-      double t = (low + high) / 2;
-
-      if (is_skipped (skips, n_skips, ax + (bx - ax) * t, ay + (by - ay) * t) == a_skipped)
-        low = t;
-      else
-        high = t;
-    }
-  return (low + high) / 2;
-}
-
-/* Adds the outline less what is skipped to the path. */
-static void
-add_outline (const SwPaper   *paper,
-             const SwOutline *outline,
-             double           step_most,
-             const Skip      *skips,
-             int              n_skips)
-{
-  int n = outline->n_points;
-  gboolean pen_down = FALSE;
-  gboolean last_skipped;
-
-  if (n == 0)
-    return;
-  if (n_skips == 0 || !meets_skip (outline, skips, n_skips))
-    {
-      sw_paper_outline (paper, outline);
-      return;
-    }
-
-  last_skipped = is_skipped (skips, n_skips, outline->points[0].x, outline->points[0].y);
-  for (int i = 0; i < n; i++)
-    {
-      int k = i + 1 < n ? i + 1 : 0;
-      double ax = outline->points[i].x;
-      double ay = outline->points[i].y;
-      double bx = outline->points[k].x;
-      double by = outline->points[k].y;
-      int steps = MAX (1, (int) ceil (hypot (bx - ax, by - ay) / step_most));
-
-      for (int step = 1; step <= steps; step++)
-        {
-          double px = ax + (bx - ax) * (step - 1) / steps;
-          double py = ay + (by - ay) * (step - 1) / steps;
-          double qx = ax + (bx - ax) * step / steps;
-          double qy = ay + (by - ay) * step / steps;
-          gboolean skipped = is_skipped (skips, n_skips, qx, qy);
-
-          if (skipped != last_skipped)
-            {
-              double t = find_change (skips, n_skips, px, py, qx, qy, last_skipped);
-              double cx = px + (qx - px) * t;
-              double cy = py + (qy - py) * t;
-
-              if (last_skipped)
-                sw_paper_move (paper, cx, cy);
-              else
-                {
-                  /* Only at the very start is nothing drawn yet of what is kept: it reaches back to the corner. */
-                  if (!pen_down)
-                    sw_paper_move (paper, ax, ay);
-                  sw_paper_line (paper, cx, cy);
-                }
-              pen_down = !skipped;
-              last_skipped = skipped;
-            }
-          if (!skipped && step == steps)
-            {
-              if (!pen_down)
-                sw_paper_move (paper, ax, ay);
-              pen_down = TRUE;
-              sw_paper_line (paper, qx, qy);
-            }
-        }
-    }
-}
-
+/* Adds the outlines less what is skipped to the path. */
 static void
 add_outlines (const SwPaper *paper,
-              const SwMotif  *item,
-              const Skip    *skips,
-              int            n_skips)
+              const SwMotif *item,
+              const Skips   *skips)
 {
   for (int i = 0; i < item->n_outlines; i++)
-    add_outline (paper, &item->outlines[i], item->body->fine ? STEP_FINE : STEP, skips, n_skips);
+    {
+      const SwOutline *outline = &item->outlines[i];
+      SwCurve runs[MAX_SKIPS];
+      int n;
+
+      if (!meets_skip (outline, skips))
+        {
+          sw_paper_curve (paper, &outline->curve);
+          continue;
+        }
+      n = sw_curve_keep (&outline->curve, item->body->fine ? STEP_FINE : STEP, is_kept, skips, runs, MAX_SKIPS);
+      for (int k = 0; k < n; k++)
+        sw_paper_curve (paper, &runs[k]);
+    }
 }
 
 static void
@@ -166,7 +104,7 @@ fill_outlines (const SwPaper *paper,
                double         tone)
 {
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_outline (paper, &item->outlines[i]);
+    sw_paper_curve (paper, &item->outlines[i].curve);
   sw_paper_tone (paper, tone);
   cairo_fill (paper->cr);
 }
@@ -211,6 +149,28 @@ find_hem (const SwMotif   *item,
     }
 }
 
+/**
+ * Half:
+ *
+ * One side of a line through @at on paper, that towards @x, @y.
+ */
+typedef struct
+{
+  SwSpot at;
+  double x;
+  double y;
+} Half;
+
+static gboolean
+is_beyond (gconstpointer data,
+           double        x,
+           double        y)
+{
+  const Half *half = data;
+
+  return (x - half->at.x) * half->x + (y - half->at.y) * half->y >= 0;
+}
+
 /* The bare part of a limb below its sleeve or trouser leg, and the hem's line. */
 static void
 draw_skin (const SwPaper  *paper,
@@ -219,8 +179,7 @@ draw_skin (const SwPaper  *paper,
 {
   SwBlob ring;
   SwSpot hem[N_HEM];
-  SwSpot middle;
-  SwOutline skin;
+  SwCurve skin;
   double bx = item->end.x - item->joint.x;
   double by = item->end.y - item->joint.y;
   double seen = hypot (bx, by);
@@ -228,12 +187,13 @@ draw_skin (const SwPaper  *paper,
   if (!sw_part_get_hem ((SwPart) item->part, &ring))
     return;
 
-  middle = sw_see (camera, sw_place (item->body->pieces[ring.piece], ring.centre));
   find_hem (item, &ring, camera, hem);
   if (seen > 0.05)
     {
-      sw_outline_cut (&item->outlines[0], middle.x, middle.y, bx / seen, by / seen, &skin);
-      sw_paper_outline (paper, &skin);
+      Half below = { sw_see (camera, sw_place (item->body->pieces[ring.piece], ring.centre)), bx / seen, by / seen };
+
+      if (sw_curve_keep (&item->outlines[0].curve, STEP, is_beyond, &below, &skin, 1) > 0)
+        sw_paper_curve (paper, &skin);
       sw_paper_tone (paper, skin_of (item->style));
       cairo_fill (paper->cr);
     }
@@ -274,18 +234,18 @@ find_cut (const SwMotif  *item,
   return TRUE;
 }
 
-static int
+static void
 collect_skips (const SwMotifs *items,
                int            nth,
                const SwCamera *camera,
                double         reach,
                gboolean       anywhere,
-               Skip           skips[8])
+               Skips         *skips)
 {
   const SwMotif *item = &items->items[items->order[nth]];
-  int n = find_cut (item, camera, &skips[0]) ? 1 : 0;
 
-  for (int i = 0; i < nth && n < 8; i++)
+  skips->n = find_cut (item, camera, &skips->skips[0]) ? 1 : 0;
+  for (int i = 0; i < nth && skips->n < MAX_SKIPS; i++)
     {
       const SwMotif *other = &items->items[items->order[i]];
       SwSpot joint;
@@ -294,9 +254,8 @@ collect_skips (const SwMotifs *items,
       if (other->hidden || (other->style == SW_INK_START && item->style != SW_INK_START))
         continue;
       if (sw_motifs_joined (item, other, &joint, &radius))
-        skips[n++] = (Skip){ other, joint, reach * radius, anywhere };
+        skips->skips[skips->n++] = (Skip){ other, joint, reach * radius, anywhere };
     }
-  return n;
 }
 
 /* Whether anything but neighbours was drawn before where this item comes. */
@@ -348,15 +307,14 @@ sw_body_draw_item (const SwPaper      *paper,
   gboolean clothed = item->part == SW_PART_TRUNK
                      || (item->part >= (int) SW_PART_UPPER_ARM && item->part < (int) SW_PART_FOREARM)
                      || (item->part >= (int) SW_PART_THIGH && item->part < (int) SW_PART_SHANK);
-  Skip skips[8];
-  int n;
+  Skips skips;
 
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
   if (item->style != SW_INK_START && crosses_something (items, nth, behind))
     {
-      n = collect_skips (items, nth, camera, GAP_REACH, TRUE, skips);
-      add_outlines (paper, item, skips, n);
+      collect_skips (items, nth, camera, GAP_REACH, TRUE, &skips);
+      add_outlines (paper, item, &skips);
       cairo_set_line_width (cr, 2 * (ink + SW_GAP_PT));
       cairo_set_source_rgb (cr, 1, 1, 1);
       cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
@@ -364,8 +322,8 @@ sw_body_draw_item (const SwPaper      *paper,
       cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
     }
 
-  n = collect_skips (items, nth, camera, JOIN_REACH, FALSE, skips);
-  add_outlines (paper, item, skips, n);
+  collect_skips (items, nth, camera, JOIN_REACH, FALSE, &skips);
+  add_outlines (paper, item, &skips);
   cairo_set_line_width (cr, 2 * ink);
   if (item->style == SW_INK_START)
     {

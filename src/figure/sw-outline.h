@@ -2,26 +2,26 @@
 #pragma once
 
 #include "sw-camera.h"
+#include "sw-curve.h"
 #include "sw-shape.h"
 
 G_BEGIN_DECLS
 
-#define SW_OUTLINE_MAX 96
+/* A multiple of four, so that what is farthest left, right, up and down is among them. */
+#define SW_OUTLINE_DIRECTIONS 48
 
 /**
  * SwOutline:
+ * @reaches: how far it goes in each of the directions, from the first to the right on counter-clockwise
+ * @curve: as it is drawn, counter-clockwise
  *
- * A convex outline on paper, counter-clockwise, without its last point repeated.
+ * A convex outline on paper.
  */
 typedef struct
 {
-  struct
-  {
-    double x;
-    double y;
-  } points[SW_OUTLINE_MAX];
-  int n_points;
+  double reaches[SW_OUTLINE_DIRECTIONS];
   SwExtent extent;
+  SwCurve curve;
 } SwOutline;
 
 /**
@@ -59,21 +59,8 @@ void sw_outline_from_hull (SwOutline      *outline,
                            const SwHull   *hull,
                            const SwCamera *camera,
                            double          tolerance);
-void sw_outline_clear (SwOutline *outline);
-void sw_outline_add (SwOutline *outline,
-                     double     x,
-                     double     y);
 gboolean sw_outline_holds (const SwOutline *outline,
                            double           x,
                            double           y);
-void sw_outline_clip (const SwOutline *outline,
-                      const SwOutline *to,
-                      SwOutline       *clipped);
-void sw_outline_cut (const SwOutline *outline,
-                     double           x,
-                     double           y,
-                     double           normal_x,
-                     double           normal_y,
-                     SwOutline       *kept);
 
 G_END_DECLS

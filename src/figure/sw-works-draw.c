@@ -6,6 +6,9 @@
 
 #include "sw-body-draw.h"
 
+#define TOLERANCE_PT 0.06
+#define STEP 0.012
+
 /**
  * Patch:
  * @area: what works
@@ -54,6 +57,14 @@ static const Patch patches[] = {
   { SW_FIGURE_AREA_NECK_SIDE, SW_PART_NECK, SW_PIECE_NECK, { 0.002, 0.020, 0.022 }, { 0.018, 0.013, 0.026 }, { 0.1, 1, 0 } },
 };
 
+static gboolean
+is_inside (gconstpointer data,
+           double        x,
+           double        y)
+{
+  return sw_outline_holds (data, x, y);
+}
+
 static void
 draw_patch (const SwPaper  *paper,
             const SwMotif   *item,
@@ -71,16 +82,15 @@ draw_patch (const SwPaper  *paper,
   if (sw_dot (normal, camera->toward) < -0.30)
     return;
 
-  sw_outline_from_eggs (&outline, &egg, 1, 0.03 / paper->scale_pt);
+  sw_outline_from_eggs (&outline, &egg, 1, TOLERANCE_PT / paper->scale_pt);
   for (int i = 0; i < item->n_outlines; i++)
     {
-      SwOutline seen;
+      SwCurve seen;
 
       if (!sw_extent_meets (&outline.extent, &item->outlines[i].extent, 0))
         continue;
-      sw_outline_clip (&outline, &item->outlines[i], &seen);
-      if (seen.n_points >= 3)
-        sw_paper_outline (paper, &seen);
+      if (sw_curve_share (&outline.curve, &item->outlines[i].curve, STEP, is_inside, &outline, &item->outlines[i], &seen))
+        sw_paper_curve (paper, &seen);
     }
   sw_paper_tone (paper, SW_TONE_WORKS);
   cairo_fill (paper->cr);
