@@ -104,7 +104,7 @@ fill_outlines (const SwPaper *paper,
                double         tone)
 {
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_curve (paper, &item->outlines[i].curve);
+    sw_paper_area (paper, &item->outlines[i].curve);
   sw_paper_tone (paper, tone);
   cairo_fill (paper->cr);
 }
@@ -127,26 +127,20 @@ clothes_of (SwInk style)
   return style == SW_INK_NEAR ? SW_TONE_CLOTHES : style == SW_INK_FAR ? SW_TONE_FAR_CLOTHES : 1.0;
 }
 
-/* The visible half of the hem's ring, from its left to its right end as seen along the bone; 13 points. */
-#define N_HEM 13
-
+/* The visible half of the hem's ring, from its left to its right end as seen along the bone. */
 static void
-find_hem (const SwMotif   *item,
+find_hem (const SwMotif  *item,
           const SwBlob   *ring,
           const SwCamera *camera,
-          SwSpot          hem[N_HEM])
+          SwCurve        *hem)
 {
   SwPlacement frame = item->body->pieces[ring->piece];
-  SwVector toward = sw_vector (sw_dot (frame.axes.x, camera->toward), sw_dot (frame.axes.y, camera->toward), 0);
-  double start = atan2 (toward.y / MAX (1e-9, ring->half.y) * ring->half.y, toward.x) - G_PI / 2;
+  double start = atan2 (sw_dot (frame.axes.y, camera->toward), sw_dot (frame.axes.x, camera->toward)) - G_PI / 2;
 
-  for (int i = 0; i < N_HEM; i++)
-    {
-      double a = start + G_PI * i / (N_HEM - 1);
-
-      hem[i] = sw_see (camera, sw_place (frame, sw_add (ring->centre, sw_vector (ring->half.x * cos (a),
-                                                                                 ring->half.y * sin (a), 0))));
-    }
+  sw_curve_clear (hem);
+  sw_curve_arc (hem, sw_see (camera, sw_place (frame, ring->centre)),
+                sw_see (camera, sw_scale (frame.axes.x, ring->half.x)),
+                sw_see (camera, sw_scale (frame.axes.y, ring->half.y)), start, start + G_PI, 1);
 }
 
 /**
@@ -178,7 +172,7 @@ draw_skin (const SwPaper  *paper,
            const SwCamera *camera)
 {
   SwBlob ring;
-  SwSpot hem[N_HEM];
+  SwCurve hem;
   SwCurve skin;
   double bx = item->end.x - item->joint.x;
   double by = item->end.y - item->joint.y;
@@ -187,22 +181,18 @@ draw_skin (const SwPaper  *paper,
   if (!sw_part_get_hem ((SwPart) item->part, &ring))
     return;
 
-  find_hem (item, &ring, camera, hem);
+  find_hem (item, &ring, camera, &hem);
   if (seen > 0.05)
     {
       Half below = { sw_see (camera, sw_place (item->body->pieces[ring.piece], ring.centre)), bx / seen, by / seen };
 
       if (sw_curve_keep (&item->outlines[0].curve, STEP, is_beyond, &below, &skin, 1) > 0)
-        sw_paper_curve (paper, &skin);
+        sw_paper_area (paper, &skin);
       sw_paper_tone (paper, skin_of (item->style));
       cairo_fill (paper->cr);
     }
 
-  for (int i = 0; i < N_HEM; i++)
-    if (i == 0)
-      sw_paper_move (paper, hem[i].x, hem[i].y);
-    else
-      sw_paper_line (paper, hem[i].x, hem[i].y);
+  sw_paper_curve (paper, &hem);
   /* The ring's near half bulges into skin or cloth, by which end of the bone is nearer. */
   sw_paper_tone (paper, item->end.depth < item->joint.depth ? clothes_of (item->style) : skin_of (item->style));
   cairo_fill_preserve (paper->cr);

@@ -13,22 +13,33 @@
 #define MAX_SHARED 4
 
 /**
+ * sw_curve_clear:
+ *
+ * Empties the curve.
+ */
+void
+sw_curve_clear (SwCurve *self)
+{
+  self->n_pieces = 0;
+  self->bent = 0;
+  self->closed = FALSE;
+}
+
+/**
  * sw_curve_begin:
  * @x: where it begins
  * @y: where it begins
  *
- * Empties the curve.
+ * Begins the curve anew.
  */
 void
 sw_curve_begin (SwCurve *self,
                 double   x,
                 double   y)
 {
+  sw_curve_clear (self);
   self->x = x;
   self->y = y;
-  self->n_pieces = 0;
-  self->bent = 0;
-  self->closed = FALSE;
 }
 
 /**
@@ -80,6 +91,48 @@ sw_curve_bend (SwCurve *self,
   self->pieces[n].x2 = x2;
   self->pieces[n].y2 = y2;
   self->bent |= 1u << n;
+}
+
+/**
+ * sw_curve_arc:
+ * @middle: of an ellipse
+ * @a: from its middle to where its angle is 0
+ * @b: from its middle to where its angle is a quarter round
+ * @from: the angle where the arc begins, in radians
+ * @to: where it ends
+ * @n_pieces: how many bends make it
+ *
+ * Adds an arc of an ellipse; where the curve is empty, it begins with the arc.
+ */
+void
+sw_curve_arc (SwCurve *self,
+              SwSpot   middle,
+              SwSpot   a,
+              SwSpot   b,
+              double   from,
+              double   to,
+              int      n_pieces)
+{
+  double handle = 4.0 / 3.0 * tan ((to - from) / n_pieces / 4);
+  double c = cos (from);
+  double s = sin (from);
+
+  if (self->n_pieces == 0)
+    sw_curve_begin (self, middle.x + a.x * c + b.x * s, middle.y + a.y * c + b.y * s);
+  for (int i = 1; i <= n_pieces; i++)
+    {
+      double c1 = c - handle * s;
+      double s1 = s + handle * c;
+      double c2;
+      double s2;
+
+      c = cos (from + (to - from) * i / n_pieces);
+      s = sin (from + (to - from) * i / n_pieces);
+      c2 = c + handle * s;
+      s2 = s - handle * c;
+      sw_curve_bend (self, middle.x + a.x * c1 + b.x * s1, middle.y + a.y * c1 + b.y * s1, middle.x + a.x * c2 + b.x * s2,
+                     middle.y + a.y * c2 + b.y * s2, middle.x + a.x * c + b.x * s, middle.y + a.y * c + b.y * s);
+    }
 }
 
 static gboolean

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include <glib.h>
+#include "sw-camera.h"
 
 G_BEGIN_DECLS
 
@@ -45,6 +45,7 @@ typedef gboolean (*SwCurveKeeper) (gconstpointer data,
                                    double        x,
                                    double        y);
 
+void sw_curve_clear (SwCurve *self);
 void sw_curve_begin (SwCurve *self,
                      double   x,
                      double   y);
@@ -58,6 +59,13 @@ void sw_curve_bend (SwCurve *self,
                     double   y2,
                     double   x,
                     double   y);
+void sw_curve_arc (SwCurve *self,
+                   SwSpot   middle,
+                   SwSpot   a,
+                   SwSpot   b,
+                   double   from,
+                   double   to,
+                   int      n_pieces);
 void sw_curve_get (const SwCurve *self,
                    int            piece,
                    double         t,

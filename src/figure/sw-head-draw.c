@@ -5,7 +5,8 @@
 
 #include "sw-body-draw.h"
 
-#define N_ROUND 40
+/* The most that one bend goes round, in radians. */
+#define MOST_BEND 2.1
 #define LID_HALF 0.017
 #define LID_DEEP 0.009
 
@@ -38,25 +39,6 @@ view_in_skull (const SwMotif   *item,
                   sw_vector (1, 0, 0));
 }
 
-/* The longest run of kept points on a circle, in order. Returns how many. */
-static int
-take_run (const gboolean kept[N_ROUND],
-          int            run[N_ROUND])
-{
-  int first = -1;
-  int n = 0;
-
-  for (int i = 0; i < N_ROUND; i++)
-    if (kept[i] && !kept[(i + N_ROUND - 1) % N_ROUND])
-      first = i;
-  if (first < 0)
-    first = kept[0] ? 0 : -1;
-  for (int i = 0; first >= 0 && i < N_ROUND && kept[(first + i) % N_ROUND]; i++)
-    run[n++] = (first + i) % N_ROUND;
-
-  return n;
-}
-
 static void
 circle_axes (SwVector  normal,
              SwVector *a,
@@ -66,69 +48,105 @@ circle_axes (SwVector  normal,
   *b = sw_cross (normal, *a);
 }
 
+/**
+ * Arc:
+ * @middle: of a circle on the skull's unit sphere
+ * @a: from its middle to where its angle is 0
+ * @b: from its middle to where its angle is a quarter round
+ * @turn: the angle in the middle of what is kept
+ * @half: how far that goes to both sides; 0 when nothing is kept, half round when all is
+ *
+ * Part of a circle on the skull.
+ */
+typedef struct
+{
+  SwVector middle;
+  SwVector a;
+  SwVector b;
+  double turn;
+  double half;
+} Arc;
+
+/* The part of the circle round @normal, @height along it, that is farther than @beyond towards @side. */
+static Arc
+find_arc (SwVector normal,
+          double   height,
+          SwVector side,
+          double   beyond)
+{
+  double radius = sqrt (1 - height * height);
+  Arc arc = { .middle = sw_scale (normal, height) };
+  double along_a;
+  double along_b;
+
+  circle_axes (normal, &arc.a, &arc.b);
+  arc.a = sw_scale (arc.a, radius);
+  arc.b = sw_scale (arc.b, radius);
+  along_a = sw_dot (arc.a, side);
+  along_b = sw_dot (arc.b, side);
+  arc.turn = atan2 (along_b, along_a);
+  arc.half = acos (CLAMP ((beyond - sw_dot (arc.middle, side)) / MAX (1e-9, hypot (along_a, along_b)), -1.0, 1.0));
+  return arc;
+}
+
+static SwSpot
+arc_at (const SwMotif  *item,
+        const SwCamera *camera,
+        const Arc      *arc,
+        double          angle)
+{
+  return on_skull (item, camera, sw_add (arc->middle, sw_add (sw_scale (arc->a, cos (angle)),
+                                                              sw_scale (arc->b, sin (angle)))));
+}
+
+static void
+add_arc (SwCurve        *curve,
+         const SwMotif  *item,
+         const SwCamera *camera,
+         const Arc      *arc,
+         double          from,
+         double          to)
+{
+  SwSpot origin = on_skull (item, camera, sw_vector (0, 0, 0));
+  SwSpot a = on_skull (item, camera, arc->a);
+  SwSpot b = on_skull (item, camera, arc->b);
+
+  sw_curve_arc (curve, on_skull (item, camera, arc->middle), (SwSpot){ a.x - origin.x, a.y - origin.y, 0 },
+                (SwSpot){ b.x - origin.x, b.y - origin.y, 0 }, from, to, 1 + (int) (fabs (to - from) / MOST_BEND));
+}
+
 /* The seen part of the cap of hair: bounded by the skull's outline where that is hair, and by the hairline where seen. */
 static void
 draw_hair (const SwPaper  *paper,
-           const SwMotif   *item,
+           const SwMotif  *item,
            const SwCamera *camera)
 {
   SwVector view = view_in_skull (item, camera);
-  double radius = sqrt (1 - hair_height * hair_height);
-  SwSpot rim[N_ROUND];
-  SwSpot line[N_ROUND];
-  gboolean rim_kept[N_ROUND];
-  gboolean line_kept[N_ROUND];
-  int rim_run[N_ROUND];
-  int line_run[N_ROUND];
-  SwVector a;
-  SwVector b;
-  int n_rim;
-  int n_line;
-  gboolean backward = FALSE;
+  Arc rim = find_arc (view, 0, hair_normal, hair_height);
+  Arc line = find_arc (hair_normal, hair_height, view, 0);
+  double from = line.turn - line.half;
+  double to = line.turn + line.half;
+  SwCurve hair;
 
-  circle_axes (view, &a, &b);
-  for (int i = 0; i < N_ROUND; i++)
-    {
-      double t = 2 * G_PI * i / N_ROUND;
-      SwVector p = sw_add (sw_scale (a, cos (t)), sw_scale (b, sin (t)));
-
-      rim[i] = on_skull (item, camera, p);
-      rim_kept[i] = sw_dot (p, hair_normal) > hair_height;
-    }
-  circle_axes (hair_normal, &a, &b);
-  for (int i = 0; i < N_ROUND; i++)
-    {
-      double t = 2 * G_PI * i / N_ROUND;
-      SwVector p = sw_add (sw_scale (hair_normal, hair_height),
-                           sw_scale (sw_add (sw_scale (a, cos (t)), sw_scale (b, sin (t))), radius));
-
-      line[i] = on_skull (item, camera, p);
-      line_kept[i] = sw_dot (p, view) > 0;
-    }
-
-  n_rim = take_run (rim_kept, rim_run);
-  n_line = take_run (line_kept, line_run);
-  if (n_rim + n_line < 3)
+  if (line.half <= 0)
     return;
-  if (n_rim > 0 && n_line > 0)
+
+  sw_curve_clear (&hair);
+  if (rim.half > 0)
     {
-      SwSpot end = rim[rim_run[n_rim - 1]];
-      SwSpot first = line[line_run[0]];
-      SwSpot last = line[line_run[n_line - 1]];
+      SwSpot end = arc_at (item, camera, &rim, rim.turn + rim.half);
+      SwSpot first = arc_at (item, camera, &line, from);
+      SwSpot last = arc_at (item, camera, &line, to);
 
-      backward = hypot (end.x - first.x, end.y - first.y) > hypot (end.x - last.x, end.y - last.y);
+      add_arc (&hair, item, camera, &rim, rim.turn - rim.half, rim.turn + rim.half);
+      if (hypot (end.x - first.x, end.y - first.y) > hypot (end.x - last.x, end.y - last.y))
+        {
+          from = line.turn + line.half;
+          to = line.turn - line.half;
+        }
     }
-
-  cairo_new_path (paper->cr);
-  for (int i = 0; i < n_rim; i++)
-    sw_paper_line (paper, rim[rim_run[i]].x, rim[rim_run[i]].y);
-  for (int i = 0; i < n_line; i++)
-    {
-      int k = line_run[backward ? n_line - 1 - i : i];
-
-      sw_paper_line (paper, line[k].x, line[k].y);
-    }
-  cairo_close_path (paper->cr);
+  add_arc (&hair, item, camera, &line, from, to);
+  sw_paper_area (paper, &hair);
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_HAIR : SW_TONE_HAIR);
   cairo_fill (paper->cr);
 }
@@ -147,6 +165,7 @@ add_on_skull (const SwPaper  *paper,
       = sw_unit (sw_apply (axes, sw_vector (unit.x / skull_half.x, unit.y / skull_half.y, unit.z / skull_half.z)),
                  sw_vector (1, 0, 0));
   SwSpot at = on_skull (item, camera, unit);
+  SwCurve round;
   SwVector a;
   SwVector b;
 
@@ -154,15 +173,10 @@ add_on_skull (const SwPaper  *paper,
     return FALSE;
 
   circle_axes (normal, &a, &b);
-  cairo_new_path (paper->cr);
-  for (int i = 0; i < 14; i++)
-    {
-      double t = 2 * G_PI * i / 14;
-      SwSpot by = sw_see (camera, sw_add (sw_scale (a, half * cos (t)), sw_scale (b, half * sin (t))));
-
-      sw_paper_line (paper, at.x + by.x, at.y + by.y);
-    }
-  cairo_close_path (paper->cr);
+  sw_curve_clear (&round);
+  sw_curve_arc (&round, at, sw_see (camera, sw_scale (a, half)), sw_see (camera, sw_scale (b, half)), 0, 2 * G_PI, 2);
+  round.closed = TRUE;
+  sw_paper_curve (paper, &round);
   return TRUE;
 }
 
@@ -180,18 +194,15 @@ draw_closed_eye (const SwPaper  *paper,
   SwVector up = sw_unit (sw_across (axes.z, normal), axes.z);
   SwVector across = sw_cross (normal, up);
   SwSpot at = on_skull (item, camera, unit);
+  SwCurve lid;
 
   if (sw_dot (normal, camera->toward) < cos (SW_RAD (75)))
     return;
 
-  cairo_new_path (paper->cr);
-  for (int i = 0; i <= 8; i++)
-    {
-      double t = G_PI * i / 8;
-      SwSpot by = sw_see (camera, sw_add (sw_scale (across, LID_HALF * cos (t)), sw_scale (up, -LID_DEEP * sin (t))));
-
-      sw_paper_line (paper, at.x + by.x, at.y + by.y);
-    }
+  sw_curve_clear (&lid);
+  sw_curve_arc (&lid, at, sw_see (camera, sw_scale (across, LID_HALF)), sw_see (camera, sw_scale (up, -LID_DEEP)), 0,
+                G_PI, 1);
+  sw_paper_curve (paper, &lid);
   cairo_set_line_width (paper->cr, 0.8);
   cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_ROUND);
   sw_paper_tone (paper, 0.0);

@@ -514,6 +514,7 @@ static gboolean
 lay_curve (const Nodes *self,
            SwCurve     *curve)
 {
+  /* Begun where the longest straight line ends, which closing then draws. */
   int start = 0;
   double longest = 0;
   int end;
@@ -527,7 +528,7 @@ lay_curve (const Nodes *self,
       if (a->bridge && length > longest)
         {
           longest = length;
-          start = i;
+          start = (i + 1) % self->n;
         }
     }
   end = start + self->n;

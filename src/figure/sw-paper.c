@@ -92,14 +92,9 @@ sw_paper_bend (const SwPaper *paper,
   cairo_curve_to (paper->cr, x1_pt, y1_pt, x2_pt, y2_pt, x_pt, y_pt);
 }
 
-/**
- * sw_paper_curve:
- *
- * Adds a curve to the path.
- */
-void
-sw_paper_curve (const SwPaper *paper,
-                const SwCurve *curve)
+static void
+add_pieces (const SwPaper *paper,
+            const SwCurve *curve)
 {
   sw_paper_move (paper, curve->x, curve->y);
   for (int i = 0; i < curve->n_pieces; i++)
@@ -109,6 +104,30 @@ sw_paper_curve (const SwPaper *paper,
     /* Closing draws the last straight piece. */
     else if (!curve->closed || i + 1 < curve->n_pieces)
       sw_paper_line (paper, curve->pieces[i].x, curve->pieces[i].y);
+}
+
+/**
+ * sw_paper_curve:
+ *
+ * Adds a curve to the path.
+ */
+void
+sw_paper_curve (const SwPaper *paper,
+                const SwCurve *curve)
+{
+  add_pieces (paper, curve);
   if (curve->closed)
     cairo_close_path (paper->cr);
+}
+
+/**
+ * sw_paper_area:
+ *
+ * Adds what a curve encloses to a path that will only be filled, which takes less to say.
+ */
+void
+sw_paper_area (const SwPaper *paper,
+               const SwCurve *curve)
+{
+  add_pieces (paper, curve);
 }

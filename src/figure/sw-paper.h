@@ -78,5 +78,7 @@ void sw_paper_bend (const SwPaper *paper,
                     double         y);
 void sw_paper_curve (const SwPaper *paper,
                      const SwCurve *curve);
+void sw_paper_area (const SwPaper *paper,
+                    const SwCurve *curve);
 
 G_END_DECLS

@@ -87,7 +87,7 @@ draw_shadow (const SwPaper  *paper,
     return;
 
   sw_outline_from_eggs (&outline, eggs, n, 0.0003);
-  sw_paper_curve (paper, &outline.curve);
+  sw_paper_area (paper, &outline.curve);
   sw_paper_tone (paper, 0.90);
   cairo_fill (paper->cr);
 }
@@ -475,7 +475,7 @@ sw_prop_draw_item (const SwPaper *paper,
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_curve (paper, &item->outlines[i].curve);
+    sw_paper_area (paper, &item->outlines[i].curve);
   sw_paper_tone (paper, item->tone);
   cairo_fill (cr);
   cairo_set_line_width (cr, 0.4);

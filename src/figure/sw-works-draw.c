@@ -90,7 +90,7 @@ draw_patch (const SwPaper  *paper,
       if (!sw_extent_meets (&outline.extent, &item->outlines[i].extent, 0))
         continue;
       if (sw_curve_share (&outline.curve, &item->outlines[i].curve, STEP, is_inside, &outline, &item->outlines[i], &seen))
-        sw_paper_curve (paper, &seen);
+        sw_paper_area (paper, &seen);
     }
   sw_paper_tone (paper, SW_TONE_WORKS);
   cairo_fill (paper->cr);
