@@ -9,11 +9,18 @@
 #include "sw-outline.h"
 
 #define N_DIRECTIONS SW_OUTLINE_DIRECTIONS
-#define MAX_NODES (3 * N_DIRECTIONS)
+#define MAX_NODES (4 * N_DIRECTIONS)
 /* Steps towards the line that touches two ellipsoids. */
 #define N_SECANTS 4
+/* Of the tolerance, what is kept to in the sampled directions; the rest is for those in between. */
+#define WITHIN 0.9
+#define N_COARSER 8
+/* The part of the tolerance that the outline may bulge between two places, and the least part of a step that is looked
+ * into. */
+#define BULGE 0.5
+#define LEAST_STEP (1.0 / 16)
 /* Places nearer to each other than this part of the tolerance are a corner. */
-#define CORNER 0.25
+#define CORNER 0.1
 /* What is nearly straight is drawn straight: within this part of the tolerance, and bent by no more than a little. */
 #define STRAIGHT 0.5
 #define STRAIGHT_SIN 0.05
@@ -170,7 +177,7 @@ find_farthest (const SwEgg *eggs,
                double       y,
                double      *reach)
 {
-  const SwEgg *farthest = NULL;
+  const SwEgg *farthest = eggs;
 
   *reach = -G_MAXDOUBLE;
   for (int i = 0; i < n_eggs; i++)
@@ -237,15 +244,56 @@ find_direction (int     turn,
   *y /= length;
 }
 
+static void add_step (Nodes       *self,
+                      int          turn,
+                      double       low,
+                      const SwEgg *a,
+                      double       high,
+                      const SwEgg *b);
+
+/* Where one ellipsoid is so flat that the outline bulges between the two directions, places in between. */
+static void
+add_bulge (Nodes       *self,
+           int          turn,
+           double       low,
+           double       high,
+           const SwEgg *egg)
+{
+  double flat = BULGE * self->tolerance / ((high - low) * 2 * G_PI / N_DIRECTIONS / 8);
+  double middle = (low + high) / 2;
+  double x;
+  double y;
+  double ax;
+  double ay;
+  double bx;
+  double by;
+  double reach;
+  const SwEgg *farthest;
+
+  find_direction (turn, low, &x, &y);
+  reach_of (egg, x, y, &ax, &ay);
+  find_direction (turn, high, &x, &y);
+  reach_of (egg, x, y, &bx, &by);
+  if (high - low < LEAST_STEP || (bx - ax) * (bx - ax) + (by - ay) * (by - ay) < flat * flat)
+    return;
+
+  find_direction (turn, middle, &x, &y);
+  farthest = find_farthest (self->eggs, self->n_eggs, x, y, &reach);
+  reach_of (farthest, x, y, &ax, &ay);
+  add_step (self, turn, low, egg, middle, farthest);
+  add_node (self, ax, ay, turn + middle, x, y);
+  add_step (self, turn, middle, farthest, high, egg);
+}
+
 /* The line that touches @a and then @b, between the parts @low, where @a goes farther, and @high, where @b does, of the
  * step from the sampled direction @turn to the next. Others may come in between. */
 static void
 add_bridge (Nodes       *self,
-            const SwEgg *a,
-            const SwEgg *b,
             int          turn,
             double       low,
-            double       high)
+            const SwEgg *a,
+            double       high,
+            const SwEgg *b)
 {
   double from = low;
   double to = high;
@@ -287,15 +335,33 @@ add_bridge (Nodes       *self,
     }
 
   between = find_farthest (self->eggs, self->n_eggs, x, y, &farthest);
-  if (between != a && between != b && farthest > reach + CORNER * self->tolerance)
+  if (between != a && between != b && farthest > reach + CORNER * self->tolerance && to - from > LEAST_STEP)
     {
-      add_bridge (self, a, between, turn, from, t);
-      add_bridge (self, between, b, turn, t, to);
+      add_step (self, turn, from, a, t, between);
+      add_step (self, turn, t, between, to, b);
       return;
     }
+  add_bulge (self, turn, from, t, a);
   add_node (self, ax, ay, turn + t, x, y);
   self->nodes[self->n - 1].bridge = TRUE;
   add_node (self, bx, by, turn + t, x, y);
+  add_bulge (self, turn, t, to, b);
+}
+
+/* What is between the parts @low, where @a goes farthest, and @high, where @b does, of the step from the sampled direction
+ * @turn to the next. */
+static void
+add_step (Nodes       *self,
+          int          turn,
+          double       low,
+          const SwEgg *a,
+          double       high,
+          const SwEgg *b)
+{
+  if (a == b)
+    add_bulge (self, turn, low, high, a);
+  else
+    add_bridge (self, turn, low, a, high, b);
 }
 
 /* Finds the places of the outline: the farthest in all directions, and where straight lines begin and end. */
@@ -315,8 +381,8 @@ find_nodes (Nodes     *self,
       double x;
       double y;
 
-      if (last_egg != NULL && egg != last_egg)
-        add_bridge (self, last_egg, egg, i - 1, 0, 1);
+      if (last_egg != NULL)
+        add_step (self, i - 1, 0, last_egg, 1, egg);
       last_egg = egg;
       if (i == N_DIRECTIONS)
         break;
@@ -365,6 +431,61 @@ bend_reach (const double bend[8],
   return s * s * s * a + 3 * s * t * (s * b + t * c) + t * t * t * d;
 }
 
+/* Whether the bend from node @from to node @to goes along a straight line just before node @i or just after the next. */
+static gboolean
+is_near_bridge (const Nodes *self,
+                int          from,
+                int          i,
+                int          to)
+{
+  if (node_at (self, i)->bridge)
+    return FALSE;
+
+  for (int k = MAX (from, i - 2); k < MIN (to, i + 3); k++)
+    if (node_at (self, k)->bridge)
+      return TRUE;
+  return FALSE;
+}
+
+/* Notes how far the bend leaves the outline where node @i is, and on the way to the next node near a straight line: a bend
+ * may still be straight there where the outline no longer is. */
+static void
+note_deviation (const Nodes *self,
+                const double bend[8],
+                int          from,
+                int          i,
+                int          to,
+                double      *least,
+                double      *most)
+{
+  const Node *node = node_at (self, i);
+  const Node *next = node_at (self, i + 1);
+
+  if (i > from)
+    {
+      double off = bend_reach (bend, node->out_x, node->out_y) - (node->x * node->out_x + node->y * node->out_y);
+
+      *least = MIN (*least, off);
+      *most = MAX (*most, off);
+      if (node->out_turn > node->in_turn)
+        {
+          off = bend_reach (bend, node->in_x, node->in_y) - (node->x * node->in_x + node->y * node->in_y);
+          *least = MIN (*least, off);
+          *most = MAX (*most, off);
+        }
+    }
+  if (is_near_bridge (self, from, i, to))
+    {
+      double x = node->out_x + next->in_x;
+      double y = node->out_y + next->in_y;
+      double length = sqrt (x * x + y * y);
+      double off = (bend_reach (bend, x, y) - MAX (node->x * x + node->y * y, next->x * x + next->y * y)) / length;
+
+      *least = MIN (*least, off);
+      *most = MAX (*most, off);
+    }
+}
+
 /* Lays a cubic from node @from to node @to that has the outline's directions at both ends and its height above the chord,
  * moved a little so that it leaves the outline as far inwards as outwards. Returns whether it stays within the tolerance. */
 static gboolean
@@ -411,19 +532,9 @@ find_bend (const Nodes *self,
       bend[5] = b->y - k * q * b->in_x;
       bend[6] = b->x;
       bend[7] = b->y;
-      for (int i = from + 1; i < to; i++)
+      for (int i = from; i < to; i++)
         {
-          const Node *node = node_at (self, i);
-          double off = bend_reach (bend, node->in_x, node->in_y) - (node->x * node->in_x + node->y * node->in_y);
-
-          least = MIN (least, off);
-          most = MAX (most, off);
-          if (node->out_turn > node->in_turn)
-            {
-              off = bend_reach (bend, node->out_x, node->out_y) - (node->x * node->out_x + node->y * node->out_y);
-              least = MIN (least, off);
-              most = MAX (most, off);
-            }
+          note_deviation (self, bend, from, i, to, &least, &most);
           if (most - least > 2 * self->tolerance)
             return FALSE;
         }
@@ -454,23 +565,54 @@ bend_far (const Nodes *self,
           int          end,
           double       bend[8])
 {
-  int good = from;
+  int good = from + 1;
   int high = half_round (self, from, end);
+  gboolean any = FALSE;
 
   while (good < high)
     {
       double attempt[8];
       int to = (good + high + 1) / 2;
 
-      if (to > from + 1 && find_bend (self, from, to, attempt))
+      if (find_bend (self, from, to, attempt))
         {
           good = to;
+          any = TRUE;
           memcpy (bend, attempt, sizeof attempt);
         }
       else
         high = to - 1;
     }
-  return good;
+  return any ? good : from;
+}
+
+/* How far one of several alike bends goes from node @from, where the longest possible one would reach @far: no further
+ * than to the next straight line, and so that none of them is a mere rest. */
+static int
+bend_evenly (const Nodes *self,
+             int          from,
+             int          far,
+             int          end,
+             double       bend[8])
+{
+  double attempt[8];
+  int stop = from + 1;
+  int n_bends = 1;
+  int to;
+
+  while (stop < end && !node_at (self, stop)->bridge)
+    stop++;
+  if (far >= stop)
+    return far;
+
+  for (int at = far; at < stop; n_bends++)
+    at = MAX (bend_far (self, at, stop, attempt), at + 1);
+  to = from + (stop - from + n_bends - 1) / n_bends;
+  if (to >= far || to == from + 1 || !find_bend (self, from, to, attempt))
+    return far;
+
+  memcpy (bend, attempt, sizeof attempt);
+  return to;
 }
 
 /* How far a straight line goes from node @from, to node @end at most. */
@@ -552,7 +694,7 @@ lay_curve (const Nodes *self,
         }
       else
         {
-          to = bent;
+          to = bend_evenly (self, at, bent, end, bend);
           sw_curve_bend (curve, bend[2], bend[3], bend[4], bend[5], bend[6], bend[7]);
         }
       at = to;
@@ -577,11 +719,12 @@ sw_outline_from_eggs (SwOutline   *outline,
 
   nodes.eggs = eggs;
   nodes.n_eggs = n_eggs;
-  nodes.tolerance = tolerance;
+  nodes.tolerance = WITHIN * tolerance;
   nodes.n = 0;
   prepare_directions ();
   find_nodes (&nodes, outline);
-  while (!lay_curve (&nodes, &outline->curve))
+  /* Coarser when that would be more pieces than there is room for. */
+  for (int i = 0; i < N_COARSER && !lay_curve (&nodes, &outline->curve); i++)
     nodes.tolerance *= 2;
 }
 
