@@ -187,14 +187,30 @@ sw_programme_new_standard (void)
 
 static void
 copy_parts (SwProgramme *self,
-              SwProgramme *copy)
+            SwProgramme *copy)
 {
   g_object_unref (copy->client);
   copy->client = sw_client_copy (self->client);
   g_object_unref (copy->clinic);
   copy->clinic = sw_clinic_copy (self->clinic);
+}
+
+/* The title, the pages and what there is to do. */
+static void
+copy_work (SwProgramme *self,
+           SwProgramme *copy,
+           gboolean     new_ids)
+{
+  sw_field_set_string (&copy->title, self->title);
   g_object_unref (copy->page_plan);
   copy->page_plan = sw_page_plan_copy (self->page_plan);
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
+      g_autoptr (SwSession) session_copy = sw_session_copy (session, new_ids);
+
+      g_list_store_append (copy->sessions, session_copy);
+    }
 }
 
 /* Answers and issues never change, so that both programmes may hold the same ones. */
@@ -227,18 +243,11 @@ sw_programme_copy (SwProgramme *self)
 
   copy = sw_programme_new (self->id);
   copy_parts (self, copy);
-  sw_field_set_string (&copy->title, self->title);
+  copy_work (self, copy, FALSE);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   share_all (self->answers, copy->answers);
   share_all (self->issues, copy->issues);
 
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
-    {
-      g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
-      g_autoptr (SwSession) session_copy = sw_session_copy (session, FALSE);
-
-      g_list_store_append (copy->sessions, session_copy);
-    }
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->measurements)); i++)
     {
       g_autoptr (SwMeasurement) measurement = g_list_model_get_item (G_LIST_MODEL (self->measurements), i);
@@ -248,6 +257,33 @@ sw_programme_copy (SwProgramme *self)
     }
 
   return copy;
+}
+
+/**
+ * sw_programme_new_from:
+ * @self: a programme
+ *
+ * Begins a programme for another client with what is in this one. All that is about the client or was decided for
+ * him or her stays behind: measurements, answers to findings, issues, and of the client all but the paper, the
+ * units and the language of the pages. The clinic is left empty, too.
+ *
+ * Returns: (transfer full): a new programme with ids of its own
+ */
+SwProgramme *
+sw_programme_new_from (SwProgramme *self)
+{
+  SwProgramme *new;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  new = sw_programme_new (NULL);
+  copy_work (self, new, TRUE);
+  g_object_set (new->client,
+                "paper", sw_client_get_paper (self->client),
+                "units", sw_client_get_units (self->client),
+                "language", sw_client_get_language (self->client),
+                NULL);
+  return new;
 }
 
 static void

@@ -25,6 +25,7 @@ G_DECLARE_FINAL_TYPE (SwProgramme, sw_programme, SW, PROGRAMME, GObject)
 SwProgramme *sw_programme_new (const char *id);
 SwProgramme *sw_programme_new_standard (void);
 SwProgramme *sw_programme_copy (SwProgramme *self);
+SwProgramme *sw_programme_new_from (SwProgramme *self);
 char *sw_programme_dup_code (SwProgramme *self);
 const char *sw_programme_get_id (SwProgramme *self);
 const char *sw_programme_get_title (SwProgramme *self);

@@ -73,6 +73,8 @@ struct _SwClientForm
   GStrv languages;           /* tags, in the order of the drop-down */
   SwCatalogue *catalogue;    /* the languages are those of; only compared */
   guint n_exercises;
+  const Field *typed;        /* the field edited last, and the history's mark after that */
+  guint64 typed_mark;
 
   GtkWidget *box;
   GtkWidget *widgets[G_N_ELEMENTS (fields)];
@@ -143,13 +145,56 @@ show_value (GtkWidget    *widget,
     gtk_editable_set_text (GTK_EDITABLE (widget), g_value_get_string (value));
 }
 
+/* Whether an edit of @field goes on with what was being typed in it, and nothing was done meanwhile: no other edit, no
+ * undo, no save. */
+static gboolean
+is_typing_on (SwClientForm *self,
+              const Field  *field)
+{
+  SwHistory *history = sw_document_get_history (self->document);
+
+  return self->typed == field && self->typed_mark == sw_history_get_mark (history)
+         && sw_history_get_modified (history) && !sw_history_get_can_redo (history);
+}
+
+/* A reason for keeping what a finding speaks against was weighed for one client. When a client who had a name or a birth
+ * year gets another, such reasons go: each finding that must be answered is to be weighed again. Emptying the field is
+ * how another name begins. The answers go in a step before the edit, so that no undo shows them with the new client. */
+static void
+forget_answers (SwClientForm *self,
+                const Field  *field,
+                const GValue *value)
+{
+  SwProgramme *programme = sw_document_get_programme (self->document);
+  SwClient *client = sw_programme_get_client (programme);
+  GListStore *answers = sw_programme_get_answers (programme);
+  guint n_answers = g_list_model_get_n_items (G_LIST_MODEL (answers));
+  const char *name = sw_client_get_name (client);
+  int birth_year = sw_client_get_birth_year (client);
+  gboolean another = FALSE;
+
+  if (field->owner == OWNER_CLIENT && strcmp (field->property, "name") == 0)
+    another = *name != '\0' && strcmp (name, g_value_get_string (value)) != 0;
+  else if (field->owner == OWNER_CLIENT && strcmp (field->property, "birth-year") == 0)
+    another = birth_year != 0 && birth_year != g_value_get_int (value);
+  if (!another || n_answers == 0 || is_typing_on (self, field))
+    return;
+
+  sw_history_splice (sw_document_get_history (self->document), _("Take back the reasons given for another client"),
+                     answers, 0, n_answers, NULL, 0);
+  gtk_widget_activate_action (GTK_WIDGET (self), "win.tell-answers-gone", NULL);
+}
+
 static void
 edited_cb (SwClientForm *self,
            GtkWidget    *widget)
 {
+  SwHistory *history;
+
   if (self->document == NULL || self->refreshing)
     return;
 
+  history = sw_document_get_history (self->document);
   for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
     {
       g_auto (GValue) value = G_VALUE_INIT;
@@ -161,9 +206,11 @@ edited_cb (SwClientForm *self,
       read_widget (widget, &value);
       /* What is typed goes together; one logo after another does not. */
       if (SW_IS_LOGO_FIELD (widget))
-        sw_history_stop_merging (sw_document_get_history (self->document));
-      sw_history_set (sw_document_get_history (self->document), _(fields[i].label), owner, fields[i].property,
-                      &value);
+        sw_history_stop_merging (history);
+      forget_answers (self, &fields[i], &value);
+      sw_history_set (history, _(fields[i].label), owner, fields[i].property, &value);
+      self->typed = &fields[i];
+      self->typed_mark = sw_history_get_mark (history);
     }
 }
 
@@ -299,6 +346,7 @@ sw_client_form_set_document (SwClientForm *self,
   if (!g_set_object (&self->document, document))
     return;
 
+  self->typed = NULL;
   g_clear_pointer (&self->languages, g_strfreev);
   sw_measurement_list_set_document (self->measurements, document);
   sw_client_form_refresh (self);

@@ -18,6 +18,8 @@ typedef struct
 
 static const Shortcut shortcuts[] = {
   { "app.new", { "<Control>n" }, N_ ("Programme"), N_ ("New programme"), SW_SHORTCUT_EVERYWHERE },
+  { "win.new-from-this", { "<Control><Shift>n" }, N_ ("Programme"), N_ ("New programme from this one, for another client"),
+    SW_SHORTCUT_EVERYWHERE },
   { "win.open", { "<Control>o" }, N_ ("Programme"), N_ ("Open a programme"), SW_SHORTCUT_EVERYWHERE },
   { "win.save", { "<Control>s" }, N_ ("Programme"), N_ ("Save"), SW_SHORTCUT_EVERYWHERE },
   { "win.save-as", { "<Control><Shift>s" }, N_ ("Programme"), N_ ("Save a copy under another name"),

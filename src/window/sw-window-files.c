@@ -95,6 +95,26 @@ open_chosen_cb (GObject      *object,
     sw_window_open (window_to_open_in (SW_WINDOW (object)), path);
 }
 
+/* For another client; the clinic's details are those of this clinic, whoever made the programme it begins with. */
+static void
+new_from_this_activated_cb (GSimpleAction *action,
+                            GVariant      *parameter,
+                            gpointer       data)
+{
+  SwWindow *self = data;
+  g_autoptr (SwProgramme) programme = sw_programme_new_from (sw_document_get_programme (self->document));
+  g_autoptr (SwDocument) document = NULL;
+  SwWindow *window = sw_window_new (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
+
+  (void) action;
+  (void) parameter;
+  sw_clinic_defaults_load (sw_programme_get_clinic (programme));
+  document = sw_document_new (programme, NULL);
+  sw_history_set_saved_mark (sw_document_get_history (document), G_MAXUINT64);
+  sw_window_set_document (window, document, NULL);
+  gtk_window_present (GTK_WINDOW (window));
+}
+
 static void
 open_activated_cb (GSimpleAction *action,
                    GVariant      *parameter,
@@ -385,6 +405,7 @@ discard_and_close_activated_cb (GSimpleAction *action,
 }
 
 static const GActionEntry entries[] = {
+  { .name = "new-from-this", .activate = new_from_this_activated_cb },
   { .name = "open", .activate = open_activated_cb },
   { .name = "save", .activate = save_activated_cb },
   { .name = "save-as", .activate = save_as_activated_cb },

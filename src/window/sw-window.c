@@ -191,6 +191,17 @@ findings_activated_cb (GSimpleAction *action,
 }
 
 static void
+tell_answers_gone_activated_cb (GSimpleAction *action,
+                                GVariant      *parameter,
+                                gpointer       data)
+{
+  (void) action;
+  (void) parameter;
+  sw_window_show_toast (data, _ ("Another client: the reasons for keeping findings are taken back. Undo brings them back."),
+                        NULL, NULL);
+}
+
+static void
 shortcuts_activated_cb (GSimpleAction *action,
                         GVariant      *parameter,
                         gpointer       data)
@@ -241,6 +252,7 @@ static const GActionEntry entries[] = {
   { .name = "focus-canvas", .activate = focus_canvas_activated_cb },
   { .name = "focus-form", .activate = focus_form_activated_cb },
   { .name = "findings", .activate = findings_activated_cb },
+  { .name = "tell-answers-gone", .activate = tell_answers_gone_activated_cb },
   { .name = "shortcuts", .activate = shortcuts_activated_cb },
   { .name = "menu", .activate = menu_activated_cb },
   { .name = "about", .activate = about_activated_cb },

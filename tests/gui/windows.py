@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""Several windows and what they must not do to each other: two files at once, an offer that nobody answers, and a
-colleague's programme that must not become the clinic's own."""
+"""Several windows and what they must not do to each other: two files at once, an offer that nobody answers, a
+colleague's programme that must not become the clinic's own, and a client whose answers must not be the next one's."""
 import glob
 import os
 import shutil
@@ -120,6 +120,28 @@ def recovered_stays(work):
         os.unlink(draft)
 
 
+def another_client(work):
+    """A programme for the next client: begun from this one, or this one with another name."""
+    g = work.start()
+    g.wait("row", "Sit to stand, *")
+    g.key("ctrl+shift+n")
+    check(g._until(lambda: len(titles(g)) == 2, 20), f"no window for the new programme: {titles(g)}")
+    check(any("Greta" not in title for title in titles(g)), f"the new programme has the client's name: {titles(g)}")
+    g.wait("label", "not saved yet")
+    g.wait("row", "Sit to stand, *")
+    g.key("ctrl+w")
+    g.wait("button", "Close without saving")
+    g.press("button", "Close without saving")
+    check(g._until(lambda: len(titles(g)) == 1, 20), f"still there: {titles(g)}")
+
+    g.set("text", "Name", "Robin Carter")
+    g.wait("label", "Another client: *")
+    g.key("ctrl+z", "ctrl+z")
+    g.wait("label", "garden.setwright")
+    g.key("ctrl+q")
+    ends(g)
+
+
 def test(work):
     shutil.copy(work.file, work.path("kept"))
     both_files_open(work)
@@ -127,6 +149,7 @@ def test(work):
     shutil.copy(work.path("kept"), work.file)
     offer(work)
     recovered_stays(work)
+    another_client(work)
 
 
 run(test)

@@ -236,6 +236,54 @@ test_programme_copy (void)
   g_assert_cmpstr (sw_client_get_name (sw_programme_get_client (copy)), ==, "Ada");
 }
 
+/* Another client: the work goes over, nothing that is about the one before. */
+static void
+test_programme_new_from (void)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
+  g_autoptr (SwProgramme) new = NULL;
+  g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
+  g_autoptr (SwSection) section = g_list_model_get_item (G_LIST_MODEL (sw_session_get_sections (session)), 1);
+  g_autoptr (SwAnswer) answer = sw_answer_new ("k", "because", "2026-11-20", "T", NULL);
+  g_autoptr (SwIssue) issue = sw_issue_new ("2026-11-20", "print", "", "", NULL);
+  g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-11-20", "stands", SW_MEASURE_SECONDS);
+  SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
+  g_autoptr (SwItem) member = sample_item ("m", "3 x 12");
+  g_autoptr (GPtrArray) items = NULL;
+  g_autoptr (SwClient) expected = sw_client_new ();
+  g_autoptr (SwClinic) nothing = sw_clinic_new ();
+
+  g_list_store_append (sw_item_get_items (circuit), member);
+  sample_append (section, circuit);
+  g_list_store_append (sw_programme_get_answers (programme), answer);
+  g_list_store_append (sw_programme_get_issues (programme), issue);
+  g_list_store_append (sw_programme_get_measurements (programme), measurement);
+  g_object_set (programme, "title", "Strong legs", NULL);
+  g_object_set (sw_programme_get_page_plan (programme), "layout", SW_LAYOUT_COMPACT, NULL);
+  g_object_set (sw_programme_get_clinic (programme), "phone", "555 0199", NULL);
+  g_object_set (sw_programme_get_client (programme), "name", "Ada", "birth-year", 1950, "goals", "Stairs",
+                "precautions", (guint64) SW_SET (SW_PRECAUTION_FALL_RISK), "other-precautions", "Dizzy at times",
+                "minutes", 20, "equipment", (guint64) SW_SET (SW_EQUIPMENT_CHAIR), "dominant-side", SW_BODY_SIDE_LEFT,
+                "text-points", 20.0, "paper", SW_PAPER_LETTER, "units", SW_UNITS_LB, "language", "es", NULL);
+  g_object_set (expected, "paper", SW_PAPER_LETTER, "units", SW_UNITS_LB, "language", "es", NULL);
+
+  new = sw_programme_new_from (programme);
+  g_assert_cmpstr (sw_programme_get_id (new), !=, sw_programme_get_id (programme));
+  g_assert_cmpstr (sw_programme_get_title (new), ==, "Strong legs");
+  g_assert_cmpint (sw_page_plan_get_layout (sw_programme_get_page_plan (new)), ==, SW_LAYOUT_COMPACT);
+  assert_equal_objects (G_OBJECT (sw_programme_get_client (new)), G_OBJECT (expected));
+  assert_equal_objects (G_OBJECT (sw_programme_get_clinic (new)), G_OBJECT (nothing));
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_answers (new))), ==, 0);
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_issues (new))), ==, 0);
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_measurements (new))), ==, 0);
+
+  items = sw_programme_dup_items (new);
+  g_assert_cmpuint (items->len, ==, 2);
+  g_assert_cmpstr (sw_item_get_id (items->pdata[0]), !=, "c");
+  g_assert_cmpstr (sw_item_get_id (items->pdata[1]), !=, "m");
+  g_assert_cmpint (sw_item_get_dose (items->pdata[1])->sets, ==, 3);
+}
+
 static void
 test_find (void)
 {
@@ -365,6 +413,7 @@ main (int   argc,
   g_test_add_func ("/model/documents/notify", test_notify);
   g_test_add_func ("/model/documents/copy", test_copy);
   g_test_add_func ("/model/documents/programme-copy", test_programme_copy);
+  g_test_add_func ("/model/documents/programme-new-from", test_programme_new_from);
   g_test_add_func ("/model/documents/find", test_find);
   g_test_add_func ("/model/documents/snapshots", test_snapshots);
   g_test_add_func ("/model/documents/language", test_language);
