@@ -157,13 +157,14 @@ measure_card (SwTelling  *telling,
               guint       n_first)
 {
   SwComposer *self = telling->composer;
+  gboolean measures = self->measures;
   guint n_tags = self->tags.all->len;
   int n_exercises = self->n_exercises;
   SwFlow flow = sw_composer_begin (self);
 
   self->measures = TRUE;
   add_card (&flow, telling, heading, n_first);
-  self->measures = FALSE;
+  self->measures = measures;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   self->n_exercises = n_exercises;

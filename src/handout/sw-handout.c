@@ -152,18 +152,22 @@ lay_out_wall_so (SwHandout    *self,
   return lay_out (self, programme, NULL, error);
 }
 
-/* The arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside the
- * picture saves height where the page is wide. */
+/* Finds the arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside
+ * the picture saves height where the page is wide. @measures: whether the cards are only measured. */
 static gboolean
-arrange_wall (SwHandout    *self,
-              SwProgramme  *programme,
-              GError      **error)
+find_wall (SwHandout    *self,
+           SwProgramme  *programme,
+           gboolean      measures,
+           Wall         *best,
+           GError      **error)
 {
   static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
   SwComposer *composer = &self->composer;
   const SwStyle *style = &composer->style;
-  Wall best = { .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
+  gboolean done = TRUE;
 
+  *best = (Wall){ .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
+  composer->measures = measures;
   for (int way = 0; way < 2; way++)
     for (int n = sw_style_get_least_cards (style); n <= sw_style_get_most_cards (style); n++)
       for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
@@ -177,16 +181,33 @@ arrange_wall (SwHandout    *self,
           wall.height_pt = shares[i] * picture_pt;
           if (wall.beside && card_pt - picture_pt < FEWEST_BESIDE * 0.5 * style->body_pt)
             continue;
-          if (best.n_pages == 1 && wall.height_pt <= best.height_pt)
+          if (best->n_pages == 1 && wall.height_pt <= best->height_pt)
             continue;
-          if (!lay_out_wall_so (self, programme, &wall, error))
-            return FALSE;
+          done = done && lay_out_wall_so (self, programme, &wall, error);
           wall.n_pages = self->pages.n_pages;
-          if (wall.n_pages < best.n_pages || (wall.n_pages == best.n_pages && wall.height_pt > best.height_pt))
-            best = wall;
+          if (wall.n_pages < best->n_pages || (wall.n_pages == best->n_pages && wall.height_pt > best->height_pt))
+            *best = wall;
         }
 
-  return lay_out_wall_so (self, programme, &best, error);
+  composer->measures = FALSE;
+  return done;
+}
+
+/* Many arrangements are tried, so the cards are only measured for it. In languages whose texts need several fonts that
+ * may be off by a line and so by a page; then they are set down each time. */
+static gboolean
+arrange_wall (SwHandout    *self,
+              SwProgramme  *programme,
+              GError      **error)
+{
+  Wall best;
+
+  if (!find_wall (self, programme, TRUE, &best, error) || !lay_out_wall_so (self, programme, &best, error))
+    return FALSE;
+  if (self->pages.n_pages == best.n_pages)
+    return TRUE;
+
+  return find_wall (self, programme, FALSE, &best, error) && lay_out_wall_so (self, programme, &best, error);
 }
 
 /* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
@@ -481,7 +502,11 @@ sw_handout_draw_page (SwHandout *self,
   g_return_if_fail (SW_IS_HANDOUT (self));
   g_return_if_fail (page >= 0 && page < self->pages.n_pages);
 
+  cairo_save (cr);
+  /* On a screen the pictures are most of the work; the eye sees no difference there, and paper has no pixels. */
+  cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
   sw_pages_paint (&self->pages, &self->composer, &self->furniture, page, cr, NULL);
+  cairo_restore (cr);
 }
 
 /**

@@ -14,6 +14,7 @@ measure_part (SwTelling *telling,
               double     width_pt)
 {
   SwComposer *self = telling->composer;
+  gboolean measures = self->measures;
   guint n_tags = self->tags.all->len;
   SwFlow flow = sw_composer_begin (self);
   double top_pt = flow.y_pt;
@@ -21,7 +22,7 @@ measure_part (SwTelling *telling,
   flow.width_pt = width_pt;
   self->measures = TRUE;
   add (&flow, telling, 0.0);
-  self->measures = FALSE;
+  self->measures = measures;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   return flow.y_pt - top_pt;
