@@ -312,6 +312,7 @@ sw_compose_exercise (SwComposer  *self,
 {
   SwTelling telling;
 
+  sw_measured_begin_part (self->measured);
   sw_telling_init (&telling, self, item, client);
   if (!sw_telling_load_figure (&telling, error))
     return FALSE;

@@ -13,6 +13,8 @@ struct _SwMeasured
   double least_pt;
   char *language;
   guint pass;
+  guint part;
+  GPtrArray *parts;    /* of each part of the handout the keys of the texts that were made for it */
   GHashTable *texts;   /* text with role and width -> Text */
   GHashTable *rulers;  /* text with role -> SwRuler */
   GHashTable *figures; /* Solved, its own key */
@@ -124,6 +126,7 @@ sw_measured_new (SwPaper     paper,
   self->text_points = text_points;
   self->least_pt = least_pt;
   self->language = g_strdup (language);
+  self->parts = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
   self->texts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, text_free);
   self->rulers = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) sw_ruler_unref);
   self->figures = g_hash_table_new_full (solved_hash, solved_equal, solved_free, NULL);
@@ -177,6 +180,7 @@ sw_measured_free (SwMeasured *self)
     return;
 
   g_free (self->language);
+  g_ptr_array_unref (self->parts);
   g_hash_table_unref (self->texts);
   g_hash_table_unref (self->rulers);
   g_hash_table_unref (self->figures);
@@ -194,15 +198,59 @@ sw_measured_follows (const SwMeasured *self)
   return self->before != NULL;
 }
 
+/* The keys of the texts that are made now belong to the texts. */
+static GPtrArray *
+get_part (SwMeasured *self)
+{
+  while (self->parts->len <= self->part)
+    g_ptr_array_add (self->parts, g_ptr_array_new ());
+  return g_ptr_array_index (self->parts, self->part);
+}
+
+static void
+add_text (SwMeasured  *self,
+          char        *key,
+          PangoLayout *layout,
+          guint        pass)
+{
+  g_hash_table_insert (self->texts, key, text_new (layout, pass));
+  g_ptr_array_add (get_part (self), key);
+}
+
 /**
  * sw_measured_begin:
  *
- * Begins a pass of composing; the texts of the last one stay.
+ * Begins a pass of composing; the texts of the last one stay until the part they were made for has been composed again.
  */
 void
 sw_measured_begin (SwMeasured *self)
 {
   self->pass++;
+  self->part = 0;
+}
+
+/**
+ * sw_measured_begin_part:
+ *
+ * Begins the next part of the handout, the same one in each pass. Drops the texts that were made for the part that ends
+ * and are not in it this time, so that a long handout is never held twice.
+ */
+void
+sw_measured_begin_part (SwMeasured *self)
+{
+  GPtrArray *keys = get_part (self);
+
+  for (guint i = keys->len; i-- > 0;)
+    {
+      const char *key = g_ptr_array_index (keys, i);
+      const Text *text = g_hash_table_lookup (self->texts, key);
+
+      if (text->pass == self->pass)
+        continue;
+      g_ptr_array_remove_index_fast (keys, i);
+      g_hash_table_remove (self->texts, key);
+    }
+  self->part++;
 }
 
 static gboolean
@@ -224,6 +272,7 @@ void
 sw_measured_finish (SwMeasured *self)
 {
   self->before = NULL;
+  g_ptr_array_set_size (self->parts, 0);
   g_hash_table_foreach_remove (self->texts, is_left_over, self);
 }
 
@@ -244,10 +293,8 @@ sw_measured_get_layout (SwMeasured *self,
       const Text *known = g_hash_table_lookup (self->before->texts, key);
 
       if (known != NULL)
-        {
-          text = text_new (g_object_ref (known->layout), self->pass);
-          g_hash_table_insert (self->texts, g_strdup (key), text);
-        }
+        add_text (self, g_strdup (key), g_object_ref (known->layout), self->pass);
+      return known != NULL ? known->layout : NULL;
     }
   if (text == NULL)
     return NULL;
@@ -268,7 +315,7 @@ sw_measured_add_layout (SwMeasured  *self,
                         PangoLayout *layout,
                         gboolean     needed)
 {
-  g_hash_table_insert (self->texts, key, text_new (layout, needed ? self->pass : 0));
+  add_text (self, key, layout, needed ? self->pass : 0);
 }
 
 /**

@@ -28,6 +28,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwMeasured, sw_measured_free)
 
 gboolean sw_measured_follows (const SwMeasured *self);
 void sw_measured_begin (SwMeasured *self);
+void sw_measured_begin_part (SwMeasured *self);
 void sw_measured_finish (SwMeasured *self);
 PangoLayout *sw_measured_get_layout (SwMeasured *self,
                                      const char *key);
