@@ -64,6 +64,24 @@ add_attribute (PangoAttrList  *attributes,
   pango_attr_list_insert (attributes, attribute);
 }
 
+static PangoAttrList *
+new_attributes (SwComposer *self,
+                const char *strong)
+{
+  PangoAttrList *attributes;
+
+  if (strong == NULL && self->text_language == NULL)
+    return pango_attr_list_ref (self->plain);
+
+  attributes = pango_attr_list_copy (self->plain);
+  if (strong != NULL)
+    add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
+  if (self->text_language != NULL)
+    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (self->text_language)),
+                   sw_composer_get_strong_length (strong), G_MAXUINT);
+  return attributes;
+}
+
 static PangoLayout *
 new_layout (SwComposer *self,
             SwTextRole  role,
@@ -71,13 +89,11 @@ new_layout (SwComposer *self,
             const char *strong,
             const char *text)
 {
-  PangoLayout *layout = pango_layout_new (self->context);
-  g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
+  PangoLayout *layout = pango_layout_new (self->contexts[role]);
   g_autofree char *valid = g_utf8_make_valid (text, -1);
   g_autofree char *whole = strong != NULL ? join_strong (self, strong, valid) : g_strdup (valid);
-  g_autoptr (PangoAttrList) attributes = pango_attr_list_new ();
+  g_autoptr (PangoAttrList) attributes = new_attributes (self, strong);
 
-  pango_layout_set_font_description (layout, font);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
   pango_layout_set_line_spacing (layout, role <= SW_TEXT_NAME ? HEADING_LINE_FACTOR : LINE_FACTOR);
   pango_layout_set_width (layout, width);
@@ -85,13 +101,6 @@ new_layout (SwComposer *self,
   if (self->style.mirrored && !is_left_to_right (strong != NULL ? strong : valid))
     pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
 
-  if (strong != NULL)
-    add_attribute (attributes, pango_attr_weight_new (PANGO_WEIGHT_BOLD), 0, strlen (strong));
-  if (self->text_language != NULL)
-    add_attribute (attributes, pango_attr_language_new (pango_language_from_string (self->text_language)),
-                   sw_composer_get_strong_length (strong), G_MAXUINT);
-  /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
-  add_attribute (attributes, pango_attr_insert_hyphens_new (FALSE), 0, G_MAXUINT);
   pango_layout_set_text (layout, whole, -1);
   pango_layout_set_attributes (layout, attributes);
 

@@ -107,7 +107,16 @@ sw_composer_init (SwComposer             *self,
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
   self->style.mirrored = sw_phrases_is_right_to_left (phrases);
-  self->context = new_context (fonts, options->language, self->style.mirrored);
+  for (SwTextRole role = 0; role < G_N_ELEMENTS (self->contexts); role++)
+    {
+      g_autoptr (PangoFontDescription) font = sw_style_new_font (&self->style, role);
+
+      self->contexts[role] = new_context (fonts, options->language, self->style.mirrored);
+      pango_context_set_font_description (self->contexts[role], font);
+    }
+  self->plain = pango_attr_list_new ();
+  /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
+  pango_attr_list_insert (self->plain, pango_attr_insert_hyphens_new (FALSE));
   self->measured = sw_measured_new (options->paper, self->style.body_pt, self->style.least_pt, options->language,
                                     before);
   sw_composer_restart (self);
@@ -185,7 +194,9 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->heads, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_pointer (&self->links, g_array_unref);
-  g_clear_object (&self->context);
+  for (guint i = 0; i < G_N_ELEMENTS (self->contexts); i++)
+    g_clear_object (&self->contexts[i]);
+  g_clear_pointer (&self->plain, pango_attr_list_unref);
   g_clear_object (&self->logo);
   sw_tags_clear (&self->tags);
 }

@@ -20,7 +20,8 @@ G_BEGIN_DECLS
  * @form: whether boxes and lines can be filled in
  * @links: (element-type SwLink): what can be tapped wherever it is printed
  * @logo: (nullable): the clinic's logo
- * @context: where Pango measures
+ * @contexts: where Pango measures, one for each #SwTextRole, so that no text has to carry its font
+ * @plain: what holds for every text
  * @measured: every text measured and every picture solved so far; the same ones are asked for several times
  * @blocks: (element-type SwBlock): what has been composed so far
  * @tags: the structure so far
@@ -58,7 +59,8 @@ typedef struct
   gboolean form;
   GArray *links;
   SwLogoPicture *logo;
-  PangoContext *context;
+  PangoContext *contexts[SW_TEXT_FURNITURE + 1];
+  PangoAttrList *plain;
   SwMeasured *measured;
   GPtrArray *blocks;
   SwTags tags;

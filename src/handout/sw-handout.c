@@ -351,7 +351,7 @@ sw_handout_new_after (SwProgramme             *programme,
   load_logo (self, programme);
   /* What was measured before was checked then: loading the fonts is most of what an edit would cost. */
   if (!sw_measured_follows (self->composer.measured)
-      && !sw_font_check (self->composer.context, &self->composer.style, phrases, error))
+      && !sw_font_check (self->composer.contexts[SW_TEXT_BODY], &self->composer.style, phrases, error))
     return NULL;
   if (!lay_out_as_planned (self, programme, error))
     return NULL;
