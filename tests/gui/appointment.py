@@ -5,7 +5,7 @@ import os
 import subprocess
 
 import gui
-from steps import check, ends, names, run, save
+from steps import check, ends, names, run, save, save_pdf
 
 SESSION = "Session"
 
@@ -66,12 +66,7 @@ def test(work):
 
     # The PDF, by the keyboard alone.
     pdf = work.path("handout.pdf")
-    g.key("ctrl+e")
-    g.wait_window("Save the handout as PDF")
-    g.key("ctrl+a")
-    g.type(pdf)
-    g.key("Return")
-    g.wait("label", "The handout is saved.")
+    save_pdf(g, pdf)
     subprocess.run(["qpdf", "--check", pdf], check=True, capture_output=True)
     text = work.words(pdf)
     places = [text.find(row.rsplit(", ", 1)[0]) for row in order if " of " in row and ", section " not in row]

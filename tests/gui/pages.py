@@ -1,11 +1,10 @@
 #!/usr/bin/python3
 """How the pages look: another layout and back, a card pressed on the page, the summary on its side as PDF."""
-import os
 import re
 import subprocess
 
 import gui
-from steps import check, ends, run, save
+from steps import check, ends, run, save, save_pdf
 
 OPEN = ("button", "Layout: how the pages look")
 
@@ -66,16 +65,6 @@ def info(pdf):
     return subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
 
 
-def save_pdf(g, title, pdf):
-    g.key("ctrl+e")
-    g.wait_window(title)
-    g.key("ctrl+a")
-    g.type(pdf)
-    g.key("Return")
-    check(g._until(lambda: os.path.exists(pdf)), f"{pdf} was not saved")
-    g.wait("label", "The handout is saved.")
-
-
 def test(work):
     g = work.start()
     g.wait("row", "Sit to stand, *")
@@ -122,7 +111,7 @@ def test(work):
     g.key("Escape")
     g.wait_gone("checkbox", "Summary")
     form = work.path("form.pdf")
-    save_pdf(g, "Save the handout as PDF to fill in", form)
+    save_pdf(g, form, "Save the handout as PDF to fill in")
     check(re.search(r"^Form: +AcroForm$", info(form), re.MULTILINE), "the PDF cannot be filled in")
     open_choices(g)
 
@@ -139,7 +128,7 @@ def test(work):
         check('<pages layout="summary" landscape="yes" form="yes"/>' in file.read(), "the page plan was not saved")
 
     pdf = work.path("summary.pdf")
-    save_pdf(g, "Save the handout as PDF", pdf)
+    save_pdf(g, pdf)
     width, height = (float(size) for size in re.search(r"Page size: +([\d.]+) x ([\d.]+)", info(pdf)).groups())
     check(width > height, f"the PDF's page is {width} by {height} points")
     check("Stop and get help" in work.words(pdf), "the summary does not say when to stop")

@@ -50,6 +50,19 @@ def save(g, work):
     g.wait("label", os.path.basename(work.file), 10)
 
 
+def save_pdf(g, path, title="Save the handout as PDF"):
+    """Saves the handout by the keyboard alone, in a dialog of that title."""
+    g.key("ctrl+e")
+    g.wait_window(title)
+    g.expect("text", "Name:", "state", "focused")
+    g.key("ctrl+a")
+    g.type(path)
+    g.expect("text", "Name:", "text", path)
+    g.key("Return")
+    check(g._until(lambda: os.path.exists(path)), f"{path} was not saved")
+    g.wait("label", "The handout is saved.")
+
+
 def ends(g):
     """Waits until the program has ended by itself, well."""
     try:
