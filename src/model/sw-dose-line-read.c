@@ -10,6 +10,7 @@
 
 #include "sw-dose.h"
 
+#include "sw-dose-words.h"
 #include "sw-line.h"
 
 typedef enum
@@ -53,17 +54,11 @@ claim (Reader *self,
   return TRUE;
 }
 
-static gboolean
-take_cross (Reader *self)
-{
-  return sw_line_take_char (&self->at, 'x') || sw_line_take_char (&self->at, '*');
-}
-
 /* "x 3" after a hold: so many sets of it. */
 static gboolean
 read_times_held (Reader *self)
 {
-  if (!take_cross (self))
+  if (!sw_dose_words_take_cross (&self->at))
     return TRUE;
   if (!sw_line_take_int (&self->at, &self->dose.sets))
     return FALSE;
@@ -130,28 +125,6 @@ read_sets (Reader *self,
   return TRUE;
 }
 
-/* Takes "day" or "week" with the little words before it; 'd', 'w' or 0. */
-static char
-take_per (Reader *self)
-{
-  const char *start = self->at;
-
-  if (sw_line_take_word (&self->at, "daily", NULL))
-    return 'd';
-  if (sw_line_take_word (&self->at, "weekly", NULL))
-    return 'w';
-  if (sw_line_take_word (&self->at, "a", "per", "each", "every", "the", NULL) || sw_line_take_char (&self->at, '/'))
-    {
-      if (sw_line_take_word (&self->at, "day", NULL))
-        return 'd';
-      if (sw_line_take_word (&self->at, "week", "wk", NULL))
-        return 'w';
-    }
-
-  self->at = start;
-  return 0;
-}
-
 static gboolean
 read_frequency (Reader *self,
                 int     count,
@@ -167,23 +140,6 @@ read_frequency (Reader *self,
   return TRUE;
 }
 
-static SwBodySide
-take_body_side (Reader *self)
-{
-  SwBodySide side;
-
-  if (sw_line_take_word (&self->at, "right", "r", NULL))
-    side = SW_BODY_SIDE_RIGHT;
-  else if (sw_line_take_word (&self->at, "left", "l", NULL))
-    side = SW_BODY_SIDE_LEFT;
-  else
-    return SW_BODY_SIDE_NONE;
-
-  sw_line_take_word (&self->at, "side", "leg", "arm", "foot", "hand", NULL);
-  sw_line_take_word (&self->at, "only", NULL);
-  return side;
-}
-
 /* "+1 set left", "1 extra set on the left", after the number and the word for "more". */
 static gboolean
 read_extra (Reader *self,
@@ -197,80 +153,12 @@ read_extra (Reader *self,
   sw_line_take_word (&self->at, "extra", "more", NULL);
   sw_line_take_word (&self->at, "on", "for", NULL);
   sw_line_take_word (&self->at, "the", NULL);
-  side = take_body_side (self);
+  side = sw_dose_words_take_body_side (&self->at);
   if (side == SW_BODY_SIDE_NONE || count == 0 || !claim (self, PART_EXTRA))
     return FALSE;
 
   self->dose.extra_sets = count;
   self->dose.extra_side = side;
-  return TRUE;
-}
-
-static gboolean
-take_load_unit (Reader     *self,
-                SwLoadUnit *unit)
-{
-  if (sw_line_take_word (&self->at, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", NULL))
-    *unit = SW_LOAD_KG;
-  else if (sw_line_take_word (&self->at, "lb", "lbs", "pound", "pounds", NULL))
-    *unit = SW_LOAD_LB;
-  else if (sw_line_take_word (&self->at, "n", "newton", "newtons", NULL))
-    *unit = SW_LOAD_NEWTON;
-  else
-    return FALSE;
-
-  return TRUE;
-}
-
-/* The three or four numbers of a tempo; compact ones, "2020" and "30x0", only after the word "tempo". */
-static gboolean
-take_tempo (Reader   *self,
-            gboolean  compact,
-            SwTempo  *tempo)
-{
-  const char *start = self->at;
-  int value[4] = { 0, 0, 0, 0 };
-  int n = 0;
-
-  sw_line_skip_spaces (&self->at);
-  if (compact)
-    {
-      const char *p = self->at;
-
-      while (n < 4 && (g_ascii_isdigit (*p) || (*p == 'x' && n == 2)))
-        {
-          value[n++] = *p == 'x' ? -1 : *p - '0';
-          p++;
-        }
-      if (n >= 3 && !g_ascii_isalnum (*p) && *p != '-' && *p != '/' && *p != ':')
-        {
-          self->at = p;
-          *tempo = (SwTempo) { TRUE, value[0], value[1], value[2], value[3] };
-          return TRUE;
-        }
-      n = 0;
-      value[3] = 0;
-    }
-
-  while (n < 4)
-    {
-      if (n == 2 && sw_line_take_char (&self->at, 'x'))
-        value[n++] = -1;
-      else if (sw_line_take_int (&self->at, &value[n]))
-        n++;
-      else
-        break;
-      if (n == 4 || !(sw_line_take_char (&self->at, '-') || sw_line_take_char (&self->at, '/')
-                      || sw_line_take_char (&self->at, ':')))
-        break;
-    }
-  if (n < 3 || self->at[-1] == '-' || self->at[-1] == '/' || self->at[-1] == ':')
-    {
-      self->at = start;
-      return FALSE;
-    }
-
-  *tempo = (SwTempo) { TRUE, value[0], value[1], value[2], n > 3 ? value[3] : 0 };
   return TRUE;
 }
 
@@ -281,7 +169,7 @@ read_tempo (Reader   *self,
   SwTempo tempo;
 
   self->hint = _("write the tempo as “tempo 2-0-2-0”: lowering, pause, lifting, pause");
-  if (!take_tempo (self, compact, &tempo) || !claim (self, PART_TEMPO))
+  if (!sw_dose_words_take_tempo (&self->at, compact, &tempo) || !claim (self, PART_TEMPO))
     return FALSE;
 
   self->dose.tempo = tempo;
@@ -293,7 +181,7 @@ read_load (Reader *self)
 {
   SwLoad load;
 
-  if (!sw_line_take_decimal (&self->at, &load.value) || !take_load_unit (self, &load.unit)
+  if (!sw_line_take_decimal (&self->at, &load.value) || !sw_dose_words_take_load_unit (&self->at, &load.unit)
       || !claim (self, PART_LOAD))
     return FALSE;
 
@@ -329,9 +217,9 @@ read_counted (Reader *self)
   if (!sw_line_take_range (&self->at, &low, &high))
     return FALSE;
 
-  if (low == high && (take_cross (self) || sw_line_take_word (&self->at, "by", NULL)))
+  if (low == high && (sw_dose_words_take_cross (&self->at) || sw_line_take_word (&self->at, "by", NULL)))
     {
-      per = take_per (self);
+      per = sw_dose_words_take_per (&self->at);
       if (per != 0)
         return read_frequency (self, low, per);
       return read_sets (self, low) && read_reps (self);
@@ -353,7 +241,7 @@ read_counted (Reader *self)
     {
       if (sw_line_take_word (&self->at, "extra", "more", NULL))
         return read_extra (self, low);
-      if (sw_line_take_word (&self->at, "of", "by", NULL) || take_cross (self))
+      if (sw_line_take_word (&self->at, "of", "by", NULL) || sw_dose_words_take_cross (&self->at))
         return read_sets (self, low) && read_reps (self);
       return read_sets (self, low);
     }
@@ -366,12 +254,12 @@ read_counted (Reader *self)
     }
   if (sw_line_take_word (&self->at, "day", "days", NULL))
     {
-      take_per (self);
+      sw_dose_words_take_per (&self->at);
       return read_frequency (self, low, 'w');
     }
 
   sw_line_take_word (&self->at, "time", "times", NULL);
-  per = take_per (self);
+  per = sw_dose_words_take_per (&self->at);
   return per != 0 && read_frequency (self, low, per);
 }
 
@@ -411,7 +299,7 @@ read_number (Reader *self)
   const char *start = self->at;
   SwTempo tempo;
 
-  if (take_tempo (self, FALSE, &tempo))
+  if (sw_dose_words_take_tempo (&self->at, FALSE, &tempo))
     {
       self->at = start;
       return read_tempo (self, FALSE);
@@ -427,30 +315,6 @@ read_number (Reader *self)
     }
 
   return FALSE;
-}
-
-/* The number of an effort or pain limit, "6", "up to 6", "at most 6 of 10". */
-static gboolean
-take_rating (Reader *self,
-             int    *rating)
-{
-  int ten;
-
-  sw_line_take_word (&self->at, "limit", "below", "under", "max", "maximum", NULL);
-  if (sw_line_take_word (&self->at, "up", NULL))
-    sw_line_take_word (&self->at, "to", NULL);
-  if (sw_line_take_word (&self->at, "at", NULL))
-    sw_line_take_word (&self->at, "most", NULL);
-  if (sw_line_take_char (&self->at, '<'))
-    sw_line_take_char (&self->at, '=');
-  if (!sw_line_take_int (&self->at, rating))
-    return FALSE;
-
-  if (sw_line_take_char (&self->at, '/'))
-    return sw_line_take_int (&self->at, &ten) && ten == 10;
-  if (sw_line_take_word (&self->at, "of", "out of", NULL))
-    return sw_line_take_int (&self->at, &ten) && ten == 10;
-  return TRUE;
 }
 
 static gboolean
@@ -501,7 +365,7 @@ static gboolean
 read_worded_frequency (Reader *self,
                        int     count)
 {
-  char per = take_per (self);
+  char per = sw_dose_words_take_per (&self->at);
 
   self->hint = _("write how often as “5 days a week” or “2 times a day”");
   return per != 0 && read_frequency (self, count, per);
@@ -515,7 +379,7 @@ read_limit (Reader *self,
   int rating;
 
   self->hint = _("write a limit on the scale from 0 to 10, as “effort 6” or “pain 3”");
-  if (!take_rating (self, &rating) || !claim (self, part))
+  if (!sw_dose_words_take_rating (&self->at, &rating) || !claim (self, part))
     return FALSE;
 
   *limit = rating;
@@ -548,7 +412,7 @@ read_worded (Reader *self)
       sw_line_take_word (&self->at, "sides", "legs", "arms", "feet", "hands", NULL);
       return read_side (self, SW_SIDE_ALTERNATING);
     }
-  side = take_body_side (self);
+  side = sw_dose_words_take_body_side (&self->at);
   if (side != SW_BODY_SIDE_NONE)
     return read_side (self, side == SW_BODY_SIDE_RIGHT ? SW_SIDE_RIGHT : SW_SIDE_LEFT);
   if (sw_line_take_word (&self->at, "effort", "rpe", "exertion", NULL))
@@ -674,35 +538,5 @@ sw_dose_from_line (const char    *line,
     }
 
   *dose = reader.dose;
-  return TRUE;
-}
-
-/**
- * sw_tempo_from_string:
- * @text: three or four numbers such as "2-0-2" or "2-0-X-1"; "" for no tempo
- * @tempo: (out): the tempo; untouched on failure
- *
- * Returns: whether @text is a tempo, each phase from 0 to 60 seconds
- */
-gboolean
-sw_tempo_from_string (const char *text,
-                      SwTempo    *tempo)
-{
-  g_autofree char *simple = NULL;
-  SwTempo read = { 0 };
-  Reader reader = { 0 };
-
-  g_return_val_if_fail (text != NULL, FALSE);
-
-  if (!g_utf8_validate (text, -1, NULL))
-    return FALSE;
-  simple = sw_line_simplify (text);
-  reader.at = g_strstrip (simple);
-  if (*reader.at != '\0' && (!take_tempo (&reader, TRUE, &read) || *reader.at != '\0'))
-    return FALSE;
-  if (read.lower_s > 60 || read.low_pause_s > 60 || read.lift_s > 60 || read.top_pause_s > 60)
-    return FALSE;
-
-  *tempo = read;
   return TRUE;
 }

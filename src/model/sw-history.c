@@ -1,34 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Undo and redo of everything. A step is a group of edits that are undone together; an edit is either a
- * property that got another value or a run of a list that was replaced. Objects taken out of a list are
- * kept alive by the edit and come back as they were, so that later edits of them stay valid. */
+ * Undo and redo of everything. A step is a group of changes that are undone together. */
 #include "config.h"
-
-#include <math.h>
-#include <string.h>
 
 #include "sw-history.h"
 
-#include "sw-dose.h"
-#include "sw-logo.h"
-
-typedef struct
-{
-  GObject *object;       /* whose property was set, or the list */
-  GParamSpec *property;  /* NULL for a splice */
-  GValue before;
-  GValue after;
-  guint position;
-  GPtrArray *removed;
-  GPtrArray *added;
-} Edit;
+#include "sw-change.h"
 
 typedef struct
 {
   char *label;
-  guint64 mark;      /* of the state after this step; never used twice */
-  GPtrArray *edits;  /* of Edit */
+  guint64 mark;        /* of the state after this step; never used twice */
+  GPtrArray *changes;  /* of SwChange */
 } Step;
 
 struct _SwHistory
@@ -76,41 +59,10 @@ enum
 static guint signals[N_SIGNALS];
 
 static void
-edit_free (Edit *edit)
-{
-  g_object_unref (edit->object);
-  if (edit->property != NULL)
-    {
-      g_value_unset (&edit->before);
-      g_value_unset (&edit->after);
-    }
-  g_clear_pointer (&edit->removed, g_ptr_array_unref);
-  g_clear_pointer (&edit->added, g_ptr_array_unref);
-  g_free (edit);
-}
-
-static void
-edit_apply (Edit     *edit,
-            gboolean  forward)
-{
-  GPtrArray *out, *in;
-
-  if (edit->property != NULL)
-    {
-      g_object_set_property (edit->object, edit->property->name, forward ? &edit->after : &edit->before);
-      return;
-    }
-
-  out = forward ? edit->removed : edit->added;
-  in = forward ? edit->added : edit->removed;
-  g_list_store_splice (G_LIST_STORE (edit->object), edit->position, out->len, in->pdata, in->len);
-}
-
-static void
 step_free (Step *step)
 {
   g_free (step->label);
-  g_ptr_array_unref (step->edits);
+  g_ptr_array_unref (step->changes);
   g_free (step);
 }
 
@@ -120,38 +72,8 @@ step_new (const char *label)
   Step *step = g_new0 (Step, 1);
 
   step->label = g_strdup (label != NULL ? label : "");
-  step->edits = g_ptr_array_new_with_free_func ((GDestroyNotify) edit_free);
+  step->changes = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_change_free);
   return step;
-}
-
-/* Values of one property. Boxed ones are compared by what is in them; NaN, which says "not taken", is equal
- * to itself and to no number, while g_param_values_cmp() finds it equal to all of them. */
-static gboolean
-values_equal (GParamSpec   *property,
-              const GValue *a,
-              const GValue *b)
-{
-  if (G_VALUE_HOLDS (a, SW_TYPE_DOSE))
-    {
-      const SwDose *first = g_value_get_boxed (a);
-      const SwDose *second = g_value_get_boxed (b);
-
-      return first == second || (first != NULL && second != NULL && sw_dose_equal (first, second));
-    }
-  if (G_VALUE_HOLDS (a, SW_TYPE_LOGO))
-    return sw_logo_equal (g_value_get_boxed (a), g_value_get_boxed (b));
-  if (G_VALUE_HOLDS (a, G_TYPE_STRV))
-    {
-      const char * const *first = g_value_get_boxed (a);
-      const char * const *second = g_value_get_boxed (b);
-
-      return first == second || (first != NULL && second != NULL && g_strv_equal (first, second));
-    }
-
-  if (G_VALUE_HOLDS_DOUBLE (a) && (isnan (g_value_get_double (a)) || isnan (g_value_get_double (b))))
-    return isnan (g_value_get_double (a)) && isnan (g_value_get_double (b));
-
-  return g_param_values_cmp (property, a, b) == 0;
 }
 
 static void
@@ -183,17 +105,17 @@ announce (SwHistory *self)
   g_object_thaw_notify (G_OBJECT (self));
 }
 
-/* The edit of a step that is nothing but one property set, or NULL. */
-static Edit *
-lone_set (Step *step)
+/* The change of a step that is nothing but one property set, or NULL. */
+static SwChange *
+lone_value (Step *step)
 {
-  Edit *edit;
+  SwChange *change;
 
-  if (step->edits->len != 1)
+  if (step->changes->len != 1)
     return NULL;
 
-  edit = g_ptr_array_index (step->edits, 0);
-  return edit->property != NULL ? edit : NULL;
+  change = g_ptr_array_index (step->changes, 0);
+  return sw_change_is_of_value (change) ? change : NULL;
 }
 
 /* Joins @step to the one before when both set the same property; together they may come to nothing. */
@@ -201,21 +123,20 @@ static gboolean
 merge (SwHistory *self,
        Step      *step)
 {
-  Edit *next = lone_set (step);
+  SwChange *next = lone_value (step);
   Step *last_step;
-  Edit *last;
+  SwChange *last;
 
   if (!self->may_merge || self->n_done == 0 || next == NULL)
     return FALSE;
 
   last_step = g_ptr_array_index (self->steps, self->n_done - 1);
-  last = lone_set (last_step);
-  if (last == NULL || last->object != next->object || last->property != next->property)
+  last = lone_value (last_step);
+  if (last == NULL || !sw_change_join (last, next))
     return FALSE;
 
-  g_value_copy (&next->after, &last->after);
   last_step->mark = ++self->last_mark;
-  if (values_equal (last->property, &last->before, &last->after))
+  if (sw_change_is_none (last))
     {
       g_ptr_array_set_size (self->steps, (int) self->n_done - 1);
       self->n_done--;
@@ -231,7 +152,7 @@ close_step (SwHistory *self)
 {
   Step *step = g_steal_pointer (&self->open);
 
-  if (step->edits->len == 0)
+  if (step->changes->len == 0)
     {
       step_free (step);
       return;
@@ -243,22 +164,22 @@ close_step (SwHistory *self)
       step->mark = ++self->last_mark;
       g_ptr_array_add (self->steps, step);
       self->n_done++;
-      self->may_merge = lone_set (step) != NULL;
+      self->may_merge = lone_value (step) != NULL;
     }
 
   announce (self);
   g_signal_emit (self, signals[SIGNAL_CHANGED], 0);
 }
 
-/* Does the edit and keeps it, in the open step or one of its own. */
+/* Makes the change and keeps it, in the open step or one of its own. */
 static void
 record (SwHistory  *self,
         const char *label,
-        Edit       *edit)
+        SwChange   *change)
 {
   sw_history_begin (self, label);
-  g_ptr_array_add (self->open->edits, edit);
-  edit_apply (edit, TRUE);
+  g_ptr_array_add (self->open->changes, change);
+  sw_change_apply (change, TRUE);
   sw_history_end (self);
 }
 
@@ -414,7 +335,7 @@ sw_history_set (SwHistory    *self,
                 const GValue *value)
 {
   GParamSpec *pspec;
-  Edit *edit;
+  g_autoptr (SwChange) change = NULL;
 
   g_return_if_fail (SW_IS_HISTORY (self));
   g_return_if_fail (G_IS_OBJECT (object));
@@ -422,128 +343,9 @@ sw_history_set (SwHistory    *self,
   g_return_if_fail (pspec != NULL && (pspec->flags & G_PARAM_READWRITE) == G_PARAM_READWRITE);
   g_return_if_fail (G_VALUE_HOLDS (value, pspec->value_type));
 
-  edit = g_new0 (Edit, 1);
-  edit->object = g_object_ref (object);
-  edit->property = pspec;
-  g_value_init (&edit->before, pspec->value_type);
-  g_value_init (&edit->after, pspec->value_type);
-  g_object_get_property (object, property, &edit->before);
-  g_value_copy (value, &edit->after);
-
-  /* A value out of the property's range would be refused there and then undone into something else. */
-  if ((pspec->flags & G_PARAM_LAX_VALIDATION) == 0)
-    g_param_value_validate (pspec, &edit->after);
-  if (values_equal (pspec, &edit->before, &edit->after))
-    {
-      edit_free (edit);
-      return;
-    }
-
-  record (self, label, edit);
-}
-
-/**
- * sw_history_set_string:
- * @self: a history
- * @label: what undo will name
- * @object: (type GObject): whose property
- * @property: a string property
- * @value: (nullable): the new text; NULL counts as ""
- *
- * See sw_history_set().
- */
-void
-sw_history_set_string (SwHistory  *self,
-                       const char *label,
-                       gpointer    object,
-                       const char *property,
-                       const char *value)
-{
-  g_auto (GValue) boxed = G_VALUE_INIT;
-
-  g_value_init (&boxed, G_TYPE_STRING);
-  g_value_set_static_string (&boxed, value != NULL ? value : "");
-  sw_history_set (self, label, object, property, &boxed);
-}
-
-/**
- * sw_history_set_boxed:
- * @self: a history
- * @label: what undo will name
- * @object: (type GObject): whose property
- * @property: a boxed property, such as "dose"
- * @value: the new value; copied
- *
- * See sw_history_set().
- */
-void
-sw_history_set_boxed (SwHistory     *self,
-                      const char    *label,
-                      gpointer       object,
-                      const char    *property,
-                      gconstpointer  value)
-{
-  g_auto (GValue) boxed = G_VALUE_INIT;
-  GParamSpec *pspec;
-
-  g_return_if_fail (G_IS_OBJECT (object));
-  pspec = g_object_class_find_property (G_OBJECT_GET_CLASS (object), property);
-  g_return_if_fail (pspec != NULL && G_TYPE_IS_BOXED (pspec->value_type));
-
-  g_value_init (&boxed, pspec->value_type);
-  g_value_set_static_boxed (&boxed, value);
-  sw_history_set (self, label, object, property, &boxed);
-}
-
-/**
- * sw_history_set_int:
- * @self: a history
- * @label: what undo will name
- * @object: (type GObject): whose property
- * @property: an int, enum, boolean, double, int64 or uint64 property
- * @value: the new value; a set such as the days goes in as the same bits
- *
- * See sw_history_set().
- */
-void
-sw_history_set_int (SwHistory  *self,
-                    const char *label,
-                    gpointer    object,
-                    const char *property,
-                    gint64      value)
-{
-  g_auto (GValue) number = G_VALUE_INIT;
-  GParamSpec *pspec;
-
-  g_return_if_fail (G_IS_OBJECT (object));
-  pspec = g_object_class_find_property (G_OBJECT_GET_CLASS (object), property);
-  g_return_if_fail (pspec != NULL);
-
-  g_value_init (&number, pspec->value_type);
-  switch (G_TYPE_FUNDAMENTAL (pspec->value_type))
-    {
-    case G_TYPE_INT:
-      g_value_set_int (&number, (int) CLAMP (value, G_MININT, G_MAXINT));
-      break;
-    case G_TYPE_ENUM:
-      g_value_set_enum (&number, (int) value);
-      break;
-    case G_TYPE_BOOLEAN:
-      g_value_set_boolean (&number, value != 0);
-      break;
-    case G_TYPE_DOUBLE:
-      g_value_set_double (&number, (double) value);
-      break;
-    case G_TYPE_INT64:
-      g_value_set_int64 (&number, value);
-      break;
-    case G_TYPE_UINT64:
-      g_value_set_uint64 (&number, (guint64) value);
-      break;
-    default:
-      g_return_if_reached ();
-    }
-  sw_history_set (self, label, object, property, &number);
+  change = sw_change_new_value (object, pspec, value);
+  if (!sw_change_is_none (change))
+    record (self, label, g_steal_pointer (&change));
 }
 
 /**
@@ -568,26 +370,12 @@ sw_history_splice (SwHistory  *self,
                    gpointer   *additions,
                    guint       n_additions)
 {
-  Edit *edit;
-
   g_return_if_fail (SW_IS_HISTORY (self));
   g_return_if_fail (G_IS_LIST_STORE (list));
   g_return_if_fail (position + n_removals <= g_list_model_get_n_items (G_LIST_MODEL (list)));
 
-  if (n_removals == 0 && n_additions == 0)
-    return;
-
-  edit = g_new0 (Edit, 1);
-  edit->object = G_OBJECT (g_object_ref (list));
-  edit->position = position;
-  edit->removed = g_ptr_array_new_with_free_func (g_object_unref);
-  edit->added = g_ptr_array_new_with_free_func (g_object_unref);
-  for (guint i = 0; i < n_removals; i++)
-    g_ptr_array_add (edit->removed, g_list_model_get_item (G_LIST_MODEL (list), position + i));
-  for (guint i = 0; i < n_additions; i++)
-    g_ptr_array_add (edit->added, g_object_ref (additions[i]));
-
-  record (self, label, edit);
+  if (n_removals > 0 || n_additions > 0)
+    record (self, label, sw_change_new_splice (list, position, n_removals, additions, n_additions));
 }
 
 /**
@@ -622,8 +410,8 @@ sw_history_undo (SwHistory *self)
     return;
 
   step = g_ptr_array_index (self->steps, --self->n_done);
-  for (guint i = step->edits->len; i > 0; i--)
-    edit_apply (g_ptr_array_index (step->edits, i - 1), FALSE);
+  for (guint i = step->changes->len; i > 0; i--)
+    sw_change_apply (g_ptr_array_index (step->changes, i - 1), FALSE);
 
   self->may_merge = FALSE;
   announce (self);
@@ -648,8 +436,8 @@ sw_history_redo (SwHistory *self)
     return;
 
   step = g_ptr_array_index (self->steps, self->n_done++);
-  for (guint i = 0; i < step->edits->len; i++)
-    edit_apply (g_ptr_array_index (step->edits, i), TRUE);
+  for (guint i = 0; i < step->changes->len; i++)
+    sw_change_apply (g_ptr_array_index (step->changes, i), TRUE);
 
   self->may_merge = FALSE;
   announce (self);

@@ -6,8 +6,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
-#include "sw-handout.h"
 #include "sw-pages-button.h"
+#include "sw-pages-make.h"
 #include "sw-preview-page.h"
 #include "sw-preview.h"
 #include "sw-shortcuts.h"
@@ -49,68 +49,6 @@ struct _SwPreview
 };
 
 G_DEFINE_FINAL_TYPE (SwPreview, sw_preview, GTK_TYPE_WIDGET)
-
-/* Making pages */
-
-typedef struct
-{
-  SwProgramme *programme; /* a copy for the worker alone */
-  SwHandoutOptions options;
-  SwMeasured *before;     /* of the handout shown, or NULL */
-  char *language;
-  char *date;
-} Request;
-
-static void
-request_free (gpointer data)
-{
-  Request *request = data;
-
-  g_object_unref (request->programme);
-  g_clear_pointer (&request->before, sw_measured_free);
-  g_free (request->language);
-  g_free (request->date);
-  g_free (request);
-}
-
-static Request *
-request_new (SwProgramme *programme,
-             SwHandout   *shown)
-{
-  Request *request = g_new0 (Request, 1);
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  request->programme = sw_programme_copy (programme);
-  request->before = shown != NULL ? sw_handout_dup_measured (shown) : NULL;
-  request->date = g_date_time_format (now, "%Y-%m-%d");
-  sw_handout_options_init (&request->options, request->programme, request->date);
-  request->language = g_strdup (request->options.language);
-  request->options.language = request->language;
-  request->options.date = request->date;
-  return request;
-}
-
-static void
-make_in_thread (GTask        *task,
-                gpointer      source,
-                gpointer      data,
-                GCancellable *cancellable)
-{
-  const Request *request = data;
-  GError *error = NULL;
-  SwHandout *handout = NULL;
-
-  (void) source;
-  (void) cancellable;
-  if (g_task_return_error_if_cancelled (task))
-    return;
-
-  handout = sw_handout_new_after (request->programme, &request->options, request->before, &error);
-  if (handout != NULL)
-    g_task_return_pointer (task, handout, g_object_unref);
-  else
-    g_task_return_error (task, error);
-}
 
 static void
 show_page (SwPreview *self,
@@ -373,7 +311,7 @@ made_cb (GObject      *object,
 {
   SwPreview *self = SW_PREVIEW (object);
   g_autoptr (GError) error = NULL;
-  g_autoptr (SwHandout) handout = g_task_propagate_pointer (G_TASK (result), &error);
+  g_autoptr (SwHandout) handout = sw_pages_make_finish (result, &error);
 
   (void) data;
   if (g_task_get_cancellable (G_TASK (result)) != self->cancellable)
@@ -401,18 +339,13 @@ made_cb (GObject      *object,
 static void
 request_pages (SwPreview *self)
 {
-  g_autoptr (GTask) task = NULL;
-
   self->outdated = TRUE;
   if (self->document == NULL || self->cancellable != NULL || !gtk_widget_get_mapped (GTK_WIDGET (self)))
     return;
 
   self->outdated = FALSE;
   self->cancellable = g_cancellable_new ();
-  task = g_task_new (self, self->cancellable, made_cb, NULL);
-  g_task_set_check_cancellable (task, TRUE);
-  g_task_set_task_data (task, request_new (sw_document_get_programme (self->document), self->handout), request_free);
-  g_task_run_in_thread (task, make_in_thread);
+  sw_pages_make_async (self, sw_document_get_programme (self->document), self->handout, self->cancellable, made_cb);
 }
 
 /* Zoom */
