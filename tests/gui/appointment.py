@@ -79,12 +79,12 @@ def test(work):
 
     # The printer, here the one that prints to a file, gets the very pages of the PDF.
     g.key("ctrl+p")
-    g.wait_window("Print", 15)
-    dialog = g.find("dialog", "Print", wait=15)
+    g.wait_window("Print")
+    dialog = g.find("dialog", "Print")
     g.click(g.find("label", "Print to File", within=dialog))
     g.click(g.find("button", "Print", within=dialog))
     printed = work.path("output.pdf")
-    check(g._until(lambda: os.path.exists(printed) and os.path.getsize(printed) > 1000, 20), "nothing was printed")
+    check(g._until(lambda: os.path.exists(printed) and os.path.getsize(printed) > 1000), "nothing was printed")
     g.wait("label", "*changes not saved")
     check(sorted(work.words(printed).split()) == sorted(text.split()), "the printed pages have other words than the PDF")
 

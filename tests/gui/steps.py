@@ -47,7 +47,7 @@ def check(condition, words):
 def save(g, work):
     """Saves, and waits until the window says that nothing is left to save."""
     g.key("ctrl+s")
-    g.wait("label", os.path.basename(work.file), 10)
+    g.wait("label", os.path.basename(work.file))
 
 
 def save_pdf(g, path, title="Save the handout as PDF"):
@@ -66,7 +66,7 @@ def save_pdf(g, path, title="Save the handout as PDF"):
 def ends(g):
     """Waits until the program has ended by itself, well."""
     try:
-        status = g.proc.wait(10)
+        status = g.proc.wait(gui.WAIT)
     except subprocess.TimeoutExpired:
         raise gui.Fail("the program did not end") from None
     check(status == 0, f"the program ended with status {status}")
