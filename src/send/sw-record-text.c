@@ -10,7 +10,9 @@
 #include <glib/gi18n.h>
 
 #include "sw-record-text.h"
+#include "sw-day-name.h"
 #include "sw-enum-types.h"
+#include "sw-precautions.h"
 #include "sw-time.h"
 
 #define WIDEST 78
@@ -95,14 +97,35 @@ static void
 append_precautions (GString  *out,
                     SwClient *client)
 {
-  g_autofree char *nicks = sw_set_to_nicks (SW_TYPE_PRECAUTION, sw_client_get_precautions (client));
-  g_autofree char *other = g_strdup (sw_client_get_other_precautions (client));
-  g_autofree char *lines = NULL;
+  SwSet precautions = sw_client_get_precautions (client);
+  GString *lines = g_string_new (NULL);
 
-  g_strdelimit (nicks, " ", '\n');
-  g_strdelimit (nicks, "-", ' ');
-  lines = g_strconcat (nicks, *nicks != '\0' && *other != '\0' ? "\n" : "", other, NULL);
-  append_lines (out, _("Precautions:"), lines);
+  for (int precaution = 0; precaution < sw_term_get_n_values (SW_TYPE_PRECAUTION); precaution++)
+    if ((precautions & SW_SET (precaution)) != 0)
+      g_string_append_printf (lines, "%s\n", sw_precaution_get_name ((SwPrecaution) precaution));
+  g_string_append (lines, sw_client_get_other_precautions (client));
+  append_lines (out, _("Precautions:"), lines->str);
+  g_string_free (lines, TRUE);
+}
+
+static char *
+tell_circuit (SwItem     *circuit,
+              const char *name)
+{
+  int n_rounds = sw_item_get_rounds (circuit);
+  int rest_s = sw_item_get_rest_s (circuit);
+  g_autofree char *rounds = NULL;
+
+  if (*name != '\0')
+    rounds = g_strdup_printf (ngettext ("%s: circuit, %d round", "%s: circuit, %d rounds", (gulong) n_rounds), name,
+                              n_rounds);
+  else
+    rounds = g_strdup_printf (ngettext ("Circuit: %d round", "Circuit: %d rounds", (gulong) n_rounds), n_rounds);
+  if (rest_s == 0 || n_rounds < 2)
+    return g_steal_pointer (&rounds);
+
+  /* Translators: %s is a circuit and its rounds. */
+  return g_strdup_printf (_("%s, rest %d s between rounds"), rounds, rest_s);
 }
 
 /* What the item is and how much of it, on one line. */
@@ -118,15 +141,13 @@ tell_item (SwItem *item)
       line = sw_dose_to_line (sw_item_get_dose (item));
       return g_strdup_printf ("%s: %s", name, line);
     case SW_ITEM_REST:
-      return g_strdup_printf (_("%s: rest %d s"), name, sw_item_get_rest_s (item));
+      return *name != '\0' ? g_strdup_printf (_("%s: rest %d s"), name, sw_item_get_rest_s (item))
+                           : g_strdup_printf (_("Rest %d s"), sw_item_get_rest_s (item));
     case SW_ITEM_CIRCUIT:
-      return g_strdup_printf (ngettext ("%s: circuit, %d round, rest %d s between rounds",
-                                        "%s: circuit, %d rounds, rest %d s between rounds",
-                                        (gulong) sw_item_get_rounds (item)),
-                              name, sw_item_get_rounds (item), sw_item_get_rest_s (item));
+      return tell_circuit (item, name);
     case SW_ITEM_SELF_CHECK:
     default:
-      return g_strdup_printf (_("Self-check: %s"), name);
+      return *name != '\0' ? g_strdup_printf (_("Self-check: %s"), name) : g_strdup (_("Self-check"));
     }
 }
 
@@ -150,21 +171,41 @@ append_items (GString    *out,
     }
 }
 
+static char *
+dup_days (SwSet days)
+{
+  GString *names = g_string_new (NULL);
+
+  if (days == 0)
+    g_string_append (names, _("not set"));
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    if ((days & SW_SET (day)) != 0)
+      {
+        if (names->len > 0)
+          /* Translators: between the words of a list. */
+          g_string_append (names, C_("list", ", "));
+        g_string_append (names, sw_day_get_name ((SwDay) day));
+      }
+
+  return g_string_free (names, FALSE);
+}
+
 static void
 append_session (GString   *out,
                 SwSession *session)
 {
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
   g_autoptr (SwClock) clock = sw_clock_new (session);
-  g_autofree char *days = sw_set_to_nicks (SW_TYPE_DAY, sw_session_get_days (session));
-  g_auto (GStrv) day_list = g_strsplit (days, " ", -1);
-  g_autofree char *day_text = g_strjoinv (", ", day_list);
+  const char *title = sw_session_get_title (session);
+  g_autofree char *days = dup_days (sw_session_get_days (session));
   g_autofree char *text = NULL;
   int low = (int) floor (clock->total.low_s / 60.0);
   int high = (int) ceil (clock->total.high_s / 60.0);
 
-  text = g_strdup_printf (_("%s; days: %s; %d to %d minutes"), sw_session_get_title (session),
-                          *days != '\0' ? day_text : _("not set"), low, high);
+  if (*title != '\0')
+    text = g_strdup_printf (_("%s; days: %s; %d to %d minutes"), title, days, low, high);
+  else
+    text = g_strdup_printf (_("days: %s; %d to %d minutes"), days, low, high);
   g_string_append_c (out, '\n');
   append_field (out, _("Session"), text);
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)

@@ -11,6 +11,7 @@
 
 #include "sw-labels.h"
 
+#include "sw-day-name.h"
 #include "sw-dose.h"
 #include "sw-equipment-name.h"
 #include "sw-precautions.h"
@@ -169,16 +170,6 @@ static const char * const measure_words[] = {
   [SW_MEASURE_RATING_0_TO_10] = N_("rating, 0 to 10"),
 };
 
-static const char * const day_words[] = {
-  [SW_DAY_MONDAY] = N_("Monday"),
-  [SW_DAY_TUESDAY] = N_("Tuesday"),
-  [SW_DAY_WEDNESDAY] = N_("Wednesday"),
-  [SW_DAY_THURSDAY] = N_("Thursday"),
-  [SW_DAY_FRIDAY] = N_("Friday"),
-  [SW_DAY_SATURDAY] = N_("Saturday"),
-  [SW_DAY_SUNDAY] = N_("Sunday"),
-};
-
 static const char * const load_unit_words[] = {
   [SW_LOAD_NONE] = N_("no load"),
   [SW_LOAD_KG] = N_("kg"),
@@ -217,8 +208,9 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_SECTION_KIND, section_words);
   WORDS_OF (SW_TYPE_ITEM_KIND, item_words);
   WORDS_OF (SW_TYPE_MEASURE, measure_words);
-  WORDS_OF (SW_TYPE_DAY, day_words);
 #undef WORDS_OF
+  if (type == SW_TYPE_DAY)
+    return sw_day_get_name ((SwDay) value);
   if (type == SW_TYPE_EQUIPMENT)
     return sw_equipment_get_name ((SwEquipment) value);
   if (type == SW_TYPE_PRECAUTION)

@@ -6,6 +6,9 @@
 #include <string.h>
 
 #include "handout-sample.h"
+#include "sw-day-name.h"
+#include "sw-enum-types.h"
+#include "sw-precautions.h"
 #include "sw-record-text.h"
 
 #define WIDEST 78
@@ -28,8 +31,8 @@ test_whole_entry (void)
     "Title: Steady on your feet\n",
     "Goals:\n- Walk to the allotment and back without a stick.\n",
     "- high blood pressure\n",
-    "- fall risk\n",
-    "Session: Morning; days: monday, wednesday, friday; ",
+    "- risk of falling\n",
+    "Session: Morning; days: Monday, Wednesday, Friday; ",
     "- Heel raise at the counter: 3 x 8-12",
     "  Note: Your right calf is the weaker one",
     "- Sit down and get your breath back: rest 90 s\n",
@@ -57,6 +60,55 @@ test_whole_entry (void)
         g_error ("missing or too early: %s", wanted[i]);
       at = found + strlen (wanted[i]);
     }
+}
+
+/* What has no title is called by its kind, and nothing is said of rests that there are not. */
+static void
+test_untitled (void)
+{
+  static const char *const wanted[] = {
+    "\nSession: days: Monday, Wednesday, Friday; ", "\n- Rest 90 s\n", "\n- Circuit: 2 rounds\n", "\n- Self-check\n",
+  };
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
+  g_autofree char *text = NULL;
+
+  g_object_set (session, "title", "", NULL);
+  for (guint i = 0; i < items->len; i++)
+    {
+      g_object_set (items->pdata[i], "title", "", NULL);
+      if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_CIRCUIT)
+        g_object_set (items->pdata[i], "rest-seconds", 0, NULL);
+    }
+
+  text = sw_record_text (programme, "2026-11-20");
+  for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+    if (strstr (text, wanted[i]) == NULL)
+      g_error ("missing: %s", wanted[i]);
+}
+
+/* Precautions and days are told in the words that the window has for them. */
+static void
+test_words (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
+  g_autofree char *text = NULL;
+
+  g_object_set (session, "days", (SwSet) 0x7f, NULL);
+  g_object_set (sw_programme_get_client (programme), "precautions", ~(SwSet) 0, "other-precautions", "", NULL);
+  text = sw_record_text (programme, "2026-11-20");
+  for (int i = 0; i < sw_term_get_n_values (SW_TYPE_PRECAUTION); i++)
+    {
+      g_autofree char *start = g_strndup (sw_precaution_get_name ((SwPrecaution) i), 60);
+      g_autofree char *line = g_strconcat ("\n- ", start, NULL);
+
+      if (strstr (text, line) == NULL)
+        g_error ("missing: %s", line);
+    }
+  for (int i = 0; i < 7; i++)
+    g_assert_nonnull (strstr (text, sw_day_get_name ((SwDay) i)));
 }
 
 static void
@@ -94,6 +146,8 @@ main (int   argc,
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/record-text/whole-entry", test_whole_entry);
+  g_test_add_func ("/record-text/untitled", test_untitled);
+  g_test_add_func ("/record-text/words", test_words);
   g_test_add_func ("/record-text/narrow-whatever-is-typed", test_narrow_whatever_is_typed);
   g_test_add_func ("/record-text/empty-programme", test_empty_programme);
   return g_test_run ();
