@@ -196,11 +196,6 @@ draw_skin (const SwPaper  *paper,
   /* The ring's near half bulges into skin or cloth, by which end of the bone is nearer. */
   sw_paper_tone (paper, item->end.depth < item->joint.depth ? clothes_of (item->style) : skin_of (item->style));
   cairo_fill_preserve (paper->cr);
-  if (item->style == SW_INK_START)
-    {
-      cairo_new_path (paper->cr);
-      return;
-    }
   sw_paper_tone (paper, SW_TONE_HEM);
   cairo_set_line_width (paper->cr, SW_HEM_PT);
   cairo_stroke (paper->cr);
@@ -331,7 +326,7 @@ sw_body_draw_item (const SwPaper      *paper,
     sw_head_draw (paper, item, camera);
   else if (item->body->fine && item->style != SW_INK_START)
     sw_fine_draw (paper, item, camera);
-  else if (clothed && item->part != SW_PART_TRUNK)
+  else if (clothed && item->part != SW_PART_TRUNK && item->style != SW_INK_START)
     draw_skin (paper, item, camera);
   if (item->style != SW_INK_START)
     sw_works_draw (paper, item, camera, works, n_works);

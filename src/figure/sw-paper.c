@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Paths on paper. Places are rounded to 1/16 of the device's units, in PDFs points, which no printer shows: few different
+ * Paths on paper. Places are rounded to 1/8 of the device's units, in PDFs points, which no printer shows: few different
  * numbers keep PDFs small and quick to pack. */
 #include "config.h"
 
 #include "sw-paper.h"
 
-#define STEPS_A_UNIT 16.0
+#define STEPS_A_UNIT 8.0
 
 /* The place in the user's units that is a round one on the device. */
 static void
