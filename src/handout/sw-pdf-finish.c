@@ -182,34 +182,99 @@ finish_structure (SwPdfFile        *file,
   return walk.matches && walk.n_seen == elements->len;
 }
 
-static gboolean
-finish_page (SwPdfFile  *file,
-             guint       id,
-             GError    **error)
+/* What a page shows: the object it is in, and what becomes of it. */
+typedef struct
 {
-  SwPdfObject *page = sw_pdf_file_get (file, id);
-  SwPdfObject *content;
-  g_autoptr (GBytes) painted = NULL;
-  g_autoptr (GBytes) marked = NULL;
+  guint id;
+  const char *painted;
   gsize length;
-  const char *text;
+  GBytes *finished;
+  GError *error;
+} Content;
 
-  if (page == NULL || !sw_pdf_object_has (page, "/Type", "/Page")
-      || (content = find_object (file, page, "/Contents")) == NULL || content->stream == NULL
-      || !sw_pdf_object_has (content, "/Filter", "/FlateDecode"))
+static void
+clear_content (gpointer data)
+{
+  Content *content = data;
+
+  g_clear_pointer (&content->finished, g_bytes_unref);
+  g_clear_error (&content->error);
+}
+
+static void
+finish_content (gpointer data,
+                gpointer user_data)
+{
+  Content *content = data;
+  g_autoptr (GBytes) painted = sw_pdf_inflate (content->painted, content->length, &content->error);
+  g_autoptr (GBytes) marked = NULL;
+
+  (void) user_data;
+  if (painted == NULL)
+    return;
+  marked = sw_pdf_mark_artifacts (g_bytes_get_data (painted, NULL), g_bytes_get_size (painted));
+  content->finished = sw_pdf_deflate (g_bytes_get_data (marked, NULL), g_bytes_get_size (marked));
+}
+
+/* Finds what each page shows. */
+static GArray *
+find_contents (SwPdfFile    *file,
+               const GArray *pages,
+               GError      **error)
+{
+  g_autoptr (GArray) contents = g_array_new (FALSE, TRUE, sizeof (Content));
+
+  g_array_set_clear_func (contents, clear_content);
+  for (guint i = 0; i < pages->len; i++)
     {
-      set_failed (error, _ ("a page has no content"));
-      return FALSE;
+      SwPdfObject *page = sw_pdf_file_get (file, g_array_index (pages, guint, i));
+      guint id = page != NULL ? sw_pdf_file_find (page, "/Contents") : 0;
+      const SwPdfObject *object = sw_pdf_file_get (file, id);
+      Content content = { .id = id };
+
+      if (id == 0 || object == NULL || object->stream == NULL || !sw_pdf_object_has (page, "/Type", "/Page")
+          || !sw_pdf_object_has (object, "/Filter", "/FlateDecode"))
+        {
+          set_failed (error, _("a page has no content"));
+          return NULL;
+        }
+      content.painted = object->stream;
+      content.length = object->stream_length;
+      g_array_append_val (contents, content);
+      sw_pdf_object_set (page, "/Tabs", "/S");
     }
 
-  painted = sw_pdf_inflate (content->stream, content->stream_length, error);
-  if (painted == NULL)
+  return g_steal_pointer (&contents);
+}
+
+/* No page has to wait for another: as many at once as the computer can work at. */
+static gboolean
+finish_pages (SwPdfFile    *file,
+              const GArray *pages,
+              GError      **error)
+{
+  g_autoptr (GArray) contents = find_contents (file, pages, error);
+  GThreadPool *pool;
+
+  if (contents == NULL)
     return FALSE;
-  text = g_bytes_get_data (painted, &length);
-  marked = sw_pdf_mark_artifacts (text, length);
-  text = g_bytes_get_data (marked, &length);
-  sw_pdf_object_take_stream (content, sw_pdf_deflate (text, length));
-  sw_pdf_object_set (page, "/Tabs", "/S");
+
+  pool = g_thread_pool_new (finish_content, NULL, (int) g_get_num_processors (), FALSE, NULL);
+  for (guint i = 0; i < contents->len; i++)
+    g_thread_pool_push (pool, &g_array_index (contents, Content, i), NULL);
+  g_thread_pool_free (pool, FALSE, TRUE);
+
+  for (guint i = 0; i < contents->len; i++)
+    {
+      Content *content = &g_array_index (contents, Content, i);
+
+      if (content->finished == NULL)
+        {
+          set_failed (error, content->error->message);
+          return FALSE;
+        }
+      sw_pdf_object_take_stream (sw_pdf_file_get (file, content->id), g_steal_pointer (&content->finished));
+    }
   return TRUE;
 }
 
@@ -322,9 +387,8 @@ sw_pdf_finish (GBytes            *pdf,
       set_failed (error, _ ("its structure is not the one that was meant"));
       return NULL;
     }
-  for (guint i = 0; i < pages->len; i++)
-    if (!finish_page (file, g_array_index (pages, guint, i), error))
-      return NULL;
+  if (!finish_pages (file, pages, error))
+    return NULL;
   finish_fonts (file);
   finish_metadata (file, facts);
 
