@@ -12,6 +12,7 @@ G_BEGIN_DECLS
  * @programme: what is checked
  * @catalogue: (nullable): where other exercises are looked for
  * @year: the present year
+ * @reading: (nullable): how its words read
  * @findings: (element-type SwFinding): what was found so far
  */
 typedef struct
@@ -19,6 +20,7 @@ typedef struct
   SwProgramme *programme;
   SwCatalogue *catalogue;
   int year;
+  const SwReadabilityReport *reading;
   GPtrArray *findings;
 } SwChecking;
 

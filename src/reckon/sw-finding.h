@@ -3,6 +3,7 @@
 
 #include "sw-catalogue.h"
 #include "sw-programme.h"
+#include "sw-readability-report.h"
 #include "sw-reckon-enum-types.h"
 
 G_BEGIN_DECLS
@@ -71,6 +72,10 @@ typedef struct
 void sw_finding_free (SwFinding *finding);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwFinding, sw_finding_free)
 
+GPtrArray *sw_findings_collect_with (SwProgramme               *programme,
+                                     SwCatalogue               *catalogue,
+                                     int                        year,
+                                     const SwReadabilityReport *reading);
 GPtrArray *sw_findings_collect (SwProgramme *programme,
                                 SwCatalogue *catalogue,
                                 int          year);

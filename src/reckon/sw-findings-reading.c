@@ -50,7 +50,7 @@ check_part (SwChecking                *self,
 void
 sw_checking_reading (SwChecking *self)
 {
-  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_programme (self->programme);
+  const SwReadabilityReport *report = self->reading;
   g_autoptr (GPtrArray) parts = NULL;
 
   if (report == NULL)

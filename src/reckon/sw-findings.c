@@ -281,10 +281,11 @@ compare_levels (gconstpointer a,
 }
 
 /**
- * sw_findings_collect:
+ * sw_findings_collect_with:
  * @programme: a programme
  * @catalogue: (nullable): where fixes look for other exercises; without it none is swapped
  * @year: the present year
+ * @reading: (nullable): how the programme's words read, where that can be told in its language
  *
  * Checks a programme. Each finding has a key that stays the same until what was found is another: the
  * answer to a load, a precaution or a missing thing does not cover another exercise or a higher load.
@@ -293,11 +294,12 @@ compare_levels (gconstpointer a,
  *   order of the document
  */
 GPtrArray *
-sw_findings_collect (SwProgramme *programme,
-                     SwCatalogue *catalogue,
-                     int          year)
+sw_findings_collect_with (SwProgramme               *programme,
+                          SwCatalogue               *catalogue,
+                          int                        year,
+                          const SwReadabilityReport *reading)
 {
-  SwChecking checking = { programme, catalogue, year, NULL };
+  SwChecking checking = { programme, catalogue, year, reading, NULL };
   GListModel *sessions;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
@@ -328,4 +330,27 @@ sw_findings_collect (SwProgramme *programme,
 
   g_ptr_array_sort (checking.findings, compare_levels);
   return checking.findings;
+}
+
+/**
+ * sw_findings_collect:
+ * @programme: a programme
+ * @catalogue: (nullable): where fixes look for other exercises; without it none is swapped
+ * @year: the present year
+ *
+ * The same as sw_findings_collect_with() for who does not know how the words read.
+ *
+ * Returns: (transfer full) (element-type SwFinding): the findings
+ */
+GPtrArray *
+sw_findings_collect (SwProgramme *programme,
+                     SwCatalogue *catalogue,
+                     int          year)
+{
+  g_autoptr (SwReadabilityReport) reading = NULL;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
+
+  reading = sw_readability_report_new_for_programme (programme);
+  return sw_findings_collect_with (programme, catalogue, year, reading);
 }

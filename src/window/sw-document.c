@@ -17,6 +17,7 @@ struct _SwDocument
   SwCatalogue *catalogue;
   SwSession *session;
   SwClock *clock;
+  SwReadabilityReport *reading;
   GPtrArray *findings;
   GPtrArray *chosen;
 };
@@ -53,10 +54,12 @@ static void
 reckon (SwDocument *self)
 {
   g_clear_pointer (&self->clock, sw_clock_free);
+  g_clear_pointer (&self->reading, sw_readability_report_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   if (self->session != NULL)
     self->clock = sw_clock_new (self->session);
-  self->findings = sw_findings_collect (self->programme, self->catalogue, this_year ());
+  self->reading = sw_readability_report_new_for_programme (self->programme);
+  self->findings = sw_findings_collect_with (self->programme, self->catalogue, this_year (), self->reading);
 }
 
 /* An undo may take away the session that is shown: show its neighbour instead. */
@@ -132,6 +135,7 @@ sw_document_dispose (GObject *object)
   SwDocument *self = SW_DOCUMENT (object);
 
   g_clear_pointer (&self->clock, sw_clock_free);
+  g_clear_pointer (&self->reading, sw_readability_report_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   g_clear_pointer (&self->chosen, g_ptr_array_unref);
   g_clear_object (&self->session);
@@ -342,6 +346,19 @@ sw_document_get_clock_entry (SwDocument *self,
     }
 
   return NULL;
+}
+
+/**
+ * sw_document_get_reading:
+ *
+ * Returns: (transfer none) (nullable): how the words for the client read, valid until the next "changed"; %NULL in a
+ *   language where that cannot be told
+ */
+const SwReadabilityReport *
+sw_document_get_reading (SwDocument *self)
+{
+  g_return_val_if_fail (SW_IS_DOCUMENT (self), NULL);
+  return self->reading;
 }
 
 /**

@@ -8,7 +8,6 @@
 #include "sw-finding-row.h"
 #include "sw-findings-bar.h"
 #include "sw-labels.h"
-#include "sw-readability-report.h"
 #include "sw-volume.h"
 #include "sw-wrap-box.h"
 
@@ -135,8 +134,7 @@ refresh_volumes (SwFindingsBar *self)
 static void
 refresh_reading (SwFindingsBar *self)
 {
-  SwProgramme *programme = sw_document_get_programme (self->document);
-  g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_programme (programme);
+  const SwReadabilityReport *report = sw_document_get_reading (self->document);
   g_autofree char *brief = NULL;
   g_autofree char *words = NULL;
   g_autofree char *full = NULL;
