@@ -50,13 +50,13 @@ static gboolean
 paints (const SwPdfScanner *scanner,
         gsize               start)
 {
-  static const char *const painting[]
-      = { "f", "F", "f*", "B", "B*", "b", "b*", "S", "s", "Tj", "TJ", "'", "\"", "Do", "sh", "ID" };
+  static const char *const two_letters[] = { "f*", "B*", "b*", "Tj", "TJ", "Do", "sh", "ID" };
+  gsize length = scanner->at - start;
 
-  if (scanner->at - start > strlen ("f*"))
-    return FALSE;
-  for (guint i = 0; i < G_N_ELEMENTS (painting); i++)
-    if (sw_pdf_scanner_is (scanner, start, painting[i]))
+  if (length == 1)
+    return strchr ("fFBbSs'\"", scanner->text[start]) != NULL;
+  for (guint i = 0; length == 2 && i < G_N_ELEMENTS (two_letters); i++)
+    if (memcmp (scanner->text + start, two_letters[i], length) == 0)
       return TRUE;
 
   return FALSE;

@@ -119,23 +119,6 @@ sw_pdf_scanner_next (SwPdfScanner *scanner,
   return TRUE;
 }
 
-/**
- * sw_pdf_scanner_is:
- * @start: where the last token begins
- * @word: a word
- *
- * Returns: whether the last token is @word
- */
-gboolean
-sw_pdf_scanner_is (const SwPdfScanner *scanner,
-                   gsize               start,
-                   const char         *word)
-{
-  gsize length = scanner->at - start;
-
-  return strncmp (scanner->text + start, word, length) == 0 && word[length] == '\0';
-}
-
 /* Where a reference starts with the number that was just read, moves past it: 12 0 R. */
 static void
 skip_rest_of_reference (SwPdfScanner *scanner)

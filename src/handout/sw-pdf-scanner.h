@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include <string.h>
+
 #include <glib.h>
 
 G_BEGIN_DECLS
@@ -22,12 +24,28 @@ typedef struct
 
 gboolean sw_pdf_scanner_next (SwPdfScanner *scanner,
                               gsize        *start);
-gboolean sw_pdf_scanner_is (const SwPdfScanner *scanner,
-                            gsize               start,
-                            const char         *word);
 gboolean sw_pdf_scanner_skip_value (SwPdfScanner *scanner,
                                     gsize        *start);
 void sw_pdf_scanner_skip_image (SwPdfScanner *scanner);
 gboolean sw_pdf_is_regular (char c);
+
+/**
+ * sw_pdf_scanner_is:
+ * @start: where the last token begins
+ * @word: a word
+ *
+ * Here, since it is asked of every token of a page.
+ *
+ * Returns: whether the last token is @word
+ */
+static inline gboolean
+sw_pdf_scanner_is (const SwPdfScanner *scanner,
+                   gsize               start,
+                   const char         *word)
+{
+  gsize length = strlen (word);
+
+  return scanner->at - start == length && memcmp (scanner->text + start, word, length) == 0;
+}
 
 G_END_DECLS
