@@ -7,68 +7,28 @@
 
 #include "sw-fields.h"
 
-enum
-{
-  PROP_0,
-  PROP_FINDING,
-  PROP_REASON,
-  PROP_DATE,
-  PROP_BY,
-  PROP_EXTRAS,
-  N_PROPS,
-};
-
 struct _SwAnswer
 {
   GObject parent_instance;
 
-  char *strings[PROP_EXTRAS];  /* by property; the first is not used */
+  char *finding;
+  char *reason;
+  char *date;
+  char *by;
   char **extras;
 };
 
 G_DEFINE_FINAL_TYPE (SwAnswer, sw_answer, G_TYPE_OBJECT)
-
-static GParamSpec *properties[N_PROPS];
-
-static void
-sw_answer_get_property (GObject    *object,
-                        guint       property_id,
-                        GValue     *value,
-                        GParamSpec *pspec)
-{
-  SwAnswer *self = SW_ANSWER (object);
-
-  if (property_id == PROP_EXTRAS)
-    g_value_set_boxed (value, self->extras);
-  else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
-    g_value_set_string (value, self->strings[property_id]);
-  else
-    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
-}
-
-static void
-sw_answer_set_property (GObject      *object,
-                        guint         property_id,
-                        const GValue *value,
-                        GParamSpec   *pspec)
-{
-  SwAnswer *self = SW_ANSWER (object);
-
-  if (property_id == PROP_EXTRAS)
-    sw_field_set_strv (&self->extras, g_value_get_boxed (value));
-  else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
-    sw_field_set_string (&self->strings[property_id], g_value_get_string (value));
-  else
-    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, property_id, pspec);
-}
 
 static void
 sw_answer_finalize (GObject *object)
 {
   SwAnswer *self = SW_ANSWER (object);
 
-  for (int i = 0; i < PROP_EXTRAS; i++)
-    g_free (self->strings[i]);
+  g_free (self->finding);
+  g_free (self->reason);
+  g_free (self->date);
+  g_free (self->by);
   g_strfreev (self->extras);
 
   G_OBJECT_CLASS (sw_answer_parent_class)->finalize (object);
@@ -77,37 +37,18 @@ sw_answer_finalize (GObject *object)
 static void
 sw_answer_class_init (SwAnswerClass *klass)
 {
-  static const char * const names[PROP_EXTRAS] = {
-    NULL, "finding", "reason", "date", "by",
-  };
-  GObjectClass *object_class = G_OBJECT_CLASS (klass);
-
-  object_class->get_property = sw_answer_get_property;
-  object_class->set_property = sw_answer_set_property;
-  object_class->finalize = sw_answer_finalize;
-
-  for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
-    properties[i] = g_param_spec_string (names[i], NULL, NULL, "",
-                                         G_PARAM_READWRITE | G_PARAM_CONSTRUCT_ONLY
-                                         | G_PARAM_STATIC_STRINGS);
-  properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV,
-                                                G_PARAM_READWRITE
-                                                | G_PARAM_CONSTRUCT_ONLY
-                                                | G_PARAM_STATIC_STRINGS);
-  g_object_class_install_properties (object_class, N_PROPS, properties);
+  G_OBJECT_CLASS (klass)->finalize = sw_answer_finalize;
 }
 
 static void
 sw_answer_init (SwAnswer *self)
 {
-  for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
-    sw_field_set_string (&self->strings[i], "");
-  sw_field_set_strv (&self->extras, NULL);
+  (void) self;
 }
 
 /**
  * sw_answer_new:
- * @finding: (nullable): the key of the finding
+ * @finding: (nullable): the key of the finding, see #SwFinding
  * @reason: (nullable): the clinician's reason
  * @date: (nullable): ISO 8601 day
  * @by: (nullable): who answered
@@ -122,18 +63,19 @@ sw_answer_new (const char         *finding,
                const char         *by,
                const char * const *extras)
 {
-  return g_object_new (SW_TYPE_ANSWER,
-                       "finding", finding,
-                       "reason", reason,
-                       "date", date,
-                       "by", by,
-                       "extras", extras,
-                       NULL);
+  SwAnswer *self = g_object_new (SW_TYPE_ANSWER, NULL);
+
+  sw_field_set_string (&self->finding, finding);
+  sw_field_set_string (&self->reason, reason);
+  sw_field_set_string (&self->date, date);
+  sw_field_set_string (&self->by, by);
+  sw_field_set_strv (&self->extras, extras);
+  return self;
 }
 
 /**
  * sw_answer_get_finding:
- * @self: a answer
+ * @self: an answer
  *
  * Returns: (transfer none): the key of the finding; "" when not stated
  */
@@ -142,12 +84,12 @@ sw_answer_get_finding (SwAnswer *self)
 {
   g_return_val_if_fail (SW_IS_ANSWER (self), NULL);
 
-  return self->strings[PROP_FINDING];
+  return self->finding;
 }
 
 /**
  * sw_answer_get_reason:
- * @self: a answer
+ * @self: an answer
  *
  * Returns: (transfer none): the clinician's reason; "" when not stated
  */
@@ -156,12 +98,12 @@ sw_answer_get_reason (SwAnswer *self)
 {
   g_return_val_if_fail (SW_IS_ANSWER (self), NULL);
 
-  return self->strings[PROP_REASON];
+  return self->reason;
 }
 
 /**
  * sw_answer_get_date:
- * @self: a answer
+ * @self: an answer
  *
  * Returns: (transfer none): ISO 8601 day; "" when not stated
  */
@@ -170,12 +112,12 @@ sw_answer_get_date (SwAnswer *self)
 {
   g_return_val_if_fail (SW_IS_ANSWER (self), NULL);
 
-  return self->strings[PROP_DATE];
+  return self->date;
 }
 
 /**
  * sw_answer_get_by:
- * @self: a answer
+ * @self: an answer
  *
  * Returns: (transfer none): who answered; "" when not stated
  */
@@ -184,12 +126,12 @@ sw_answer_get_by (SwAnswer *self)
 {
   g_return_val_if_fail (SW_IS_ANSWER (self), NULL);
 
-  return self->strings[PROP_BY];
+  return self->by;
 }
 
 /**
  * sw_answer_get_extras:
- * @self: a answer
+ * @self: an answer
  *
  * Returns: (transfer none) (array zero-terminated=1): unknown XML, kept; never NULL
  */

@@ -8,9 +8,7 @@ G_BEGIN_DECLS
 /**
  * SwAnswer:
  *
- * The clinician's reason for keeping what a finding speaks against. Immutable. String properties, all
- * construct only: "finding" (the finding's key, see #SwFinding), "reason", "date" (ISO 8601 day),
- * "by"; "extras" (GStrv).
+ * The clinician's reason for keeping what a finding speaks against. Immutable.
  */
 #define SW_TYPE_ANSWER (sw_answer_get_type ())
 G_DECLARE_FINAL_TYPE (SwAnswer, sw_answer, SW, ANSWER, GObject)

@@ -8,9 +8,7 @@ G_BEGIN_DECLS
 /**
  * SwIssue:
  *
- * A handout that was given out. Immutable. String properties, all construct only: "date" (ISO 8601 day),
- * "way" ("print" or "pdf"), "hash" (SHA-256 of the PDF, hexadecimal), "doses" (one dose line an
- * item, lines), "extras" (GStrv).
+ * A handout that was given out. Immutable.
  */
 #define SW_TYPE_ISSUE (sw_issue_get_type ())
 G_DECLARE_FINAL_TYPE (SwIssue, sw_issue, SW, ISSUE, GObject)
