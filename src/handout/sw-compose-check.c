@@ -1,11 +1,19 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A self-check: a question and boxes for the answer on the first and on the last day, a row for each side. */
+ * A self-check: a question, when to answer it and which answer is better, and boxes for the answer on the first and on
+ * the last day beside what was measured at the start, a row for each side. */
 #include "config.h"
 
+#include <math.h>
+#include <string.h>
+
 #include "sw-compose.h"
+#include "sw-measurement.h"
 
 #define CHECK_FRAME_PT 0.8
+/* A box to write in is between so wide, in body text's sizes. */
+#define LEAST_BOX 2.6
+#define MOST_BOX 5.0
 
 static const char *
 measure_key (SwMeasure measure)
@@ -23,7 +31,8 @@ measure_key (SwMeasure measure)
   return keys[measure];
 }
 
-static void
+/* Returns: where the text ends */
+static double
 add_cell (SwFlow     *flow,
           SwTag      *row,
           const char *name,
@@ -40,6 +49,92 @@ add_cell (SwFlow     *flow,
   cell.left_pt = left_pt;
   cell.width_pt = width_pt;
   sw_flow_text (&cell, SW_TEXT_TABLE_STRONG, tag, NULL, text);
+  return cell.y_pt;
+}
+
+static char **
+split_words (const char *text)
+{
+  g_autofree char *folded = g_utf8_casefold (text, -1);
+
+  return g_regex_split_simple ("[^\\pL\\pN]+", folded, 0, 0);
+}
+
+/* Whether the question asks for what the test measured: it has every word of the test's name, two at least. */
+static gboolean
+asks_for (const char *question,
+          const char *test)
+{
+  g_auto (GStrv) asked = split_words (question);
+  g_auto (GStrv) named = split_words (test);
+  guint n = 0;
+
+  for (guint i = 0; named[i] != NULL; i++)
+    {
+      if (*named[i] == '\0')
+        continue;
+      if (!g_strv_contains ((const char *const *) asked, named[i]))
+        return FALSE;
+      n++;
+    }
+
+  return n >= 2;
+}
+
+/* What was measured last of what the check asks for; NULL for nothing. Owned by the programme. */
+static SwMeasurement *
+find_start (SwComposer *self,
+            SwItem     *item)
+{
+  SwMeasurement *found = NULL;
+
+  for (guint i = 0; self->measurements != NULL && i < g_list_model_get_n_items (self->measurements); i++)
+    {
+      g_autoptr (SwMeasurement) measurement = g_list_model_get_item (self->measurements, i);
+
+      if (sw_measurement_get_measure (measurement) == sw_item_get_measure (item)
+          && asks_for (sw_item_get_title (item), sw_measurement_get_test (measurement))
+          && (found == NULL || strcmp (sw_measurement_get_date (measurement), sw_measurement_get_date (found)) >= 0))
+        found = measurement;
+    }
+  return found;
+}
+
+/* Returns: (nullable): the value at the start for a row of the table */
+static char *
+dup_start (SwComposer    *self,
+           SwMeasurement *start,
+           const char    *row_key)
+{
+  double value;
+
+  if (start == NULL)
+    return NULL;
+  if (g_str_equal (row_key, "check.left"))
+    value = sw_measurement_get_left (start);
+  else if (g_str_equal (row_key, "check.right"))
+    value = sw_measurement_get_right (start);
+  else
+    value = sw_measurement_get_both (start);
+  return isnan (value) ? NULL : sw_phrases_number (self->phrases, value, 1);
+}
+
+/* Returns: (nullable): the phrase that says which answer is better, as far as the programme does */
+static const char *
+get_better_key (SwItem *item)
+{
+  gboolean time = sw_item_get_measure (item) == SW_MEASURE_SECONDS;
+
+  switch (sw_item_get_better (item))
+    {
+    case SW_BETTER_HIGHER:
+      return time ? "check.longer-better" : "check.higher-better";
+    case SW_BETTER_LOWER:
+      return time ? "check.shorter-better" : "check.lower-better";
+    case SW_BETTER_NOT_STATED:
+    default:
+      return NULL;
+    }
 }
 
 /* A self-check while it is composed. */
@@ -61,19 +156,46 @@ dup_label (SwComposer  *self,
                             "unit", check->unit, NULL);
 }
 
-/* An empty box to write in, the unit behind it. @name, @label: (transfer full): of the field */
-static void
-add_answer (SwFlow     *flow,
-            SwTag      *row,
-            double      left_pt,
-            double      column_pt,
-            double      height_pt,
-            const char *unit,
-            char       *name,
-            char       *label)
+/* How wide a box to write in is, and whether the unit behind it has room; else it stands below. */
+typedef struct
+{
+  double left_pt;
+  double column_pt;
+  double box_pt;
+  double height_pt;
+  gboolean unit_below;
+} Answer;
+
+static Answer
+plan_answer (SwComposer *self,
+             double      column_pt,
+             const char *unit)
+{
+  double body_pt = self->style.body_pt;
+  double spare_pt;
+  int width;
+  Answer answer = { .column_pt = column_pt, .height_pt = 1.9 * body_pt };
+
+  pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_TABLE, -1.0, NULL, unit), &width, NULL);
+  spare_pt = column_pt - (double) width / PANGO_SCALE - 1.2 * body_pt;
+  answer.unit_below = spare_pt < LEAST_BOX * body_pt;
+  answer.box_pt = MIN (answer.unit_below ? 0.9 * column_pt : spare_pt, MOST_BOX * body_pt);
+  return answer;
+}
+
+/* An empty box to write in and the unit. @name, @label: (transfer full): of the field. Returns: where both end */
+static double
+add_answer (SwFlow       *flow,
+            SwTag        *row,
+            const Answer *answer,
+            const char   *unit,
+            char         *name,
+            char         *label)
 {
   SwComposer *self = flow->composer;
-  double box_pt = MIN (0.5 * column_pt, 5.0 * self->style.body_pt);
+  double left_pt = answer->left_pt;
+  double box_pt = answer->box_pt;
+  double height_pt = answer->height_pt;
   SwTag *tag = sw_tags_add (&self->tags, row, "TD");
   SwFlow cell = *flow;
   double edges[4][4] = {
@@ -87,10 +209,20 @@ add_answer (SwFlow     *flow,
     sw_flow_box (&cell, edges[i][0], edges[i][1], edges[i][2], edges[i][3], SW_GREY_TEXT);
   sw_flow_field (&cell, tag, SW_FIELD_NUMBER, left_pt + 0.9, flow->y_pt + 0.9, box_pt - 1.8, height_pt - 1.8, name,
                  label);
-  cell.left_pt = left_pt + box_pt + 0.4 * self->style.body_pt;
-  cell.width_pt = column_pt - box_pt - 0.4 * self->style.body_pt;
-  cell.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
+  if (answer->unit_below)
+    {
+      cell.left_pt = left_pt;
+      cell.width_pt = answer->column_pt;
+      cell.y_pt += height_pt;
+    }
+  else
+    {
+      cell.left_pt = left_pt + box_pt + 0.4 * self->style.body_pt;
+      cell.width_pt = answer->column_pt - box_pt - 0.4 * self->style.body_pt;
+      cell.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
+    }
   sw_flow_text (&cell, SW_TEXT_TABLE, self->form ? sw_tags_add (&self->tags, tag, "Span") : tag, NULL, unit);
+  return MAX (cell.y_pt, flow->y_pt + height_pt);
 }
 
 static guint
@@ -117,48 +249,102 @@ list_rows (SwSide      side,
     }
 }
 
+/* The columns: the side, what was measured at the start if anything was, the two days. Returns: where they end */
+static double
+add_head (SwFlow        *flow,
+          SwTag         *table,
+          const double   lefts_pt[4],
+          gboolean       has_start,
+          const char    *days[2])
+{
+  SwComposer *self = flow->composer;
+  SwTag *row = sw_tags_add (&self->tags, table, "TR");
+  const char *const texts[] = { sw_phrases_get (self->phrases, "check.side"),
+                                sw_phrases_get (self->phrases, "check.start"), days[0], days[1] };
+  double bottom_pt = flow->y_pt;
+
+  for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
+    {
+      double end_pt = i < 3 ? lefts_pt[i + 1] : flow->left_pt + flow->width_pt;
+      double cell_pt;
+
+      if (i == 1 && !has_start)
+        continue;
+      if (i == 0 && !has_start)
+        end_pt = lefts_pt[2];
+      cell_pt = add_cell (flow, row, "TH", "Column", lefts_pt[i], end_pt - lefts_pt[i] - 0.3 * self->style.body_pt,
+                          texts[i]);
+      bottom_pt = MAX (bottom_pt, cell_pt);
+    }
+  return bottom_pt;
+}
+
 static void
 add_table (SwFlow *flow,
            SwItem *item)
 {
   SwComposer *self = flow->composer;
   double body_pt = self->style.body_pt;
-  double label_pt = 0.26 * flow->width_pt;
-  double column_pt = 0.37 * flow->width_pt;
-  double height_pt = 1.9 * body_pt;
   const char *question = sw_item_get_title (item);
   const Check check = {
     sw_text_is_set (question) ? question : sw_phrases_get (self->phrases, "check.heading"),
     sw_phrases_get (self->phrases, measure_key (sw_item_get_measure (item))),
     ++self->n_checks,
   };
-  const char *const days[]
+  const char *days[2]
       = { sw_phrases_get (self->phrases, "check.first-day"), sw_phrases_get (self->phrases, "check.last-day") };
   const char *keys[2] = { NULL, NULL };
   guint n_rows = list_rows (sw_item_get_dose (item)->side, keys);
+  SwMeasurement *start = find_start (self, item);
+  double side_pt = (start != NULL ? 0.18 : 0.26) * flow->width_pt;
+  double start_pt = start != NULL ? 0.2 * flow->width_pt : 0.0;
+  double column_pt = (flow->width_pt - side_pt - start_pt) / 2.0;
+  double lefts_pt[4] = { flow->left_pt, flow->left_pt + side_pt, flow->left_pt + side_pt + start_pt,
+                         flow->left_pt + side_pt + start_pt + column_pt };
+  Answer answer = plan_answer (self, column_pt, check.unit);
   SwTag *table = sw_tags_add (&self->tags, self->parent, "Table");
-  SwTag *row = sw_tags_add (&self->tags, table, "TR");
-  double left_pt = flow->left_pt;
 
-  add_cell (flow, row, "TH", "Column", left_pt, label_pt, sw_phrases_get (self->phrases, "check.side"));
-  for (guint i = 0; i < G_N_ELEMENTS (days); i++)
-    add_cell (flow, row, "TH", "Column", left_pt + label_pt + i * column_pt, column_pt, days[i]);
-  sw_flow_space (flow, 1.6 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
-
+  flow->y_pt = add_head (flow, table, lefts_pt, start != NULL, days) + 0.2 * body_pt;
   for (guint i = 0; i < n_rows; i++)
     {
       const char *side = sw_phrases_get (self->phrases, keys[i]);
+      SwTag *row = sw_tags_add (&self->tags, table, "TR");
       SwFlow label = *flow;
+      double bottom_pt;
 
-      row = sw_tags_add (&self->tags, table, "TR");
-      label.y_pt += 0.5 * (height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
-      add_cell (&label, row, "TH", "Row", left_pt, label_pt, side);
+      label.y_pt += 0.5 * (answer.height_pt - 1.36 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE));
+      bottom_pt = add_cell (&label, row, "TH", "Row", lefts_pt[0], side_pt, side);
+      if (start != NULL)
+        {
+          g_autofree char *value = dup_start (self, start, keys[i]);
+
+          add_cell (&label, row, "TD", NULL, lefts_pt[1], start_pt, value != NULL ? value : "–");
+        }
       for (guint day = 0; day < G_N_ELEMENTS (days); day++)
-        add_answer (flow, row, left_pt + label_pt + day * column_pt, column_pt, height_pt, check.unit,
-                    g_strdup_printf ("check%d-row%u-day%u", check.number, i + 1, day + 1),
-                    dup_label (self, &check, side, days[day]));
-      sw_flow_space (flow, height_pt + 0.3 * body_pt);
+        {
+          double answer_pt;
+
+          answer.left_pt = lefts_pt[2 + day];
+          answer_pt = add_answer (flow, row, &answer, check.unit,
+                                  g_strdup_printf ("check%d-row%u-day%u", check.number, i + 1, day + 1),
+                                  dup_label (self, &check, side, days[day]));
+          bottom_pt = MAX (bottom_pt, answer_pt);
+        }
+      flow->y_pt = bottom_pt + 0.3 * body_pt;
     }
+}
+
+/* When to answer, and which answer is better. */
+static void
+compose_how (SwComposer *self,
+             SwItem     *item)
+{
+  const char *key = get_better_key (item);
+  const char *const sentences[]
+      = { sw_phrases_get (self->phrases, "check.when"), key != NULL ? sw_phrases_get (self->phrases, key) : NULL, NULL };
+  g_autofree char *text = sw_phrases_sentences (self->phrases, sentences);
+
+  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, text, 0.1 * self->style.body_pt, SW_KEEP_TOGETHER);
 }
 
 /**
@@ -186,6 +372,7 @@ sw_compose_check (SwComposer *self,
   if (*sw_item_get_note (item) != '\0')
     sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_item_get_note (item), 0.1 * body_pt, SW_KEEP_TOGETHER);
 
+  compose_how (self, item);
   flow = sw_composer_begin (self);
   add_table (&flow, item);
   sw_composer_end (&flow, 0.5 * body_pt, SW_KEEP_FREE);

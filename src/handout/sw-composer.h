@@ -41,6 +41,7 @@ G_BEGIN_DECLS
  * @picture_beside: whether the dose on such a card stands beside the picture
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
+ * @measurements: (unowned) (nullable) (element-type SwMeasurement): what was measured of the client
  * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
  *   language; interned. Words in bold before a text are the handout's
  * @measures: whether columns are only to be as tall as what is added to them, not to hold it
@@ -80,6 +81,7 @@ typedef struct
   gboolean picture_beside;
   int n_exercises;
   int n_checks;
+  GListModel *measurements;
   const char *text_language;
   gboolean measures;
   GArray *large;

@@ -111,6 +111,7 @@ lay_out (SwHandout    *self,
   sw_composer_restart (composer);
   sw_measured_begin (composer->measured);
   composer->large = large;
+  composer->measurements = G_LIST_MODEL (sw_programme_get_measurements (programme));
 
   if (composer->layout == SW_LAYOUT_SUMMARY)
     {
@@ -125,6 +126,7 @@ lay_out (SwHandout    *self,
       sw_compose_back (composer, programme);
     }
   composer->large = NULL;
+  composer->measurements = NULL;
 
   sw_pages_init (&self->pages, composer);
   return TRUE;

@@ -21,6 +21,7 @@ struct _SwItem
   int rounds;
   GListStore *items;
   int measure;
+  int better;
   char **extras;
 };
 
@@ -39,6 +40,7 @@ enum
   PROP_ROUNDS,
   PROP_ITEMS,
   PROP_MEASURE,
+  PROP_BETTER,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -99,6 +101,9 @@ sw_item_get_property (GObject    *object,
     case PROP_MEASURE:
       g_value_set_enum (value, self->measure);
       break;
+    case PROP_BETTER:
+      g_value_set_enum (value, self->better);
+      break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
       break;
@@ -156,6 +161,9 @@ sw_item_set_property (GObject      *object,
       break;
     case PROP_MEASURE:
       changed = sw_field_set_int (&self->measure, g_value_get_enum (value));
+      break;
+    case PROP_BETTER:
+      changed = sw_field_set_int (&self->better, g_value_get_enum (value));
       break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
@@ -230,6 +238,8 @@ sw_item_class_init (SwItemClass *klass)
                                                 G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
   properties[PROP_MEASURE] = g_param_spec_enum ("measure", NULL, NULL, SW_TYPE_MEASURE,
                                                 SW_MEASURE_SECONDS, flags);
+  properties[PROP_BETTER] = g_param_spec_enum ("better", NULL, NULL, SW_TYPE_BETTER,
+                                               SW_BETTER_NOT_STATED, flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -302,6 +312,7 @@ sw_item_copy (SwItem   *self,
   copy->rest_s = self->rest_s;
   copy->rounds = self->rounds;
   copy->measure = self->measure;
+  copy->better = self->better;
   sw_field_set_string (&copy->note, self->note);
   sw_field_set_string (&copy->title, self->title);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
@@ -474,6 +485,20 @@ sw_item_get_measure (SwItem *self)
   g_return_val_if_fail (SW_IS_ITEM (self), SW_MEASURE_SECONDS);
 
   return (SwMeasure) self->measure;
+}
+
+/**
+ * sw_item_get_better:
+ * @self: an item
+ *
+ * Returns: which result of a self-check is the better one
+ */
+SwBetter
+sw_item_get_better (SwItem *self)
+{
+  g_return_val_if_fail (SW_IS_ITEM (self), SW_BETTER_NOT_STATED);
+
+  return (SwBetter) self->better;
 }
 
 /**

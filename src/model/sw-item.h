@@ -24,6 +24,7 @@ G_BEGIN_DECLS
  * | rounds | int 1..20 | | | x | |
  * | items | GListStore of SwItem, never a circuit again | | | x | |
  * | measure | SwMeasure: what the check is counted in | | | | x |
+ * | better | SwBetter: which result of the check is the better one | | | | x |
  * | extras | GStrv: unknown XML, kept | x | x | x | x |
  *
  * Setters exist for readers and for #SwHistory; widgets change items through the history only.
@@ -47,6 +48,7 @@ int sw_item_get_rest_s (SwItem *self);
 int sw_item_get_rounds (SwItem *self);
 GListStore *sw_item_get_items (SwItem *self);
 SwMeasure sw_item_get_measure (SwItem *self);
+SwBetter sw_item_get_better (SwItem *self);
 const char * const *sw_item_get_extras (SwItem *self);
 char *sw_item_dup_name (SwItem     *self,
                         const char *language);

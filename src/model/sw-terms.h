@@ -291,6 +291,14 @@ typedef enum
   SW_MEASURE_RATING_0_TO_10,
 } SwMeasure;
 
+/* Which result of a self-check is the better one. */
+typedef enum
+{
+  SW_BETTER_NOT_STATED,
+  SW_BETTER_HIGHER,
+  SW_BETTER_LOWER,
+} SwBetter;
+
 /* Bit n of a SwSet of days. */
 typedef enum
 {

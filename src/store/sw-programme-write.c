@@ -210,6 +210,8 @@ write_item (gpointer     object,
   else if (kind == SW_ITEM_SELF_CHECK)
     {
       sw_xml_write_term (writer, "measure", SW_TYPE_MEASURE, sw_item_get_measure (item));
+      if (sw_item_get_better (item) != SW_BETTER_NOT_STATED)
+        sw_xml_write_term (writer, "better", SW_TYPE_BETTER, sw_item_get_better (item));
       if (dose->side != SW_SIDE_BOTH)
         sw_xml_write_term (writer, "side", SW_TYPE_SIDE, dose->side);
     }

@@ -14,7 +14,7 @@ static const char *const none_known[] = { NULL };
 static const char *const exercise_known[] = { "id", "exercise", NULL };
 static const char *const rest_known[] = { "id", "title", "seconds", NULL };
 static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", NULL };
-static const char *const check_known[] = { "id", "title", "measure", "side", NULL };
+static const char *const check_known[] = { "id", "title", "measure", "better", "side", NULL };
 
 static gboolean
 is (const xmlNode *node,
@@ -226,15 +226,16 @@ read_self_check (xmlNode  *node,
 {
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   SwDose dose;
-  int measure, side;
+  int measure, better, side;
 
   if (!sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error)
+      || !sw_xml_read_term (node, "better", SW_TYPE_BETTER, SW_BETTER_NOT_STATED, &better, error)
       || !sw_xml_read_term (node, "side", SW_TYPE_SIDE, SW_SIDE_BOTH, &side, error))
     return FALSE;
 
   sw_dose_init (&dose);
   dose.side = (SwSide) side;
-  g_object_set (item, "measure", measure, "dose", &dose, NULL);
+  g_object_set (item, "measure", measure, "better", better, "dose", &dose, NULL);
   read_common (node, item, check_known, extras);
   end_common (node, item, is_note, extras);
   return TRUE;

@@ -41,6 +41,8 @@ struct _SwItemForm
   SwNumber *round_rest;
   SwFieldRow *measure_row;
   GtkDropDown *measure;
+  SwFieldRow *better_row;
+  GtkDropDown *better;
   SwFieldRow *side_row;
   GtkDropDown *side;
   SwTextArea *note;
@@ -143,6 +145,18 @@ measure_selected_cb (SwItemForm *self)
 }
 
 static void
+better_selected_cb (SwItemForm *self)
+{
+  g_autofree char *label = NULL;
+
+  if (is_idle (self))
+    return;
+
+  label = dup_label (self);
+  sw_history_set_int (history (self), label, self->item, "better", gtk_drop_down_get_selected (self->better));
+}
+
+static void
 side_selected_cb (SwItemForm *self)
 {
   g_autofree char *label = NULL;
@@ -201,6 +215,7 @@ show_rows (SwItemForm *self,
   gtk_widget_set_visible (GTK_WIDGET (self->dissolve), is_circuit);
   gtk_widget_set_visible (GTK_WIDGET (self->question_row), is_check);
   gtk_widget_set_visible (GTK_WIDGET (self->measure_row), is_check);
+  gtk_widget_set_visible (GTK_WIDGET (self->better_row), is_check);
   gtk_widget_set_visible (GTK_WIDGET (self->side_row), is_check);
 }
 
@@ -245,6 +260,8 @@ sw_item_form_class_init (SwItemFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, round_rest);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, measure_row);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, measure);
+  gtk_widget_class_bind_template_child (widget_class, SwItemForm, better_row);
+  gtk_widget_class_bind_template_child (widget_class, SwItemForm, better);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, side_row);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, side);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, note);
@@ -255,6 +272,7 @@ sw_item_form_class_init (SwItemFormClass *class)
   gtk_widget_class_bind_template_callback (widget_class, note_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, number_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, measure_selected_cb);
+  gtk_widget_class_bind_template_callback (widget_class, better_selected_cb);
   gtk_widget_class_bind_template_callback (widget_class, side_selected_cb);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }
@@ -264,6 +282,7 @@ sw_item_form_init (SwItemForm *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   sw_choices_fill (self->measure, SW_TYPE_MEASURE);
+  sw_choices_fill (self->better, SW_TYPE_BETTER);
   sw_choices_fill (self->side, SW_TYPE_SIDE);
 }
 
@@ -318,6 +337,7 @@ sw_item_form_refresh (SwItemForm *self)
   sw_number_set_value (self->round_rest, sw_item_get_rest_s (self->item));
   sw_number_set_value (self->rounds, sw_item_get_rounds (self->item));
   sw_choices_show (self->measure, (int) sw_item_get_measure (self->item));
+  sw_choices_show (self->better, (int) sw_item_get_better (self->item));
   sw_choices_show (self->side, (int) sw_item_get_dose (self->item)->side);
   sw_text_area_set_text (self->note, sw_item_get_note (self->item));
   show_members (self);

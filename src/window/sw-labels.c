@@ -160,6 +160,12 @@ static const char * const item_words[] = {
   [SW_ITEM_SELF_CHECK] = N_("self-check"),
 };
 
+static const char * const better_words[] = {
+  [SW_BETTER_NOT_STATED] = N_("not stated"),
+  [SW_BETTER_HIGHER] = N_("a higher result"),
+  [SW_BETTER_LOWER] = N_("a lower result"),
+};
+
 static const char * const measure_words[] = {
   [SW_MEASURE_SECONDS] = N_("seconds"),
   [SW_MEASURE_REPETITIONS] = N_("repetitions"),
@@ -208,6 +214,7 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_SECTION_KIND, section_words);
   WORDS_OF (SW_TYPE_ITEM_KIND, item_words);
   WORDS_OF (SW_TYPE_MEASURE, measure_words);
+  WORDS_OF (SW_TYPE_BETTER, better_words);
 #undef WORDS_OF
   if (type == SW_TYPE_DAY)
     return sw_day_get_name ((SwDay) value);

@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "handout-sample.h"
+#include "sw-measurement.h"
 #include "sw-handout.h"
 #include "sw-style.h"
 
@@ -394,6 +395,48 @@ test_words_of_signs (void)
   g_assert_cmpuint (count_words (full, "\"Check yourself\""), ==, 2);
 }
 
+/* A self-check says when it is done; which answer is better and what was measured at the start, as far as the programme
+ * does. */
+static void
+test_check_words (void)
+{
+  static const struct
+  {
+    SwBetter better;
+    const char *test;
+    SwMeasure measure;
+    const char *wanted;
+    const char *unwanted;
+  } rows[] = {
+    { SW_BETTER_NOT_STATED, "Stand on one leg", SW_MEASURE_SECONDS, "\"22.5\"", "is better" },
+    { SW_BETTER_HIGHER, "Reach on one leg", SW_MEASURE_SECONDS, "Longer is better.", "At the start" },
+    { SW_BETTER_LOWER, "Stand on one leg", SW_MEASURE_CENTIMETRES, "Shorter is better.", "At the start" },
+    { SW_BETTER_HIGHER, "Stand", SW_MEASURE_SECONDS, "again on the last day", "At the start" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+      g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+      g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-11-20", rows[i].test, rows[i].measure);
+      g_autoptr (SwHandout) handout = NULL;
+      g_autoptr (GError) error = NULL;
+      g_autofree char *dump = NULL;
+      SwHandoutOptions options;
+
+      g_object_set (measurement, "left", 22.5, NULL);
+      g_list_store_append (sw_programme_get_measurements (programme), measurement);
+      for (guint k = 0; k < items->len; k++)
+        g_object_set (items->pdata[k], "better", rows[i].better, NULL);
+      sw_handout_options_init (&options, programme, DAY);
+      handout = sw_handout_new (programme, &options, &error);
+      g_assert_no_error (error);
+      dump = sw_handout_dump (handout);
+      g_assert_nonnull (strstr (dump, rows[i].wanted));
+      g_assert_null (strstr (dump, rows[i].unwanted));
+    }
+}
+
 /* In brief too everybody is told how to get ready before what to do. */
 static void
 test_compact_gets_ready (void)
@@ -479,6 +522,7 @@ main (int    argc,
   g_test_add_func ("/layouts/stop-stays", test_stop_stays);
   g_test_add_func ("/layouts/parts", test_parts);
   g_test_add_func ("/layouts/words-of-signs", test_words_of_signs);
+  g_test_add_func ("/layouts/check-words", test_check_words);
   g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
   g_test_add_func ("/layouts/circuit-continues", test_circuit_continues);
   g_test_add_func ("/layouts/page-counts", test_page_counts);

@@ -511,6 +511,7 @@ test_vocabularies (void)
   assert_words ("programme.rng", "units", SW_TYPE_UNITS);
   assert_words ("programme.rng", "paper", SW_TYPE_PAPER);
   assert_words ("programme.rng", "measure", SW_TYPE_MEASURE);
+  assert_words ("programme.rng", "better", SW_TYPE_BETTER);
   assert_words ("programme.rng", "day", SW_TYPE_DAY);
 }
 
