@@ -129,6 +129,15 @@ part_toggled_cb (SwPagesButton  *self,
       }
 }
 
+/* What comes of a check button's choice, or why it cannot be chosen. */
+static void
+explain (GtkCheckButton *check,
+         const char     *explanation)
+{
+  gtk_label_set_label (GTK_LABEL (gtk_widget_get_last_child (gtk_check_button_get_child (check))), explanation);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, explanation, -1);
+}
+
 /* Shows the plan as it is now; only parts that the layout has can be chosen, and only where there is something to fill
  * in can it be filled in on a screen. */
 static void
@@ -148,6 +157,9 @@ refresh (SwPagesButton *self)
   gtk_check_button_set_active (self->form, sw_page_plan_get_form (plan));
   gtk_widget_set_visible (GTK_WIDGET (self->form), to_fill_in != 0);
   gtk_widget_set_sensitive (GTK_WIDGET (self->form), (parts & to_fill_in) != 0);
+  explain (self->form, (parts & to_fill_in) != 0
+                         ? _("Boxes can be ticked, lines written on. On paper nothing changes.")
+                         : _("Needs self-checks, a log or lines to sign: now nothing is left to fill in."));
   for (int part = 0; part < N_PARTS; part++)
     {
       gtk_check_button_set_active (self->part_checks[part], (parts & SW_SET (part)) != 0);
@@ -175,7 +187,7 @@ explained_check_new (const char *name,
 {
   GtkWidget *check = gtk_check_button_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
-  GtkWidget *small = words_new (explanation);
+  GtkWidget *small = words_new (NULL);
 
   gtk_widget_add_css_class (small, "dim");
   gtk_widget_add_css_class (small, "small-words");
@@ -184,8 +196,8 @@ explained_check_new (const char *name,
   gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
   gtk_check_button_set_child (GTK_CHECK_BUTTON (check), box);
   gtk_widget_add_css_class (check, "explained");
-  gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_LABEL, name,
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, explanation, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  explain (GTK_CHECK_BUTTON (check), explanation);
   return GTK_CHECK_BUTTON (check);
 }
 
@@ -212,8 +224,7 @@ fill (SwPagesButton *self)
       self->layout_radios[layout] = radio;
     }
 
-  self->form = explained_check_new (_("PDF to fill in on a tablet"),
-                                    _("Boxes can be ticked, lines written on. On paper nothing changes."));
+  self->form = explained_check_new (_("PDF to fill in on a tablet"), "");
   g_signal_connect_object (self->form, "toggled", G_CALLBACK (form_toggled_cb), self, G_CONNECT_SWAPPED);
   gtk_box_append (self->ways, GTK_WIDGET (self->form));
 
