@@ -6,6 +6,9 @@
 
 #include "sw-measured.h"
 
+/* With more texts than this a handout is long: memory counts then, not the few milliseconds after an edit. */
+#define MANY_TEXTS 3000
+
 struct _SwMeasured
 {
   SwPaper paper;
@@ -217,6 +220,14 @@ add_text (SwMeasured  *self,
   g_ptr_array_add (get_part (self), key);
 }
 
+/* An earlier pass is composed again after an edit, and asks for its texts once more. */
+static gboolean
+is_left_over (const SwMeasured *self,
+              const Text       *text)
+{
+  return text->pass == 0 || (text->pass != self->pass && g_hash_table_size (self->texts) > MANY_TEXTS);
+}
+
 /**
  * sw_measured_begin:
  *
@@ -232,8 +243,8 @@ sw_measured_begin (SwMeasured *self)
 /**
  * sw_measured_begin_part:
  *
- * Begins the next part of the handout, the same one in each pass. Drops the texts that were made for the part that ends
- * and are not in it this time, so that a long handout is never held twice.
+ * Begins the next part of the handout, the same one in each pass. Of a long handout it drops the texts that were
+ * made for the part that ends and are not in it this time, so that it is never held twice.
  */
 void
 sw_measured_begin_part (SwMeasured *self)
@@ -243,9 +254,8 @@ sw_measured_begin_part (SwMeasured *self)
   for (guint i = keys->len; i-- > 0;)
     {
       const char *key = g_ptr_array_index (keys, i);
-      const Text *text = g_hash_table_lookup (self->texts, key);
 
-      if (text->pass == self->pass)
+      if (!is_left_over (self, g_hash_table_lookup (self->texts, key)))
         continue;
       g_ptr_array_remove_index_fast (keys, i);
       g_hash_table_remove (self->texts, key);
@@ -253,27 +263,24 @@ sw_measured_begin_part (SwMeasured *self)
   self->part++;
 }
 
-static gboolean
-is_left_over (gpointer key,
-              gpointer value,
-              gpointer data)
-{
-  (void) key;
-  return ((const Text *) value)->pass != ((const SwMeasured *) data)->pass;
-}
-
 /**
  * sw_measured_finish:
  *
- * Drops the texts that the last pass did not ask for, and looks only at its own from now on; to be called before what
- * was given as "before" goes away.
+ * Drops the texts that nothing asked for, of a long handout also those of earlier passes, and looks only at its own from
+ * now on; to be called before what was given as "before" goes away.
  */
 void
 sw_measured_finish (SwMeasured *self)
 {
+  GHashTableIter iter;
+  gpointer text;
+
   self->before = NULL;
   g_ptr_array_set_size (self->parts, 0);
-  g_hash_table_foreach_remove (self->texts, is_left_over, self);
+  g_hash_table_iter_init (&iter, self->texts);
+  while (g_hash_table_iter_next (&iter, NULL, &text))
+    if (is_left_over (self, text))
+      g_hash_table_iter_remove (&iter);
 }
 
 /**
