@@ -201,6 +201,10 @@ saved_cb (GObject      *object,
   gboolean good = sw_programme_file_save_finish (SW_PROGRAMME_FILE (object), result, &error);
   gboolean save_again;
 
+  /* The window was closed meanwhile. */
+  if (self->document == NULL)
+    return;
+
   gtk_spinner_stop (self->busy);
   self->saving = FALSE;
   if (good)

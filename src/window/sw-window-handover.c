@@ -64,32 +64,30 @@ doses_as_lines (SwProgramme *programme)
   return g_string_free (g_steal_pointer (&lines), FALSE);
 }
 
-static void
-note_issue (SwDocument *document,
-            const char *way,
-            const char *date,
-            const char *doses,
-            GBytes     *pdf)
-{
-  g_autofree char *hash = sw_file_hash (pdf);
-  g_autoptr (SwIssue) issue = sw_issue_new (date, way, hash, doses, NULL);
-  GListStore *issues = sw_programme_get_issues (sw_document_get_programme (document));
-  gpointer added[] = { issue };
-
-  sw_history_splice (sw_document_get_history (document), _ ("Note that the handout was given"), issues,
-                     g_list_model_get_n_items (G_LIST_MODEL (issues)), 0, added, 1);
-}
-
-/* The PDF */
-
+/* What is handed over, as it is when that begins: edits made meanwhile are not on the pages. */
 typedef struct
 {
   SwDocument *document;
   SwProgramme *copy;
-  char *path;
+  char *path;           /* where the PDF is to lie, or NULL */
   char *date;
   char *doses;
 } Making;
+
+static Making *
+making_new (SwDocument *document,
+            const char *path)
+{
+  SwProgramme *programme = sw_document_get_programme (document);
+  Making *making = g_new0 (Making, 1);
+
+  making->document = g_object_ref (document);
+  making->copy = sw_programme_copy (programme);
+  making->path = g_strdup (path);
+  making->date = today ();
+  making->doses = doses_as_lines (programme);
+  return making;
+}
 
 static void
 making_free (gpointer data)
@@ -103,6 +101,24 @@ making_free (gpointer data)
   g_free (making->doses);
   g_free (making);
 }
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Making, making_free)
+
+static void
+note_issue (const Making *making,
+            const char   *way,
+            GBytes       *pdf)
+{
+  g_autofree char *hash = sw_file_hash (pdf);
+  g_autoptr (SwIssue) issue = sw_issue_new (making->date, way, hash, making->doses, NULL);
+  GListStore *issues = sw_programme_get_issues (sw_document_get_programme (making->document));
+  gpointer added[] = { issue };
+
+  sw_history_splice (sw_document_get_history (making->document), _ ("Note that the handout was given"), issues,
+                     g_list_model_get_n_items (G_LIST_MODEL (issues)), 0, added, 1);
+}
+
+/* The PDF */
 
 static void
 make_pdf_in_thread (GTask        *task,
@@ -133,18 +149,11 @@ make_pdf_in_thread (GTask        *task,
 
 static void
 make_pdf (SwWindow            *self,
-          const char          *path,
+          Making              *making,
           GAsyncReadyCallback  callback)
 {
-  SwProgramme *programme = sw_document_get_programme (self->document);
-  Making *making = g_new0 (Making, 1);
   g_autoptr (GTask) task = g_task_new (self, self->cancellable, callback, NULL);
 
-  making->document = g_object_ref (self->document);
-  making->copy = sw_programme_copy (programme);
-  making->path = g_strdup (path);
-  making->date = today ();
-  making->doses = doses_as_lines (programme);
   gtk_spinner_start (self->busy);
   g_task_set_task_data (task, making, making_free);
   g_task_run_in_thread (task, make_pdf_in_thread);
@@ -163,15 +172,17 @@ pdf_made_cb (GObject      *object,
   g_autofree char *uri = NULL;
 
   (void) data;
+  if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
+    return;
+
   gtk_spinner_stop (self->busy);
   if (pdf == NULL)
     {
-      if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
-        sw_window_show_error (self, error);
+      sw_window_show_error (self, error);
       return;
     }
 
-  note_issue (making->document, "pdf", making->date, making->doses, pdf);
+  note_issue (making, "pdf", pdf);
   uri = g_filename_to_uri (making->path, NULL, NULL);
   action = g_action_print_detailed_name ("win.show-file", g_variant_new_string (uri));
   sw_window_show_toast (self, _ ("The handout is saved."), _ ("Open it"), action);
@@ -186,7 +197,7 @@ pdf_chosen_cb (GObject      *object,
 
   (void) data;
   if (path != NULL)
-    make_pdf (SW_WINDOW (object), path, pdf_made_cb);
+    make_pdf (SW_WINDOW (object), making_new (SW_WINDOW (object)->document, path), pdf_made_cb);
 }
 
 /* Whether the PDF has what can be filled in on a screen, by the therapist's choice. */
@@ -226,14 +237,34 @@ show_file_activated_cb (GSimpleAction *action,
 
 /* Printing */
 
+typedef struct
+{
+  SwWindow *window;    /* NULL when it was closed meanwhile */
+  Making *making;      /* until the pages are printed */
+  SwHandout *handout;  /* made of the copy */
+} Printing;
+
+static void
+printing_free (gpointer  data,
+               GClosure *closure)
+{
+  Printing *printing = data;
+
+  (void) closure;
+  g_clear_pointer (&printing->making, making_free);
+  g_clear_object (&printing->handout);
+  g_clear_weak_pointer (&printing->window);
+  g_free (printing);
+}
+
 static void
 draw_page_cb (GtkPrintOperation *operation,
               GtkPrintContext   *context,
               int                page,
-              gpointer           data)
+              const Printing    *printing)
 {
   (void) operation;
-  sw_handout_draw_page (SW_HANDOUT (data), page, gtk_print_context_get_cairo_context (context));
+  sw_handout_draw_page (printing->handout, page, gtk_print_context_get_cairo_context (context));
 }
 
 static void
@@ -242,31 +273,43 @@ noted_cb (GObject      *object,
           gpointer      data)
 {
   SwWindow *self = SW_WINDOW (object);
-  const Making *making = g_task_get_task_data (G_TASK (result));
-  g_autoptr (GBytes) pdf = g_task_propagate_pointer (G_TASK (result), NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) pdf = g_task_propagate_pointer (G_TASK (result), &error);
 
   (void) data;
+  if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
+    return;
+
   gtk_spinner_stop (self->busy);
   if (pdf != NULL)
-    note_issue (making->document, "print", making->date, making->doses, pdf);
+    {
+      note_issue (g_task_get_task_data (G_TASK (result)), "print", pdf);
+    }
+  else
+    {
+      g_prefix_error (&error, "%s ", _ ("The handout was printed, but that could not be noted in the programme."));
+      sw_window_show_error (self, error);
+    }
 }
 
 static void
 print_done_cb (GtkPrintOperation       *operation,
                GtkPrintOperationResult  result,
-               gpointer                 data)
+               Printing                *printing)
 {
-  SwWindow *self = data;
   g_autoptr (GError) error = NULL;
+
+  if (printing->window == NULL)
+    return;
 
   if (result == GTK_PRINT_OPERATION_RESULT_ERROR)
     {
       gtk_print_operation_get_error (operation, &error);
-      sw_window_show_error (self, error);
+      sw_window_show_error (printing->window, error);
     }
   else if (result == GTK_PRINT_OPERATION_RESULT_APPLY)
     {
-      make_pdf (self, NULL, noted_cb);
+      make_pdf (printing->window, g_steal_pointer (&printing->making), noted_cb);
     }
 }
 
@@ -276,22 +319,23 @@ print_activated_cb (GSimpleAction *action,
                     gpointer       data)
 {
   SwWindow *self = data;
-  SwProgramme *programme = sw_document_get_programme (self->document);
   g_autoptr (GtkPrintOperation) operation = NULL;
   g_autoptr (GtkPageSetup) setup = NULL;
   g_autoptr (GtkPaperSize) paper = NULL;
   g_autoptr (SwHandout) handout = NULL;
+  g_autoptr (Making) making = NULL;
   g_autoptr (GError) error = NULL;
-  g_autofree char *date = today ();
   SwHandoutOptions options;
+  Printing *printing;
 
   (void) action;
   (void) parameter;
   if (!may_hand_over (self))
     return;
 
-  sw_handout_options_init (&options, programme, date);
-  handout = sw_handout_new (programme, &options, &error);
+  making = making_new (self->document, NULL);
+  sw_handout_options_init (&options, making->copy, making->date);
+  handout = sw_handout_new (making->copy, &options, &error);
   if (handout == NULL)
     {
       sw_window_show_error (self, error);
@@ -312,9 +356,13 @@ print_activated_cb (GSimpleAction *action,
   gtk_print_operation_set_job_name (operation, _ ("Exercise programme"));
   gtk_print_operation_set_allow_async (operation, TRUE);
   gtk_print_operation_set_embed_page_setup (operation, TRUE);
-  g_signal_connect_data (operation, "draw-page", G_CALLBACK (draw_page_cb), g_object_ref (handout),
-                         (GClosureNotify) (void (*) (void)) g_object_unref, 0);
-  g_signal_connect_object (operation, "done", G_CALLBACK (print_done_cb), self, 0);
+
+  printing = g_new0 (Printing, 1);
+  g_set_weak_pointer (&printing->window, self);
+  printing->making = g_steal_pointer (&making);
+  printing->handout = g_steal_pointer (&handout);
+  g_signal_connect (operation, "draw-page", G_CALLBACK (draw_page_cb), printing);
+  g_signal_connect_data (operation, "done", G_CALLBACK (print_done_cb), printing, printing_free, 0);
 
   if (gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG, GTK_WINDOW (self), &error)
       == GTK_PRINT_OPERATION_RESULT_ERROR)

@@ -2,6 +2,7 @@
 """One appointment: open the sample, search, drag three exercises in, re-order by drag and by keyboard, change
 a dose and undo it, save, make the PDF, open again and compare."""
 import os
+import re
 import subprocess
 
 import gui
@@ -88,7 +89,11 @@ def test(work):
     g.wait("label", "*changes not saved")
     check(sorted(work.words(printed).split()) == sorted(text.split()), "the printed pages have other words than the PDF")
 
+    # What was given is noted as it was when printing began: the same pages as the PDF, the same doses.
     save(g, work)
+    with open(work.file, encoding="utf-8") as stream:
+        issues = dict(re.findall(r'<issue [^>]*way="(pdf|print)"(.*?)</issue>', stream.read(), re.DOTALL))
+    check(sorted(issues) == ["pdf", "print"] and issues["pdf"] == issues["print"], f"noted as given: {issues}")
     g.key("ctrl+q")
     ends(g)
 
