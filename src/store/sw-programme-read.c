@@ -16,9 +16,6 @@
 #include "sw-reading.h"
 #include "sw-xml-values.h"
 
-/* Beyond all that can be measured on a person, in any of the measures. */
-#define MAX_MEASURED 100000.0
-
 static const char *const none_known[] = { NULL };
 static const char *const root_known[] = { "version", "id", "title", NULL };
 static const char *const client_known[]
@@ -234,7 +231,7 @@ read_measurement (xmlNode    *node,
     {
       double value;
 
-      if (!sw_xml_read_double (node, sides[i], -MAX_MEASURED, MAX_MEASURED, NAN, &value, error))
+      if (!sw_xml_read_double (node, sides[i], -SW_PROGRAMME_MAX_MEASURED, SW_PROGRAMME_MAX_MEASURED, NAN, &value, error))
         return FALSE;
       g_object_set (measurement, sides[i], value, NULL);
     }

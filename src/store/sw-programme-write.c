@@ -136,7 +136,7 @@ write_value (SwXmlWriter *writer,
              double       value)
 {
   if (isfinite (value))
-    sw_xml_writer_attribute_double (writer, name, CLAMP (value, -100000.0, 100000.0));
+    sw_xml_writer_attribute_double (writer, name, CLAMP (value, -SW_PROGRAMME_MAX_MEASURED, SW_PROGRAMME_MAX_MEASURED));
 }
 
 static void

@@ -10,6 +10,9 @@ G_BEGIN_DECLS
 #define SW_PROGRAMME_NS "urn:setwright:programme"
 #define SW_PROGRAMME_VERSION 1
 
+/* Beyond all that can be measured on a person, in any of the measures. */
+#define SW_PROGRAMME_MAX_MEASURED 100000.0
+
 SwProgramme *sw_programme_from_bytes (GBytes      *bytes,
                                       const char  *name,
                                       GError     **error);

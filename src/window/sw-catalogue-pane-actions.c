@@ -173,7 +173,11 @@ static const GActionEntry entries[] = {
   { .name = "clear", .activate = clear_activated_cb },
 };
 
-/* To be called once, when the template is there. */
+/**
+ * sw_catalogue_pane_add_actions:
+ *
+ * Makes the actions of the pane; to be called once, when the template is there.
+ */
 void
 sw_catalogue_pane_add_actions (SwCataloguePane *self)
 {
@@ -204,7 +208,11 @@ has_any (SwCataloguePane  *self,
   return FALSE;
 }
 
-/* Enables what can be done with the chosen card. */
+/**
+ * sw_catalogue_pane_update_actions:
+ *
+ * Enables what can be done with the chosen card.
+ */
 void
 sw_catalogue_pane_update_actions (SwCataloguePane *self)
 {
@@ -219,7 +227,14 @@ sw_catalogue_pane_update_actions (SwCataloguePane *self)
   enable (self, "show-harder", facts != NULL && has_any (self, facts->harder));
 }
 
-/* Opens the menu of the chosen card at a point of @widget. */
+/**
+ * sw_catalogue_pane_open_menu:
+ * @widget: where the pointer is
+ * @x: where, in pixels of @widget
+ * @y: where, in pixels of @widget
+ *
+ * Opens the menu of the chosen card.
+ */
 void
 sw_catalogue_pane_open_menu (SwCataloguePane *self,
                              GtkWidget       *widget,

@@ -64,7 +64,13 @@ show_nothing (SwCataloguePane *self)
   show_page (self, self->nothing);
 }
 
-/* Fills the list anew. A changed question begins at its best hits; a changed answer leaves the view. */
+/**
+ * sw_catalogue_pane_find:
+ * @from_top: whether the question changed, so that the view begins at the best hits; when only the answer did, it
+ *   stays where it is
+ *
+ * Fills the list anew.
+ */
 void
 sw_catalogue_pane_find (SwCataloguePane *self,
                         gboolean         from_top)
@@ -101,7 +107,11 @@ sw_catalogue_pane_find (SwCataloguePane *self,
     gtk_widget_activate_action (GTK_WIDGET (self->grid), "list.scroll-to-item", "u", 0);
 }
 
-/* What the search finds is shown again at the next find. */
+/**
+ * sw_catalogue_pane_forget_related:
+ *
+ * What the search finds is shown again at the next sw_catalogue_pane_find().
+ */
 void
 sw_catalogue_pane_forget_related (SwCataloguePane *self)
 {
@@ -140,7 +150,11 @@ indexed_cb (GObject      *object,
   sw_catalogue_pane_find (self, FALSE);
 }
 
-/* An index under way comes to nothing. */
+/**
+ * sw_catalogue_pane_stop_indexing:
+ *
+ * An index under way comes to nothing.
+ */
 void
 sw_catalogue_pane_stop_indexing (SwCataloguePane *self)
 {
@@ -149,7 +163,12 @@ sw_catalogue_pane_stop_indexing (SwCataloguePane *self)
   g_clear_object (&self->indexing);
 }
 
-/* Indexes a copy in a worker: a large catalogue takes longer than a frame, and until then the old index serves. */
+/**
+ * sw_catalogue_pane_index:
+ *
+ * Indexes a copy of the catalogue in a worker: a large one takes longer than a frame, and until then the old index
+ * serves.
+ */
 void
 sw_catalogue_pane_index (SwCataloguePane *self)
 {
@@ -189,7 +208,13 @@ forget_question (SwCataloguePane *self)
   sw_catalogue_pane_forget_related (self);
 }
 
-/* Shows @exercises, under @words (taken over), until the next search or filter. */
+/**
+ * sw_catalogue_pane_show_related:
+ * @exercises: (transfer none) (element-type SwExercise): what to show
+ * @words: (transfer full): what they are, above them
+ *
+ * Shows these exercises in place of what the search finds, until the next search or filter.
+ */
 void
 sw_catalogue_pane_show_related (SwCataloguePane *self,
                                 GPtrArray       *exercises,
@@ -201,7 +226,11 @@ sw_catalogue_pane_show_related (SwCataloguePane *self,
   sw_catalogue_pane_find (self, TRUE);
 }
 
-/* Shows the whole catalogue again. */
+/**
+ * sw_catalogue_pane_clear:
+ *
+ * Shows the whole catalogue again.
+ */
 void
 sw_catalogue_pane_clear (SwCataloguePane *self)
 {

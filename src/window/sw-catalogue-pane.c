@@ -376,7 +376,12 @@ sw_catalogue_pane_get_exercise (SwCataloguePane *self)
   return exercise;
 }
 
-/* Makes @exercise the chosen card; one that is not among the results is looked up in the whole catalogue. */
+/**
+ * sw_catalogue_pane_choose:
+ * @exercise: an exercise of the catalogue
+ *
+ * Makes an exercise the chosen card; one that is not among the results is looked up in the whole catalogue.
+ */
 void
 sw_catalogue_pane_choose (SwCataloguePane *self,
                           SwExercise      *exercise)
@@ -396,7 +401,13 @@ sw_catalogue_pane_choose (SwCataloguePane *self,
   gtk_widget_activate_action (GTK_WIDGET (self->grid), "list.scroll-to-item", "u", position);
 }
 
-/* Gives the chosen card the focus, else the first. Returns FALSE when there is none. */
+/**
+ * sw_catalogue_pane_focus_results:
+ *
+ * Gives the chosen card the focus, else the first.
+ *
+ * Returns: FALSE when there is none
+ */
 gboolean
 sw_catalogue_pane_focus_results (SwCataloguePane *self)
 {
@@ -414,7 +425,11 @@ sw_catalogue_pane_focus_results (SwCataloguePane *self)
   return card != NULL && gtk_widget_grab_focus (gtk_widget_get_parent (GTK_WIDGET (card)));
 }
 
-/* Fills the details when they are shown; with no card chosen they keep what they have. */
+/**
+ * sw_catalogue_pane_update_details:
+ *
+ * Fills the details when they are shown; with no card chosen they keep what they have.
+ */
 void
 sw_catalogue_pane_update_details (SwCataloguePane *self)
 {
@@ -425,7 +440,11 @@ sw_catalogue_pane_update_details (SwCataloguePane *self)
                               sw_catalogue_pane_get_precautions (self));
 }
 
-/* The card of the chosen exercise, or NULL while it is scrolled far away. */
+/**
+ * sw_catalogue_pane_get_card:
+ *
+ * Returns: (transfer none) (nullable): the card of the chosen exercise, or NULL while it is scrolled far away
+ */
 SwExerciseCard *
 sw_catalogue_pane_get_card (SwCataloguePane *self)
 {
@@ -438,7 +457,11 @@ sw_catalogue_pane_get_card (SwCataloguePane *self)
   return NULL;
 }
 
-/* The client's precautions; none without a document. */
+/**
+ * sw_catalogue_pane_get_precautions:
+ *
+ * Returns: the client's precautions; none without a document
+ */
 SwSet
 sw_catalogue_pane_get_precautions (SwCataloguePane *self)
 {

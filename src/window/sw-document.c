@@ -323,32 +323,6 @@ sw_document_get_clock (SwDocument *self)
 }
 
 /**
- * sw_document_get_clock_entry:
- * @item: an item
- *
- * Returns: (nullable): the item's line of the clock, or NULL if it is not in the session shown
- */
-const SwClockEntry *
-sw_document_get_clock_entry (SwDocument *self,
-                             SwItem     *item)
-{
-  g_return_val_if_fail (SW_IS_DOCUMENT (self), NULL);
-
-  if (self->clock == NULL)
-    return NULL;
-
-  for (guint i = 0; i < self->clock->entries->len; i++)
-    {
-      const SwClockEntry *entry = &g_array_index (self->clock->entries, SwClockEntry, i);
-
-      if (entry->item == item)
-        return entry;
-    }
-
-  return NULL;
-}
-
-/**
  * sw_document_get_reading:
  *
  * Returns: (transfer none) (nullable): how the words for the client read, valid until the next "changed"; %NULL in a

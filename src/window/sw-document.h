@@ -37,8 +37,6 @@ SwSession *sw_document_get_session (SwDocument *self);
 void sw_document_set_session (SwDocument *self,
                               SwSession  *session);
 const SwClock *sw_document_get_clock (SwDocument *self);
-const SwClockEntry *sw_document_get_clock_entry (SwDocument *self,
-                                                 SwItem     *item);
 const SwReadabilityReport *sw_document_get_reading (SwDocument *self);
 GPtrArray *sw_document_get_findings (SwDocument *self);
 GPtrArray *sw_document_get_chosen (SwDocument *self);

@@ -81,19 +81,6 @@ refresh_time (SwFindingsBar *self)
   set_words (self->changes, changes);
 }
 
-static int
-compare_volumes (gconstpointer a,
-                 gconstpointer b)
-{
-  const SwVolume *first = a;
-  const SwVolume *second = b;
-  double difference = MAX (second->sets_left, second->sets_right) - MAX (first->sets_left, first->sets_right);
-
-  if (difference != 0.0)
-    return difference > 0.0 ? 1 : -1;
-  return (int) first->muscle - (int) second->muscle;
-}
-
 static char *
 volume_words (const SwVolume *volume)
 {
@@ -113,7 +100,6 @@ refresh_volumes (SwFindingsBar *self)
   g_autoptr (GString) largest = g_string_new (NULL);
   g_autoptr (GString) all = g_string_new (NULL);
 
-  g_array_sort (volumes, compare_volumes);
   for (guint i = 0; i < volumes->len; i++)
     {
       g_autofree char *words = volume_words (&g_array_index (volumes, SwVolume, i));

@@ -120,6 +120,20 @@ stop_reading (SwLogoField *self)
   g_clear_object (&self->cancellable);
 }
 
+/* Reads and checks the file; the field shows the logo, or what is wrong with it, when that is done. */
+static void
+begin_reading (SwLogoField *self,
+               const char  *path)
+{
+  g_autoptr (GTask) task = NULL;
+
+  stop_reading (self);
+  self->cancellable = g_cancellable_new ();
+  task = g_task_new (self, self->cancellable, read_cb, NULL);
+  g_task_set_task_data (task, g_strdup (path), g_free);
+  g_task_run_in_thread (task, read_in_thread);
+}
+
 static void
 file_chosen_cb (GObject      *object,
                 GAsyncResult *result,
@@ -130,7 +144,7 @@ file_chosen_cb (GObject      *object,
 
   (void) object;
   if (path != NULL && gtk_widget_get_root (GTK_WIDGET (self)) != NULL)
-    sw_logo_field_read_async (self, path);
+    begin_reading (self, path);
 }
 
 static void
@@ -236,26 +250,4 @@ sw_logo_field_set_logo (SwLogoField  *self,
   gtk_widget_set_visible (self->none, logo == NULL);
   gtk_widget_set_visible (self->remove_button, logo != NULL);
   gtk_widget_queue_draw (GTK_WIDGET (self->paper));
-}
-
-/**
- * sw_logo_field_read_async:
- * @self: a field
- * @path: a file
- *
- * Reads and checks the file; the field shows the logo, or what is wrong with it, when that is done.
- */
-void
-sw_logo_field_read_async (SwLogoField *self,
-                          const char  *path)
-{
-  g_autoptr (GTask) task = NULL;
-
-  g_return_if_fail (SW_IS_LOGO_FIELD (self));
-
-  stop_reading (self);
-  self->cancellable = g_cancellable_new ();
-  task = g_task_new (self, self->cancellable, read_cb, NULL);
-  g_task_set_task_data (task, g_strdup (path), g_free);
-  g_task_run_in_thread (task, read_in_thread);
 }

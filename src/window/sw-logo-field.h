@@ -19,7 +19,5 @@ G_DECLARE_FINAL_TYPE (SwLogoField, sw_logo_field, SW, LOGO_FIELD, GtkWidget)
 const SwLogo *sw_logo_field_get_logo (SwLogoField *self);
 void sw_logo_field_set_logo (SwLogoField  *self,
                              const SwLogo *logo);
-void sw_logo_field_read_async (SwLogoField *self,
-                               const char  *path);
 
 G_END_DECLS

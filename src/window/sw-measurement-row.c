@@ -12,6 +12,7 @@
 
 #include "sw-choices.h"
 #include "sw-number.h"
+#include "sw-xml-values.h"
 
 /* What a value's field holds when it was not taken; below every value a field can hold. */
 #define NOT_TAKEN (-1000.0)
@@ -72,22 +73,6 @@ test_changed_cb (SwMeasurementRow *self)
                          gtk_editable_get_text (GTK_EDITABLE (self->test)));
 }
 
-/* A day such as 2026-03-09, and one that the calendar has. */
-static gboolean
-is_date (const char *text)
-{
-  guint number[3];
-
-  if (!g_regex_match_simple ("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", text, G_REGEX_DOLLAR_ENDONLY, 0))
-    return FALSE;
-
-  for (guint i = 0; i < G_N_ELEMENTS (number); i++)
-    number[i] = (guint) g_ascii_strtoull (text + (i == 0 ? 0 : 2 + 3 * i), NULL, 10);
-
-  return number[0] > 0 && number[1] > 0 && number[1] <= 12
-         && g_date_valid_dmy ((GDateDay) number[2], (GDateMonth) number[1], (GDateYear) number[0]);
-}
-
 /* What is wrong in one of the fields; they are too small for words of their own. */
 static void
 show_complaint (SwMeasurementRow *self)
@@ -126,8 +111,8 @@ date_changed_cb (SwMeasurementRow *self)
   if (self->refreshing)
     return;
 
-  mark_date (self, is_date (text) || strlen (text) < 10);
-  if (!is_date (text))
+  mark_date (self, sw_is_date (text) || strlen (text) < 10);
+  if (!sw_is_date (text))
     return;
 
   g_free (self->shown_date);

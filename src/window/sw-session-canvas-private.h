@@ -45,6 +45,16 @@ struct _SwSessionCanvas
   gint64 scrolled_us;
 };
 
+/* A place something can be dropped into, and where the line that shows it stands. */
+typedef struct
+{
+  GListStore *list;
+  guint position;
+  SwCanvasRowView *view; /* NULL below the last row */
+  SwDropMark mark;
+  gboolean in_circuit;
+} SwCanvasGap;
+
 /* sw-session-canvas.c */
 void sw_session_canvas_reveal_chosen (SwSessionCanvas *self,
                                       gboolean         focus);
@@ -59,11 +69,18 @@ void sw_session_canvas_title_left_cb (SwSessionCanvas *self);
 void sw_session_canvas_add_drag_source (SwSessionCanvas *self,
                                         SwCanvasRowView *view);
 void sw_session_canvas_init_drops (SwSessionCanvas *self);
-SwCanvasRowView *sw_session_canvas_find_view_at (SwSessionCanvas *self,
-                                                 double           x,
-                                                 double           y);
 void sw_session_canvas_stop_drops (SwSessionCanvas *self);
 void sw_session_canvas_forget_mark (SwSessionCanvas *self,
                                     SwCanvasRowView *view);
+
+/* sw-session-canvas-gap.c */
+SwCanvasRowView *sw_session_canvas_find_view_at (SwSessionCanvas *self,
+                                                 double           x,
+                                                 double           y);
+gboolean sw_session_canvas_find_gap (SwSessionCanvas *self,
+                                     const GValue    *value,
+                                     double           x,
+                                     double           y,
+                                     SwCanvasGap     *gap);
 
 G_END_DECLS

@@ -197,8 +197,8 @@ tell_answers_gone_activated_cb (GSimpleAction *action,
 {
   (void) action;
   (void) parameter;
-  sw_window_show_toast (data, _ ("Another client: the reasons for keeping findings are taken back. Undo brings them back."),
-                        NULL, NULL);
+  sw_window_show_toast (
+      data, _ ("Another client: the reasons for keeping findings are taken back. Undo brings them back."), NULL, NULL);
 }
 
 static void

@@ -296,6 +296,19 @@ test_changed_rows (Fixture       *fixture,
   g_assert_cmpuint (n_after, ==, 1); /* it starts later now */
 }
 
+static const SwClockEntry *
+clock_entry_of (Fixture *fixture,
+                SwItem  *item)
+{
+  const SwClock *clock = sw_document_get_clock (fixture->document);
+
+  for (guint i = 0; i < clock->entries->len; i++)
+    if (g_array_index (clock->entries, SwClockEntry, i).item == item)
+      return &g_array_index (clock->entries, SwClockEntry, i);
+
+  g_assert_not_reached ();
+}
+
 static void
 test_faces (Fixture       *fixture,
             gconstpointer  data G_GNUC_UNUSED)
@@ -304,7 +317,7 @@ test_faces (Fixture       *fixture,
   const SwCanvasFace *b = sw_canvas_row_get_face (row_of (fixture, nth_item (fixture, 1, 0)));
   const SwCanvasFace *d = sw_canvas_row_get_face (row_of (fixture, nth_item (fixture, 1, 2)));
   const SwCanvasFace *main = sw_canvas_row_get_face (row_of (fixture, nth_section (fixture, 1)));
-  const SwClockEntry *entry = sw_document_get_clock_entry (fixture->document, nth_item (fixture, 1, 2));
+  const SwClockEntry *entry = clock_entry_of (fixture, nth_item (fixture, 1, 2));
   g_autofree char *start = sw_label_clock ((entry->start.low_s + entry->start.high_s) / 2.0);
   g_autofree char *length = sw_label_duration (entry->length.low_s, entry->length.high_s);
 
