@@ -23,7 +23,7 @@ compose_title (SwComposer  *self,
 
   sw_composer_paragraph (self, SW_TEXT_TITLE, "H1", NULL,
                          sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"),
-                         0.7 * body_pt, SW_KEEP_ALWAYS);
+                         0.7 * body_pt * self->front_gap, SW_KEEP_ALWAYS);
   if (sw_text_is_set (sw_client_get_name (client)))
     {
       g_autofree char *line
@@ -43,7 +43,7 @@ compose_title (SwComposer  *self,
         const char *label = sw_phrases_get (self->phrases, n_goals > 1 ? "front.goals" : "front.goal");
 
         sw_composer_paragraph (self, SW_TEXT_BODY, "P", told == 0 ? label : NULL, goals[i],
-                               (told == 0 ? 0.5 : 0.1) * body_pt, SW_KEEP_TOGETHER);
+                               (told == 0 ? 0.5 : 0.1) * body_pt * self->front_gap, SW_KEEP_TOGETHER);
         told++;
       }
 }
@@ -138,7 +138,7 @@ static void
 compose_week_and_needs (SwComposer  *self,
                         SwProgramme *programme)
 {
-  double space_pt = 0.9 * self->style.body_pt;
+  double space_pt = 0.9 * self->style.body_pt * self->front_gap;
   gboolean week = sw_composer_shows (self, SW_PAGE_PART_WEEK);
   gboolean needs = sw_composer_shows (self, SW_PAGE_PART_EQUIPMENT);
   SwFlow flow;
@@ -224,11 +224,14 @@ sw_compose_front (SwComposer  *self,
   sw_compose_letterhead (self, programme);
   compose_title (self, programme);
   compose_week_and_needs (self, programme);
-  sw_compose_general_care (self, sw_programme_get_client (programme), 0.9 * self->style.body_pt);
+  sw_compose_general_care (self, sw_programme_get_client (programme),
+                           0.9 * self->style.body_pt * self->front_gap);
+  self->stop_first = self->blocks->len;
   if (sw_composer_shows (self, SW_PAGE_PART_STOP_SIGNS))
     sw_compose_stop (self, programme);
   else
-    sw_compose_stop_short (self, programme, 0.9 * self->style.body_pt);
+    sw_compose_stop_short (self, programme, 0.9 * self->style.body_pt * self->front_gap);
+  self->stop_last = self->blocks->len - 1;
   if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
     sw_compose_pain_guide (self);
   if (sw_composer_shows (self, SW_PAGE_PART_KEY) && exercises->len > 0)

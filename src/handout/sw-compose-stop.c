@@ -88,7 +88,7 @@ compose_stop_band (SwComposer *self)
   sw_flow_space (&flow, pad_pt);
   band = &g_array_index (flow.block->pieces, SwPiece, band_index);
   band->height_pt = flow.y_pt;
-  sw_composer_end (&flow, 1.0 * self->style.body_pt, SW_KEEP_ALWAYS);
+  sw_composer_end (&flow, 1.0 * self->style.body_pt * self->front_gap, SW_KEEP_ALWAYS);
 }
 
 static void
@@ -189,7 +189,7 @@ sw_compose_stop (SwComposer  *self,
   static const char *const next_time[] = { "stop.pain", NULL };
   SwClinic *clinic = sw_programme_get_clinic (programme);
   SwSet precautions = sw_client_get_precautions (sw_programme_get_client (programme));
-  double gap_pt = 0.45 * self->style.body_pt;
+  double gap_pt = 0.45 * self->style.body_pt * self->front_gap;
   g_autofree char *call_now = dup_call_now (self, clinic, "stop.emergency", "stop.emergency-no-number");
 
   sw_composer_open (self, "Sect");

@@ -39,6 +39,9 @@ G_BEGIN_DECLS
  * @n_cards: how many cards for the wall stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
  * @picture_beside: whether the dose on such a card stands beside the picture
+ * @front_gap: what the white space of the first page is multiplied by
+ * @stop_first: the first block of the signs to stop for
+ * @stop_last: their last one; the same as @stop_first where they are told in short
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
  * @measurements: (unowned) (nullable) (element-type SwMeasurement): what was measured of the client
@@ -79,6 +82,9 @@ typedef struct
   int n_cards;
   double tallest_picture;
   gboolean picture_beside;
+  double front_gap;
+  guint stop_first;
+  guint stop_last;
   int n_exercises;
   int n_checks;
   GListModel *measurements;

@@ -6,21 +6,15 @@
 #include <glib/gi18n.h>
 #include <pango/pangocairo.h>
 
+#include "sw-arrange.h"
 #include "sw-compose.h"
 #include "sw-font-check.h"
 #include "sw-handout.h"
 #include "sw-missing.h"
 #include "sw-pdf.h"
 
-
 /* A warning names no more characters than these. */
 #define MOST_NAMED 8
-
-/* A page filled no further than this has room for a larger picture. */
-#define ROOMY 0.75
-
-/* A dose beside a picture on a card for the wall has lines of at least so many characters. */
-#define FEWEST_BESIDE 14.0
 
 struct _SwHandout
 {
@@ -98,218 +92,6 @@ make_furniture (SwHandout   *self,
   self->author = g_strdup (sw_clinic_get_name (sw_programme_get_clinic (programme)));
 }
 
-/* Composes and breaks everything. @large: for each exercise in order whether its picture is drawn large, or NULL. */
-static gboolean
-lay_out (SwHandout    *self,
-         SwProgramme  *programme,
-         GArray       *large,
-         GError      **error)
-{
-  SwComposer *composer = &self->composer;
-
-  sw_pages_clear (&self->pages);
-  sw_composer_restart (composer);
-  sw_measured_begin (composer->measured);
-  composer->large = large;
-  composer->measurements = G_LIST_MODEL (sw_programme_get_measurements (programme));
-
-  if (composer->layout == SW_LAYOUT_SUMMARY)
-    {
-      if (!sw_compose_wall (composer, programme, error))
-        return FALSE;
-    }
-  else
-    {
-      sw_compose_front (composer, programme);
-      if (!sw_compose_sessions (composer, programme, error))
-        return FALSE;
-      sw_compose_back (composer, programme);
-    }
-  composer->large = NULL;
-  composer->measurements = NULL;
-
-  sw_pages_init (&self->pages, composer);
-  return TRUE;
-}
-
-/* How the cards for the wall are arranged. */
-typedef struct
-{
-  int n_cards;
-  gboolean beside;
-  double share;
-  double height_pt;
-  int n_pages;
-} Wall;
-
-static gboolean
-lay_out_wall_so (SwHandout    *self,
-                 SwProgramme  *programme,
-                 const Wall   *wall,
-                 GError      **error)
-{
-  self->composer.n_cards = wall->n_cards;
-  self->composer.picture_beside = wall->beside;
-  self->composer.tallest_picture = wall->share;
-  return lay_out (self, programme, NULL, error);
-}
-
-/* Finds the arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside
- * the picture saves height where the page is wide. @measures: whether the cards are only measured. */
-static gboolean
-find_wall (SwHandout    *self,
-           SwProgramme  *programme,
-           gboolean      measures,
-           Wall         *best,
-           GError      **error)
-{
-  static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
-  SwComposer *composer = &self->composer;
-  const SwStyle *style = &composer->style;
-  gboolean done = TRUE;
-
-  *best = (Wall){ .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
-  composer->measures = measures;
-  for (int way = 0; way < 2; way++)
-    for (int n = sw_style_get_least_cards (style); n <= sw_style_get_most_cards (style); n++)
-      for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
-        {
-          Wall wall = { .n_cards = n, .beside = way == 1, .share = shares[i] };
-          double card_pt = sw_card_get_width (composer, n);
-          double picture_pt;
-
-          composer->picture_beside = wall.beside;
-          picture_pt = sw_card_get_picture_width (composer, card_pt);
-          wall.height_pt = shares[i] * picture_pt;
-          if (wall.beside && card_pt - picture_pt < FEWEST_BESIDE * 0.5 * style->body_pt)
-            continue;
-          if (best->n_pages == 1 && wall.height_pt <= best->height_pt)
-            continue;
-          done = done && lay_out_wall_so (self, programme, &wall, error);
-          wall.n_pages = self->pages.n_pages;
-          if (wall.n_pages < best->n_pages || (wall.n_pages == best->n_pages && wall.height_pt > best->height_pt))
-            *best = wall;
-        }
-
-  composer->measures = FALSE;
-  return done;
-}
-
-/* Many arrangements are tried, so the cards are only measured for it. In languages whose texts need several fonts that
- * may be off by a line and so by a page; then they are set down each time. */
-static gboolean
-arrange_wall (SwHandout    *self,
-              SwProgramme  *programme,
-              GError      **error)
-{
-  Wall best;
-
-  if (!find_wall (self, programme, TRUE, &best, error) || !lay_out_wall_so (self, programme, &best, error))
-    return FALSE;
-  if (self->pages.n_pages == best.n_pages)
-    return TRUE;
-
-  return find_wall (self, programme, FALSE, &best, error) && lay_out_wall_so (self, programme, &best, error);
-}
-
-/* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
-static gboolean
-lay_out_wall (SwHandout    *self,
-              SwProgramme  *programme,
-              GError      **error)
-{
-  g_autoptr (SwLogoPicture) logo = NULL;
-  int n_pages;
-
-  if (!arrange_wall (self, programme, error))
-    return FALSE;
-  n_pages = self->pages.n_pages;
-  if (self->composer.logo == NULL || n_pages == 1)
-    return TRUE;
-
-  logo = g_steal_pointer (&self->composer.logo);
-  if (!arrange_wall (self, programme, error))
-    return FALSE;
-  if (self->pages.n_pages < n_pages)
-    return TRUE;
-  self->composer.logo = g_steal_pointer (&logo);
-  return arrange_wall (self, programme, error);
-}
-
-/* Which exercises have a page to themselves, with room left on it. */
-static GArray *
-find_lonely (SwHandout *self,
-             guint     *n_lonely)
-{
-  g_autoptr (GArray) pages = g_array_new (FALSE, FALSE, sizeof (int));
-  g_autofree guint *n_on_page = g_new0 (guint, self->pages.n_pages);
-  g_autofree double *filled_pt = g_new0 (double, self->pages.n_pages);
-  double most_pt = ROOMY * self->composer.style.page_height_pt;
-  GArray *lonely = g_array_new (FALSE, TRUE, sizeof (gboolean));
-
-  for (guint i = 0; i < self->pages.places->len; i++)
-    {
-      const SwPlace *place = &g_array_index (self->pages.places, SwPlace, i);
-
-      filled_pt[place->page] = place->y_pt + place->block->strip.height_pt;
-      for (guint k = 0; k < place->block->entries->len; k++)
-        if (g_array_index (place->block->entries, SwEntry, k).is_exercise)
-          {
-            g_array_append_val (pages, place->page);
-            n_on_page[place->page]++;
-          }
-    }
-
-  *n_lonely = 0;
-  for (guint i = 0; i < pages->len; i++)
-    {
-      int page = g_array_index (pages, int, i);
-      gboolean alone = n_on_page[page] == 1 && filled_pt[page] <= most_pt;
-
-      g_array_append_val (lonely, alone);
-      *n_lonely += alone;
-    }
-  return lonely;
-}
-
-/* Draws the picture of every exercise that has a page to itself large, unless that costs a page. */
-static gboolean
-enlarge_pictures (SwHandout    *self,
-                  SwProgramme  *programme,
-                  GError      **error)
-{
-  guint n_lonely;
-  g_autoptr (GArray) lonely = find_lonely (self, &n_lonely);
-  int n_pages = self->pages.n_pages;
-
-  if (!self->composer.style.columns || n_lonely == 0)
-    return TRUE;
-  if (!lay_out (self, programme, lonely, error))
-    return FALSE;
-
-  return self->pages.n_pages <= n_pages || lay_out (self, programme, NULL, error);
-}
-
-static gboolean
-lay_out_as_planned (SwHandout    *self,
-                    SwProgramme  *programme,
-                    GError      **error)
-{
-  SwComposer *composer = &self->composer;
-
-  switch (composer->layout)
-    {
-    case SW_LAYOUT_SUMMARY:
-      return lay_out_wall (self, programme, error);
-    case SW_LAYOUT_COMPACT:
-      return lay_out (self, programme, NULL, error);
-    case SW_LAYOUT_FULL:
-    case SW_LAYOUT_LARGE_PRINT:
-    default:
-      return lay_out (self, programme, NULL, error) && enlarge_pictures (self, programme, error);
-    }
-}
-
 /* One that cannot be drawn is left out: the words of the letterhead say it all. */
 static void
 load_logo (SwHandout   *self,
@@ -355,7 +137,7 @@ sw_handout_new_after (SwProgramme             *programme,
   if (!sw_measured_follows (self->composer.measured)
       && !sw_font_check (self->composer.contexts[SW_TEXT_BODY], &self->composer.style, phrases, error))
     return NULL;
-  if (!lay_out_as_planned (self, programme, error))
+  if (!sw_arrange (&self->pages, &self->composer, programme, error))
     return NULL;
 
   sw_measured_finish (self->composer.measured);

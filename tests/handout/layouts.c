@@ -395,6 +395,65 @@ test_words_of_signs (void)
   g_assert_cmpuint (count_words (full, "\"Check yourself\""), ==, 2);
 }
 
+/* Where a text begins on a page of a dump, from the top. */
+static double
+find_top (const char *page,
+          const char *wanted)
+{
+  g_auto (GStrv) lines = g_strsplit (page, "\n", -1);
+
+  for (guint i = 0; lines[i] != NULL; i++)
+    {
+      char kind[16];
+      double box[4];
+
+      if (strstr (lines[i], wanted) != NULL && read_piece (lines[i], kind, box))
+        return box[1];
+    }
+  return -1.0;
+}
+
+/* A long letterhead takes from the white space of the first page before it drives the signs to stop for apart. */
+static void
+test_long_letterhead (void)
+{
+  double usual_pt = 0.0;
+  gboolean tightened = FALSE;
+
+  for (int n = 1; n < 14; n++)
+    {
+      g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+      g_autoptr (GString) name = g_string_new (NULL);
+      g_autoptr (SwHandout) handout = NULL;
+      g_autoptr (GError) error = NULL;
+      g_autofree char *dump = NULL;
+      g_auto (GStrv) pages = NULL;
+      SwHandoutOptions options;
+      double week_pt;
+
+      for (int i = 0; i < n; i++)
+        g_string_append (name, "Centre for Bones, Joints and Balance ");
+      g_object_set (sw_programme_get_clinic (programme), "name", name->str, NULL);
+      sw_handout_options_init (&options, programme, DAY);
+      options.paper = SW_PAPER_LETTER;
+      handout = sw_handout_new (programme, &options, &error);
+      g_assert_no_error (error);
+      dump = sw_handout_dump (handout);
+      pages = g_strsplit (dump, "\npage ", -1);
+
+      week_pt = find_top (pages[0], "\"Your week\"") - find_top (pages[0], "Your goal");
+      g_assert_cmpfloat (week_pt, >, 0.0);
+      if (n == 1)
+        usual_pt = week_pt;
+      if (week_pt < usual_pt - 1.0)
+        {
+          g_assert_nonnull (strstr (pages[0], "First follow the advice"));
+          tightened = TRUE;
+        }
+    }
+  g_assert_true (tightened);
+}
+
 /* A self-check says when it is done; which answer is better and what was measured at the start, as far as the programme
  * does. */
 static void
@@ -522,6 +581,7 @@ main (int    argc,
   g_test_add_func ("/layouts/stop-stays", test_stop_stays);
   g_test_add_func ("/layouts/parts", test_parts);
   g_test_add_func ("/layouts/words-of-signs", test_words_of_signs);
+  g_test_add_func ("/layouts/long-letterhead", test_long_letterhead);
   g_test_add_func ("/layouts/check-words", test_check_words);
   g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
   g_test_add_func ("/layouts/circuit-continues", test_circuit_continues);
