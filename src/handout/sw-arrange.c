@@ -78,7 +78,8 @@ lay_out_wall_so (Arranged     *self,
 }
 
 /* Finds the arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside
- * the picture saves height where the page is wide. @measures: whether the cards are only measured. */
+ * the picture saves height where the page is wide. Fewer cards stand beside one another where a word would be divided.
+ * @measures: whether the cards are only measured. */
 static gboolean
 find_wall (Arranged     *self,
            SwProgramme  *programme,
@@ -89,12 +90,16 @@ find_wall (Arranged     *self,
   static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
   SwComposer *composer = self->composer;
   const SwStyle *style = &composer->style;
+  int least = sw_style_get_least_cards (style);
   gboolean done = TRUE;
 
+  composer->picture_beside = FALSE;
+  while (least > 1 && !sw_card_has_room (composer, programme, least))
+    least--;
   *best = (Wall){ .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
   composer->measures = measures;
   for (int way = 0; way < 2; way++)
-    for (int n = sw_style_get_least_cards (style); n <= sw_style_get_most_cards (style); n++)
+    for (int n = least; n <= sw_style_get_most_cards (style); n++)
       for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
         {
           Wall wall = { .n_cards = n, .beside = way == 1, .share = shares[i] };
@@ -104,6 +109,8 @@ find_wall (Arranged     *self,
           composer->picture_beside = wall.beside;
           picture_pt = sw_card_get_picture_width (composer, card_pt);
           wall.height_pt = shares[i] * picture_pt;
+          if ((wall.beside || n > least) && !sw_card_has_room (composer, programme, n))
+            break;
           if (wall.beside && card_pt - picture_pt < FEWEST_BESIDE * 0.5 * style->body_pt)
             continue;
           if (best->n_pages == 1 && wall.height_pt <= best->height_pt)

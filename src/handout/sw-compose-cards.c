@@ -8,6 +8,7 @@
 #include "sw-telling.h"
 
 #define RULE_PT 0.8
+#define MOST_FITTINGS 5
 /* A picture's share of a card where the dose stands beside it, and the gap between both in body text's sizes. */
 #define BESIDE_SHARE 0.34
 #define BESIDE_GAP 0.6
@@ -54,12 +55,20 @@ sw_card_add_picture (SwFlow    *flow,
                      double     tallest)
 {
   SwFlow column = *flow;
+  double most_pt = tallest * width_pt;
   double height_pt;
 
   if (telling->figure == NULL)
     return;
-  sw_figure_measure (telling->figure, width_pt, &height_pt);
-  telling->figure_width_pt = width_pt * MIN (1.0, tallest * width_pt / height_pt);
+  /* A picture that is drawn narrower may be arranged in another way, and be taller for its width. */
+  telling->figure_width_pt = width_pt;
+  for (int i = 0; i < MOST_FITTINGS; i++)
+    {
+      height_pt = sw_part_measure_figure (telling, telling->figure_width_pt);
+      if (height_pt <= most_pt)
+        break;
+      telling->figure_width_pt *= most_pt / height_pt;
+    }
   column.left_pt += (width_pt - telling->figure_width_pt) / 2.0;
   column.width_pt = telling->figure_width_pt;
   sw_part_add_figure (&column, telling);
@@ -214,7 +223,7 @@ add_pictures_beside (SwComposer *self,
 
       if (row[i].tag == NULL)
         continue;
-      sw_figure_measure (row[i].telling.figure, place->width_pt, &height_pt);
+      height_pt = sw_part_measure_figure (&row[i].telling, place->width_pt);
       bottom_pt = MAX (bottom_pt, place->y_pt + MIN (height_pt, self->tallest_picture * place->width_pt));
     }
 
@@ -243,6 +252,73 @@ sw_card_get_width (SwComposer *self,
                    int         n_cards)
 {
   return (self->style.width_pt - (n_cards - 1) * self->style.column_gap_pt) / n_cards;
+}
+
+/* Between characters as wide as they are tall a line may break anywhere. */
+static gboolean
+has_wide (const char *word)
+{
+  for (const char *at = word; *at != '\0'; at = g_utf8_next_char (at))
+    if (g_unichar_iswide (g_utf8_get_char (at)))
+      return TRUE;
+  return FALSE;
+}
+
+/* Whether every word has room in a line. */
+static gboolean
+has_room_for_words (SwComposer *self,
+                    double      width_pt,
+                    const char *text)
+{
+  g_auto (GStrv) words = g_strsplit_set (text, " \n", -1);
+
+  for (guint i = 0; words[i] != NULL; i++)
+    {
+      int width;
+
+      if (has_wide (words[i]))
+        continue;
+      pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, words[i]), &width, NULL);
+      if ((double) width / PANGO_SCALE > width_pt)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/**
+ * sw_card_has_room:
+ * @programme: whose exercises are told
+ * @n_cards: how many cards stand beside one another
+ *
+ * Returns: whether no word of names and doses has to be divided, with the dose where the composer's @picture_beside says
+ */
+gboolean
+sw_card_has_room (SwComposer  *self,
+                  SwProgramme *programme,
+                  int          n_cards)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
+  double card_pt = sw_card_get_width (self, n_cards);
+  double name_pt = card_pt - 2.0 * sw_style_get_size_pt (&self->style, SW_TEXT_STRONG);
+  double amount_pt = self->picture_beside ? card_pt - sw_card_get_picture_width (self, card_pt)
+                                                - BESIDE_GAP * self->style.body_pt
+                                          : card_pt;
+
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwItem *item = g_ptr_array_index (items, i);
+      g_autoptr (SwDoseWords) words = NULL;
+
+      if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
+        continue;
+      words = sw_dose_words_new (self->phrases, sw_item_get_dose (item), units);
+      if (!has_room_for_words (self, name_pt,
+                               sw_exercise_get_text (sw_item_get_exercise (item), self->language)->name)
+          || !has_room_for_words (self, amount_pt, words->amount))
+        return FALSE;
+    }
+  return TRUE;
 }
 
 /**

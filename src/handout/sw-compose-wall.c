@@ -25,8 +25,10 @@ compose_title (SwComposer  *self,
   g_autofree char *from = sw_text_dup_short (clinic);
   SwFlow flow = sw_composer_begin (self);
   SwFlow right = flow;
+  int day_width;
 
-  right.width_pt = 0.36 * flow.width_pt;
+  pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_SMALL, -1.0, NULL, day), &day_width, NULL);
+  right.width_pt = MAX (0.36 * flow.width_pt, (double) day_width / PANGO_SCALE + 1.0);
   right.left_pt += flow.width_pt - right.width_pt;
   flow.width_pt -= right.width_pt + self->style.column_gap_pt;
   sw_flow_text_in (&flow, SW_TEXT_SESSION, "H1",

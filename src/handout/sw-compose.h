@@ -72,6 +72,9 @@ gboolean sw_compose_cards (SwComposer  *composer,
                            GError     **error);
 double sw_card_get_width (SwComposer *composer,
                           int         n_cards);
+gboolean sw_card_has_room (SwComposer  *composer,
+                           SwProgramme *programme,
+                           int          n_cards);
 double sw_card_get_picture_width (SwComposer *composer,
                                   double      width_pt);
 gboolean sw_compose_wall (SwComposer   *composer,

@@ -103,6 +103,31 @@ add_caption (SwFlow    *flow,
     sw_flow_text_in (flow, SW_TEXT_SMALL, "P", both != NULL ? both : (moving != NULL ? moving : side));
 }
 
+/* How much larger than its usual size the picture is drawn. */
+static double
+get_zoom (const SwComposer *self,
+          double            width_pt)
+{
+  return MAX (width_pt / self->style.figure_width_pt, 1.0);
+}
+
+/**
+ * sw_part_measure_figure:
+ * @width_pt: how wide the picture is
+ *
+ * Returns: how tall sw_part_add_figure() draws it, caption left out
+ */
+double
+sw_part_measure_figure (SwTelling *telling,
+                        double     width_pt)
+{
+  double zoom = get_zoom (telling->composer, width_pt);
+  double height_pt = 0.0;
+
+  sw_figure_measure (telling->figure, width_pt / zoom, &height_pt);
+  return MIN (zoom * height_pt, TALLEST_FIGURE * width_pt);
+}
+
 /**
  * sw_part_add_figure:
  *
@@ -114,17 +139,14 @@ sw_part_add_figure (SwFlow    *flow,
 {
   SwComposer *self = flow->composer;
   double width_pt = MIN (flow->width_pt, telling->figure_width_pt);
-  double zoom = MAX (width_pt / self->style.figure_width_pt, 1.0);
-  double height_pt = 0.0;
+  double height_pt = sw_part_measure_figure (telling, width_pt);
   SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
   SwPiece *piece;
 
-  sw_figure_measure (telling->figure, width_pt / zoom, &height_pt);
-  height_pt = MIN (zoom * height_pt, TALLEST_FIGURE * width_pt);
   tag->alt = sw_figure_dup_text (telling->figure, self->phrases);
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (telling->figure);
-  piece->zoom = zoom;
+  piece->zoom = get_zoom (self, width_pt);
   flow->y_pt += height_pt;
   if (self->layout != SW_LAYOUT_SUMMARY)
     add_caption (flow, telling);

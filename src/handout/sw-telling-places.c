@@ -292,6 +292,8 @@ compose_picture_and_dose (SwTelling *telling)
     }
 
   end_part (&flow, telling->gap_pt);
+  if (telling->figure != NULL)
+    sw_composer_set_last_keep (self, SW_KEEP_ALWAYS);
   flow = sw_composer_begin (self);
   sw_part_add_dose (&flow, telling);
   end_part (&flow, telling->gap_pt);

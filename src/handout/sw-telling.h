@@ -52,6 +52,8 @@ typedef void (*SwAddPart) (SwFlow    *flow,
                            SwTelling *telling,
                            double     space_pt);
 
+double sw_part_measure_figure (SwTelling *telling,
+                               double     width_pt);
 void sw_part_add_figure (SwFlow    *flow,
                          SwTelling *telling);
 void sw_part_add_dose (SwFlow    *flow,
