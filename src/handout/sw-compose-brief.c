@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Exercises in brief, for those who have done them before: a card the width of the page, its words in columns beside
- * the picture, so that neither rows nor pages stay half empty. */
+ * Exercises in brief, for those who have done them before: cards two beside one another, without the steps, which the
+ * picture tells again to who knows them. Rows run on from one section to the next, so that none stays half empty: the
+ * section's name stands in the first card of it, a rest at the end of the card before it. */
 #include "config.h"
 
 #include <string.h>
@@ -9,211 +10,306 @@
 #include "sw-compose.h"
 #include "sw-telling.h"
 
-/* The picture's share of a card, in a column of its own or above the dose, and how tall it is at most for its width. */
-#define PICTURE_SHARE 0.24
-#define WIDER_PICTURE_SHARE 0.37
-#define TALLEST_PICTURE 1.1
-/* The first column's share of what is left beside a picture in a column of its own: the steps need longer lines. */
-#define FIRST_SHARE 0.46
-/* Characters of Noto Sans are about half as wide as the size says; a column of fewer than these reads badly. */
-#define FEWEST_IN_COLUMN 19.0
-#define FEWEST_OF_THREE 22.0
+/* The picture's share of a card, and how tall it is at most for its width. */
+#define PICTURE_SHARE 0.38
+#define WIDE_PICTURE_SHARE 0.30
+#define TALLEST_PICTURE 0.95
+/* Characters of Noto Sans are about half as wide as the size says; in fewer than these a card stands by itself. */
+#define FEWEST_IN_CARD 34.0
 /* A note beyond this has no room on a card: the exercise is told in full. */
 #define LONGEST_CARD_NOTE 220
 /* So has an exercise whose card would be taller than this share of a page. */
-#define TALLEST_CARD 0.84
+#define TALLEST_CARD 0.6
 
-/* What stands in the columns after the dose, in reading order; the steps begin where the last one ends. */
-static const SwAddPart parts[] = {
-  sw_part_add_care, sw_part_add_note, sw_part_add_set_up, sw_part_add_steps, sw_part_add_easier,
-};
+/* What stands below picture and dose, in reading order. */
+static const SwAddPart parts[] = { sw_part_add_care, sw_part_add_note, sw_part_add_set_up, sw_part_add_easier };
 
-/* How many of them may stand in the first column. */
-#define MOST_IN_FIRST 3
-
-/* The columns of a card. @under: whether the last one lies under the others. */
-typedef struct
-{
-  double picture_pt;
-  double first_pt;
-  double first_left_pt;
-  double last_pt;
-  double last_left_pt;
-  gboolean picture_apart;
-  gboolean under;
-} Columns;
-
-static gboolean
-is_wide_enough (SwComposer *self,
-                double      width_pt,
-                double      fewest)
-{
-  return width_pt >= fewest * 0.5 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-}
-
-/* Three columns: picture, dose, steps; in larger print two, the picture above the dose; then what to do lies under
- * picture and dose. */
-static Columns
-choose_columns (SwComposer *self,
-                gboolean    picture)
-{
-  double gap_pt = self->style.column_gap_pt;
-  double beside_pt = picture ? PICTURE_SHARE * self->width_pt + gap_pt : 0.0;
-  double wider_pt = WIDER_PICTURE_SHARE * self->width_pt;
-  Columns columns = {
-    .picture_pt = beside_pt - gap_pt,
-    .first_left_pt = self->left_pt + beside_pt,
-    .first_pt = FIRST_SHARE * (self->width_pt - beside_pt - gap_pt),
-    .picture_apart = TRUE,
-  };
-
-  if (!is_wide_enough (self, columns.first_pt, FEWEST_OF_THREE))
-    {
-      columns.picture_apart = FALSE;
-      columns.picture_pt = columns.first_pt = wider_pt;
-      columns.first_left_pt = self->left_pt;
-    }
-  columns.last_left_pt = columns.first_left_pt + columns.first_pt + gap_pt;
-  columns.last_pt = self->left_pt + self->width_pt - columns.last_left_pt;
-  if (is_wide_enough (self, columns.first_pt, FEWEST_IN_COLUMN))
-    return columns;
-
-  beside_pt = picture ? wider_pt + gap_pt : 0.0;
-  return (Columns){
-    .picture_pt = wider_pt,
-    .first_left_pt = self->left_pt + beside_pt,
-    .first_pt = self->width_pt - beside_pt,
-    .last_left_pt = self->left_pt,
-    .last_pt = self->width_pt,
-    .picture_apart = TRUE,
-    .under = TRUE,
-  };
-}
-
-/* Sets down everything below the name, with @n_first of the parts in the first column. */
 static void
-add_columns (SwFlow        *flow,
-             SwTelling     *telling,
-             const Columns *columns,
-             guint          n_first)
+clear_brief (gpointer data)
 {
-  double gap_pt = telling->gap_pt;
-  SwFlow picture = *flow;
-  SwFlow first = *flow;
-  SwFlow last = *flow;
+  SwBrief *brief = data;
 
-  picture.left_pt = flow->composer->left_pt;
-  first.left_pt = columns->first_left_pt;
-  first.width_pt = columns->first_pt;
-  last.left_pt = columns->last_left_pt;
-  last.width_pt = columns->last_pt;
-  sw_card_add_picture (&picture, telling, columns->picture_pt, TALLEST_PICTURE);
-  if (!columns->picture_apart && telling->figure != NULL)
-    first.y_pt = picture.y_pt + gap_pt;
-  sw_part_add_amount (&first, telling, 0.0);
-  sw_part_add_short_limits (&first, telling, 0.0);
-  for (guint i = 0; i < n_first; i++)
-    parts[i] (&first, telling, gap_pt);
-  if (columns->under)
-    last.y_pt = MAX (picture.y_pt, first.y_pt);
-  /* The first thing in a column needs no space before it. */
-  for (guint i = n_first; i < G_N_ELEMENTS (parts); i++)
-    parts[i] (&last, telling, last.y_pt > flow->y_pt ? gap_pt : 0.0);
-  flow->y_pt = MAX (picture.y_pt, MAX (first.y_pt, last.y_pt));
+  g_clear_object (&brief->item);
+  g_clear_object (&brief->rest);
+  g_free (brief->section);
 }
 
-/* The line of a heading above it stands for the card's own. */
-static gboolean
-follows_heading (SwComposer *self)
+/**
+ * sw_briefs_new:
+ *
+ * Returns: (transfer full) (element-type SwBrief): no cards yet
+ */
+GArray *
+sw_briefs_new (void)
 {
-  return self->blocks->len > 0
-         && ((SwBlock *) g_ptr_array_index (self->blocks, self->blocks->len - 1))->strip.keep == SW_KEEP_ALWAYS;
+  GArray *briefs = g_array_new (FALSE, FALSE, sizeof (SwBrief));
+
+  g_array_set_clear_func (briefs, clear_brief);
+  return briefs;
 }
 
+/**
+ * sw_briefs_add:
+ * @item: an item of the kind exercise
+ * @section: (nullable): the name of the section that begins with it
+ */
+void
+sw_briefs_add (GArray     *briefs,
+               SwItem     *item,
+               const char *section)
+{
+  SwBrief brief = { g_object_ref (item), g_strdup (section), NULL };
+
+  g_array_append_val (briefs, brief);
+}
+
+/**
+ * sw_briefs_add_rest:
+ * @rest: an item of the kind rest
+ *
+ * Returns: whether there is a card at whose end it can stand
+ */
+gboolean
+sw_briefs_add_rest (GArray *briefs,
+                    SwItem *rest)
+{
+  SwBrief *last = briefs->len > 0 ? &g_array_index (briefs, SwBrief, briefs->len - 1) : NULL;
+
+  if (last == NULL || last->rest != NULL || sw_text_is_set (sw_item_get_note (rest)))
+    return FALSE;
+
+  last->rest = g_object_ref (rest);
+  return TRUE;
+}
+
+/* How tall the name of the section is; leaves no trace. */
+static double
+measure_label (SwComposer *self,
+               SwBrief    *brief,
+               double      width_pt)
+{
+  guint n_tags = self->tags.all->len;
+  SwFlow flow;
+
+  if (brief->section == NULL)
+    return 0.0;
+
+  flow = sw_composer_begin (self);
+  flow.width_pt = width_pt;
+  self->measures = TRUE;
+  sw_flow_text_in (&flow, SW_TEXT_LABEL, "P", brief->section);
+  self->measures = FALSE;
+  sw_block_free (flow.block);
+  g_ptr_array_set_size (self->tags.all, (int) n_tags);
+  return flow.y_pt;
+}
+
+/* @label_pt: room above for the name of a section, the same in all cards of a row */
 static void
 add_card (SwFlow     *flow,
           SwTelling  *telling,
+          SwBrief    *brief,
           const char *heading,
-          guint       n_first)
+          double      label_pt,
+          gboolean    wide)
 {
   SwComposer *self = flow->composer;
-  Columns columns = choose_columns (self, telling->figure != NULL);
-  SwFlow name;
+  double gap_pt = 0.5 * self->style.column_gap_pt;
+  double picture_pt = telling->figure != NULL ? (wide ? WIDE_PICTURE_SHARE : PICTURE_SHARE) * flow->width_pt : 0.0;
+  SwFlow label;
+  SwFlow picture;
+  SwFlow words;
 
   sw_composer_open (self, "Sect");
-  if (!follows_heading (self))
-    sw_card_add_rule (flow);
-  name = *flow;
-  sw_card_add_name (&name, telling, heading);
-  flow->y_pt = name.y_pt;
-  add_columns (flow, telling, &columns, n_first);
+  sw_card_add_rule (flow);
+  label = *flow;
+  if (brief->section != NULL)
+    sw_flow_text_in (&label, SW_TEXT_LABEL, "P", brief->section);
+  sw_flow_space (flow, label_pt);
+  sw_card_add_name (flow, telling, heading);
+  picture = words = *flow;
+  sw_card_add_picture (&picture, telling, picture_pt, TALLEST_PICTURE);
+  if (picture_pt > 0.0)
+    {
+      words.left_pt += picture_pt + gap_pt;
+      words.width_pt -= picture_pt + gap_pt;
+    }
+  sw_part_add_amount (&words, telling, 0.0);
+  sw_part_add_short_limits (&words, telling, 0.0);
+  if (!wide)
+    {
+      flow->y_pt = MAX (picture.y_pt, words.y_pt);
+      words = *flow;
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    parts[i] (&words, telling, telling->gap_pt);
+  flow->y_pt = MAX (picture.y_pt, words.y_pt);
+  if (brief->rest != NULL)
+    {
+      sw_flow_space (flow, telling->gap_pt);
+      sw_compose_rest_in (flow, brief->rest, SW_TEXT_SMALL_STRONG);
+    }
   sw_composer_close (self);
 }
 
 /* How tall the card would be; leaves no trace. */
 static double
-measure_card (SwTelling  *telling,
-              const char *heading,
-              guint       n_first)
+measure_card (SwTelling *telling,
+              SwBrief   *brief,
+              double     width_pt,
+              gboolean   wide)
 {
   SwComposer *self = telling->composer;
-  gboolean measures = self->measures;
   guint n_tags = self->tags.all->len;
   int n_exercises = self->n_exercises;
   SwFlow flow = sw_composer_begin (self);
 
+  flow.width_pt = width_pt;
   self->measures = TRUE;
-  add_card (&flow, telling, heading, n_first);
-  self->measures = measures;
+  add_card (&flow, telling, brief, "P", 0.0, wide);
+  self->measures = FALSE;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   self->n_exercises = n_exercises;
   return flow.y_pt;
 }
 
-/**
- * sw_compose_brief:
- * @item: an item of the kind exercise
- * @client: whose precautions and units count
- * @heading: structure type of the heading
- * @error: return location for %SW_HANDOUT_ERROR_FIGURE
- *
- * Sets an exercise as a card; one that is too long for that is told in full.
- *
- * Returns: whether its picture could be drawn
- */
-gboolean
-sw_compose_brief (SwComposer  *self,
-                  SwItem      *item,
-                  SwClient    *client,
-                  const char  *heading,
-                  GError     **error)
+/* How wide a card is when @n stand beside one another. */
+static double
+get_width (SwComposer *self,
+           guint       n)
+{
+  return (self->width_pt - (n - 1) * self->style.column_gap_pt) / n;
+}
+
+static guint
+choose_columns (SwComposer *self)
+{
+  return get_width (self, 2) >= FEWEST_IN_CARD * 0.5 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL) ? 2 : 1;
+}
+
+/* One that has more to tell than a card holds stands by itself, in full. Returns FALSE with an error. */
+static gboolean
+is_too_long (SwComposer  *self,
+             SwBrief     *brief,
+             SwClient    *client,
+             guint        columns,
+             gboolean    *too_long,
+             GError     **error)
 {
   SwTelling telling;
-  SwFlow flow;
-  double lowest_pt = G_MAXDOUBLE;
-  guint best = 0;
 
-  if (!sw_card_begin (&telling, self, item, client, error))
+  *too_long = strlen (sw_item_get_note (brief->item)) > LONGEST_CARD_NOTE;
+  if (*too_long)
+    return TRUE;
+  if (!sw_card_begin (&telling, self, brief->item, client, error))
     return FALSE;
-  if (strlen (sw_item_get_note (item)) > LONGEST_CARD_NOTE)
-    return sw_compose_exercise (self, item, client, heading, error);
 
-  for (guint n_first = 0; n_first <= MOST_IN_FIRST; n_first++)
+  *too_long = measure_card (&telling, brief, get_width (self, columns), columns == 1)
+              > TALLEST_CARD * self->style.page_height_pt;
+  return TRUE;
+}
+
+static gboolean
+compose_row (SwComposer  *self,
+             SwBrief     *briefs,
+             guint        n,
+             guint        columns,
+             SwClient    *client,
+             const char  *heading,
+             GError     **error)
+{
+  double width_pt = get_width (self, columns);
+  SwFlow row = sw_composer_begin (self);
+  double bottom_pt = 0.0;
+  double label_pt = 0.0;
+
+  for (guint i = 0; i < n; i++)
+    label_pt = MAX (label_pt, measure_label (self, &briefs[i], width_pt));
+  for (guint i = 0; i < n; i++)
     {
-      double height_pt = measure_card (&telling, heading, n_first);
+      SwTelling telling;
+      SwFlow place = row;
 
-      if (height_pt < lowest_pt - 0.01)
+      if (!sw_card_begin (&telling, self, briefs[i].item, client, error))
         {
-          lowest_pt = height_pt;
-          best = n_first;
+          sw_block_free (row.block);
+          return FALSE;
+        }
+      place.left_pt += i * (width_pt + self->style.column_gap_pt);
+      place.width_pt = width_pt;
+      add_card (&place, &telling, &briefs[i], heading, label_pt, columns == 1);
+      bottom_pt = MAX (bottom_pt, place.y_pt);
+    }
+  row.y_pt = bottom_pt;
+  sw_composer_end (&row, 0.8 * self->style.body_pt, SW_KEEP_FREE);
+  return TRUE;
+}
+
+/* The exercise of @brief in full, below its section's name and before its rest. */
+static gboolean
+compose_in_full (SwComposer  *self,
+                 SwBrief     *brief,
+                 SwClient    *client,
+                 const char  *heading,
+                 GError     **error)
+{
+  if (brief->section != NULL)
+    sw_composer_paragraph (self, SW_TEXT_LABEL, "P", NULL, brief->section, 0.8 * self->style.body_pt, SW_KEEP_ALWAYS);
+  if (!sw_compose_exercise (self, brief->item, client, heading, error))
+    return FALSE;
+
+  if (brief->rest != NULL)
+    sw_compose_rest (self, brief->rest);
+  return TRUE;
+}
+
+/**
+ * sw_compose_briefs:
+ * @briefs: (element-type SwBrief): exercises that follow one another; none is left afterwards
+ * @client: whose precautions and units count
+ * @heading: structure type of the headings
+ * @error: return location for %SW_HANDOUT_ERROR_FIGURE
+ *
+ * Sets exercises as cards; one that is too long for that is told in full.
+ *
+ * Returns: whether every picture could be drawn
+ */
+gboolean
+sw_compose_briefs (SwComposer  *self,
+                   GArray      *briefs,
+                   SwClient    *client,
+                   const char  *heading,
+                   GError     **error)
+{
+  guint columns = choose_columns (self);
+  guint first = 0;
+
+  for (guint i = 0; i < briefs->len; i++)
+    {
+      SwBrief *brief = &g_array_index (briefs, SwBrief, i);
+      gboolean too_long;
+
+      if (!is_too_long (self, brief, client, columns, &too_long, error))
+        return FALSE;
+      if ((too_long || i - first == columns) && i > first)
+        {
+          if (!compose_row (self, &g_array_index (briefs, SwBrief, first), i - first, columns, client, heading, error))
+            return FALSE;
+          first = i;
+        }
+      if (too_long)
+        {
+          if (!compose_in_full (self, brief, client, heading, error))
+            return FALSE;
+          first = i + 1;
         }
     }
-  if (lowest_pt > TALLEST_CARD * self->style.page_height_pt)
-    return sw_compose_exercise (self, item, client, heading, error);
+  if (briefs->len > first
+      && !compose_row (self, &g_array_index (briefs, SwBrief, first), briefs->len - first, columns, client, heading,
+                       error))
+    return FALSE;
 
-  flow = sw_composer_begin (self);
-  add_card (&flow, &telling, heading, best);
-  sw_composer_end (&flow, 0.8 * self->style.body_pt, SW_KEEP_FREE);
+  g_array_set_size (briefs, 0);
   return TRUE;
 }

@@ -29,9 +29,9 @@ compose_session_heading (SwComposer *self,
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 }
 
-static void
-compose_section_heading (SwComposer *self,
-                         SwSection  *section)
+static char *
+dup_section_title (SwComposer *self,
+                   SwSection  *section)
 {
   static const char *const keys[] = {
     [SW_SECTION_WARM_UP] = "section.warm-up",
@@ -39,37 +39,71 @@ compose_section_heading (SwComposer *self,
     [SW_SECTION_COOL_DOWN] = "section.cool-down",
     [SW_SECTION_OWN] = "section.own",
   };
-  double body_pt = self->style.body_pt;
   g_autofree char *title = sw_text_dup_whole (sw_section_get_title (section));
-  const char *usual = sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]);
+
+  if (sw_text_is_set (title))
+    return g_steal_pointer (&title);
+
+  return g_strdup (sw_phrases_get (self->phrases, keys[sw_section_get_kind (section)]));
+}
+
+static void
+compose_section_heading (SwComposer *self,
+                         const char *title)
+{
+  double body_pt = self->style.body_pt;
   SwFlow flow;
 
   if (self->layout == SW_LAYOUT_LARGE_PRINT)
     sw_composer_start_page (self);
   flow = sw_composer_begin (self);
-  sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3", sw_text_is_set (title) ? title : usual);
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, "H3", title);
   sw_flow_space (&flow, 0.15 * body_pt);
   sw_flow_box (&flow, flow.left_pt, flow.y_pt, flow.width_pt, 0.7, SW_GREY_RULE);
   sw_flow_space (&flow, 0.7);
   sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_ALWAYS);
 }
 
-static void
-compose_rest (SwComposer *self,
-              SwItem     *item)
+/**
+ * sw_compose_rest_in:
+ * @item: an item of the kind rest
+ * @role: of its words
+ *
+ * What to rest for and how long, without the therapist's note.
+ */
+void
+sw_compose_rest_in (SwFlow     *flow,
+                    SwItem     *item,
+                    SwTextRole  role)
 {
-  double body_pt = self->style.body_pt;
+  SwComposer *self = flow->composer;
+  double size_pt = sw_style_get_size_pt (&self->style, role);
   g_autofree char *title = sw_text_dup_whole (sw_item_get_title (item));
   g_autofree char *time = sw_phrases_time (self->phrases, sw_item_get_rest_s (item));
   const char *shown = sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title");
   g_autofree char *line = sw_phrases_format (self->phrases, "rest.line", "title", shown, "time", time, NULL);
+  SwFlow words = *flow;
+
+  sw_flow_entry (flow, sw_item_get_id (item), NULL, 0);
+  sw_flow_symbol (flow, SW_SYMBOL_REST, flow->left_pt, flow->y_pt + 0.1 * size_pt, 1.2 * size_pt, SW_GREY_TEXT);
+  words.left_pt += 1.8 * size_pt;
+  words.width_pt -= 1.8 * size_pt;
+  sw_flow_text_in (&words, role, "P", line);
+  flow->y_pt = words.y_pt;
+}
+
+/**
+ * sw_compose_rest:
+ * @item: an item of the kind rest
+ */
+void
+sw_compose_rest (SwComposer *self,
+                 SwItem     *item)
+{
+  double body_pt = self->style.body_pt;
   SwFlow flow = sw_composer_begin (self);
 
-  sw_flow_entry (&flow, sw_item_get_id (item), NULL, 0);
-  sw_flow_symbol (&flow, SW_SYMBOL_REST, flow.left_pt, flow.y_pt + 0.1 * body_pt, 1.2 * body_pt, SW_GREY_TEXT);
-  flow.left_pt += 1.8 * body_pt;
-  flow.width_pt -= 1.8 * body_pt;
-  sw_flow_text_in (&flow, SW_TEXT_STRONG, "P", line);
+  sw_compose_rest_in (&flow, item, SW_TEXT_STRONG);
   sw_composer_end (&flow, 1.3 * body_pt, SW_KEEP_TOGETHER);
   if (sw_text_is_set (sw_item_get_note (item)))
     sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_note (item), 0.1 * body_pt, SW_KEEP_TOGETHER);
@@ -154,8 +188,9 @@ compose_circuit (SwComposer *self,
   self->left_pt += CIRCUIT_INDENT_PT;
   self->width_pt -= CIRCUIT_INDENT_PT;
   self->rail = self->rail_starts = TRUE;
-  compose_circuit_heading (self, circuit, "H4");
-  fine = compose_items (self, G_LIST_MODEL (sw_item_get_items (circuit)), client, "H5", error);
+  compose_circuit_heading (self, circuit, self->layout == SW_LAYOUT_COMPACT ? "H3" : "H4");
+  fine = compose_items (self, G_LIST_MODEL (sw_item_get_items (circuit)), client,
+                        self->layout == SW_LAYOUT_COMPACT ? "H4" : "H5", error);
   sw_composer_set_head (self, NULL);
   self->rail = FALSE;
   self->left_pt -= CIRCUIT_INDENT_PT;
@@ -175,7 +210,7 @@ compose_other (SwComposer  *self,
   switch (sw_item_get_kind (item))
     {
     case SW_ITEM_REST:
-      compose_rest (self, item);
+      sw_compose_rest (self, item);
       break;
     case SW_ITEM_CIRCUIT:
       return compose_circuit (self, item, client, error);
@@ -192,23 +227,19 @@ compose_other (SwComposer  *self,
 }
 
 static gboolean
-compose_items (SwComposer  *self,
-               GListModel  *items,
-               SwClient    *client,
-               const char  *heading,
-               GError     **error)
+compose_items_fully (SwComposer  *self,
+                     GListModel  *items,
+                     SwClient    *client,
+                     const char  *heading,
+                     GError     **error)
 {
   for (guint i = 0; i < g_list_model_get_n_items (items); i++)
     {
       g_autoptr (SwItem) item = g_list_model_get_item (items, i);
-      gboolean fine;
+      gboolean fine = sw_item_get_kind (item) == SW_ITEM_EXERCISE
+                          ? sw_compose_exercise (self, item, client, heading, error)
+                          : compose_other (self, item, client, heading, error);
 
-      if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
-        fine = compose_other (self, item, client, heading, error);
-      else if (self->layout == SW_LAYOUT_COMPACT)
-        fine = sw_compose_brief (self, item, client, heading, error);
-      else
-        fine = sw_compose_exercise (self, item, client, heading, error);
       if (!fine)
         return FALSE;
     }
@@ -216,13 +247,88 @@ compose_items (SwComposer  *self,
   return TRUE;
 }
 
+/* Takes exercises into @briefs, and composes these when something comes that is no card.
+ * @section: (nullable): name of the section that begins */
 static gboolean
-compose_session (SwComposer *self,
-                 SwSession  *session,
-                 SwClient   *client,
-                 GError    **error)
+compose_items_briefly (SwComposer  *self,
+                       GListModel  *items,
+                       const char  *section,
+                       GArray      *briefs,
+                       SwClient    *client,
+                       const char  *heading,
+                       GError     **error)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+      SwItemKind kind = sw_item_get_kind (item);
+
+      if (kind == SW_ITEM_EXERCISE)
+        sw_briefs_add (briefs, item, section);
+      else if (kind != SW_ITEM_REST || section != NULL || !sw_briefs_add_rest (briefs, item))
+        {
+          if (!sw_compose_briefs (self, briefs, client, heading, error))
+            return FALSE;
+          if (section != NULL)
+            compose_section_heading (self, section);
+          if (!compose_other (self, item, client, heading, error))
+            return FALSE;
+        }
+      section = NULL;
+    }
+
+  return TRUE;
+}
+
+/* What belongs together by itself: a circuit. */
+static gboolean
+compose_items (SwComposer  *self,
+               GListModel  *items,
+               SwClient    *client,
+               const char  *heading,
+               GError     **error)
+{
+  g_autoptr (GArray) briefs = NULL;
+
+  if (self->layout != SW_LAYOUT_COMPACT)
+    return compose_items_fully (self, items, client, heading, error);
+
+  briefs = sw_briefs_new ();
+  return compose_items_briefly (self, items, NULL, briefs, client, heading, error)
+         && sw_compose_briefs (self, briefs, client, heading, error);
+}
+
+static gboolean
+compose_section (SwComposer  *self,
+                 SwSection   *section,
+                 GArray      *briefs,
+                 SwClient    *client,
+                 GError     **error)
+{
+  GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+  g_autofree char *title = dup_section_title (self, section);
+  gboolean fine;
+
+  if (g_list_model_get_n_items (items) == 0)
+    return TRUE;
+  if (self->layout == SW_LAYOUT_COMPACT)
+    return compose_items_briefly (self, items, title, briefs, client, "H3", error);
+
+  sw_composer_open (self, "Sect");
+  compose_section_heading (self, title);
+  fine = compose_items_fully (self, items, client, "H4", error);
+  sw_composer_close (self);
+  return fine;
+}
+
+static gboolean
+compose_session (SwComposer  *self,
+                 SwSession   *session,
+                 SwClient    *client,
+                 GError     **error)
 {
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+  g_autoptr (GArray) briefs = sw_briefs_new ();
 
   compose_session_heading (self, session);
   if (sw_composer_shows (self, SW_PAGE_PART_TIMELINE))
@@ -230,19 +336,13 @@ compose_session (SwComposer *self,
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
     {
       g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
-      gboolean fine;
 
-      if (g_list_model_get_n_items (items) == 0)
-        continue;
-
-      sw_composer_open (self, "Sect");
-      compose_section_heading (self, section);
-      fine = compose_items (self, items, client, "H4", error);
-      sw_composer_close (self);
-      if (!fine)
+      if (!compose_section (self, section, briefs, client, error))
         return FALSE;
     }
+  if (!sw_compose_briefs (self, briefs, client, "H3", error))
+    return FALSE;
+
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
   return TRUE;
 }

@@ -7,6 +7,21 @@
 G_BEGIN_DECLS
 
 /**
+ * SwBrief:
+ * @item: an item of the kind exercise
+ * @section: (nullable): the name of the section that begins with it
+ * @rest: (nullable): an item of the kind rest that follows it
+ *
+ * An exercise that is told in brief.
+ */
+typedef struct
+{
+  SwItem *item;
+  char *section;
+  SwItem *rest;
+} SwBrief;
+
+/**
  * SwCard:
  * @item: an item of the kind exercise
  * @circuit: (unowned) (nullable): the circuit it belongs to
@@ -60,11 +75,22 @@ gboolean sw_compose_exercise (SwComposer  *composer,
                               SwClient    *client,
                               const char  *heading,
                               GError     **error);
-gboolean sw_compose_brief (SwComposer  *composer,
-                           SwItem      *item,
-                           SwClient    *client,
-                           const char  *heading,
-                           GError     **error);
+GArray *sw_briefs_new (void);
+void sw_briefs_add (GArray     *briefs,
+                    SwItem     *item,
+                    const char *section);
+gboolean sw_briefs_add_rest (GArray *briefs,
+                             SwItem *rest);
+gboolean sw_compose_briefs (SwComposer  *composer,
+                            GArray      *briefs,
+                            SwClient    *client,
+                            const char  *heading,
+                            GError     **error);
+void sw_compose_rest_in (SwFlow     *flow,
+                         SwItem     *item,
+                         SwTextRole  role);
+void sw_compose_rest (SwComposer *composer,
+                      SwItem     *item);
 gboolean sw_compose_cards (SwComposer  *composer,
                            GArray      *cards,
                            SwClient    *client,
