@@ -35,10 +35,11 @@ def place_of_words(pdf, words):
 
 
 def press_card(g, work):
-    """Presses the name of an exercise on its card, as the program without a window places it."""
+    """Presses the name of an exercise in the right-hand column of cards, as the program without a window places it."""
     pdf = work.path("compact.pdf")
     subprocess.run([work.make, "handout", work.file, "--layout", "compact", "-o", pdf], check=True)
     number, across, down = place_of_words(pdf, ["Knee", "straightening"])
+    check(across > 0.5, f"the card of knee straightening has moved: {across:.2f} across")
     x, y, w, h = g.screen_rect(g.find("image", "Page 1 of *"))
     for _ in range(200):
         pages = g.find_all("image", f"Page {number} of *")

@@ -496,6 +496,59 @@ test_check_words (void)
     }
 }
 
+/* Of cards of exercises without notes or cautions six and more stand on a page, in rows that run on over sections. */
+static void
+test_compact_cards (void)
+{
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  g_autoptr (SwSession) session = sw_session_new ("Cards", SW_SET (SW_DAY_MONDAY));
+  g_autoptr (SwHandout) handout = NULL;
+  g_autoptr (GError) error = NULL;
+  SwHandoutOptions options;
+  int n_on_page[64] = { 0 };
+  int most = 0;
+
+  for (int i = 0; i < 24; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("card%d", i);
+      g_autoptr (SwItem) item = NULL;
+      g_autoptr (SwSection) section = NULL;
+      SwExercise *exercise = NULL;
+
+      /* The first exercise of the sample, in sections of three, which leave half a row each. */
+      for (guint k = 0; k < items->len && exercise == NULL; k++)
+        exercise = sw_item_get_exercise (items->pdata[k]);
+      item = sw_item_new_for_exercise (exercise, id);
+      if (i % 3 == 0)
+        {
+          section = sw_section_new (SW_SECTION_MAIN, NULL);
+          g_list_store_append (sw_session_get_sections (session), section);
+        }
+      else
+        section = g_list_model_get_item (G_LIST_MODEL (sw_session_get_sections (session)), (guint) i / 3);
+      g_list_store_append (sw_section_get_items (section), item);
+    }
+  g_list_store_remove_all (sw_programme_get_sessions (programme));
+  g_list_store_append (sw_programme_get_sessions (programme), session);
+  sw_handout_options_init (&options, programme, DAY);
+  options.layout = SW_LAYOUT_COMPACT;
+  handout = sw_handout_new (programme, &options, &error);
+  g_assert_no_error (error);
+  for (int i = 0; i < 24; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("card%d", i);
+      int page = sw_handout_find_page_of_item (handout, id);
+
+      g_assert_cmpint (page, >=, 0);
+      g_assert_cmpint (page, <, (int) G_N_ELEMENTS (n_on_page));
+      n_on_page[page]++;
+      most = MAX (most, n_on_page[page]);
+    }
+  g_test_message ("at most %d cards on a page", most);
+  g_assert_cmpint (most, >=, 6);
+}
+
 /* In brief too everybody is told how to get ready before what to do. */
 static void
 test_compact_gets_ready (void)
@@ -583,6 +636,7 @@ main (int    argc,
   g_test_add_func ("/layouts/words-of-signs", test_words_of_signs);
   g_test_add_func ("/layouts/long-letterhead", test_long_letterhead);
   g_test_add_func ("/layouts/check-words", test_check_words);
+  g_test_add_func ("/layouts/compact-cards", test_compact_cards);
   g_test_add_func ("/layouts/compact-gets-ready", test_compact_gets_ready);
   g_test_add_func ("/layouts/circuit-continues", test_circuit_continues);
   g_test_add_func ("/layouts/page-counts", test_page_counts);
