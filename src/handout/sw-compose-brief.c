@@ -88,6 +88,7 @@ measure_label (SwComposer *self,
                SwBrief    *brief,
                double      width_pt)
 {
+  gboolean measures = self->measures;
   guint n_tags = self->tags.all->len;
   SwFlow flow;
 
@@ -98,7 +99,7 @@ measure_label (SwComposer *self,
   flow.width_pt = width_pt;
   self->measures = TRUE;
   sw_flow_text_in (&flow, SW_TEXT_LABEL, "P", brief->section);
-  self->measures = FALSE;
+  self->measures = measures;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   return flow.y_pt;
@@ -160,6 +161,7 @@ measure_card (SwTelling *telling,
               gboolean   wide)
 {
   SwComposer *self = telling->composer;
+  gboolean measures = self->measures;
   guint n_tags = self->tags.all->len;
   int n_exercises = self->n_exercises;
   SwFlow flow = sw_composer_begin (self);
@@ -167,7 +169,7 @@ measure_card (SwTelling *telling,
   flow.width_pt = width_pt;
   self->measures = TRUE;
   add_card (&flow, telling, brief, "P", 0.0, wide);
-  self->measures = FALSE;
+  self->measures = measures;
   sw_block_free (flow.block);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
   self->n_exercises = n_exercises;
