@@ -65,7 +65,9 @@ find_shown_side (const SwTelling *telling,
   return telling->drawn;
 }
 
-/* Returns: (nullable): which arm or leg moves, when one alone does */
+/* Of a stretch it is not told: what moves is often not what is stretched, and the side is meant by that.
+ *
+ * Returns: (nullable): which arm or leg moves, when one alone does */
 static const char *
 get_moving (SwTelling *telling)
 {
@@ -73,10 +75,11 @@ get_moving (SwTelling *telling)
     { "exercise.moves-right-leg", "exercise.moves-right-arm" },
     { "exercise.moves-left-leg", "exercise.moves-left-arm" },
   };
+  const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (telling->item));
   gboolean left;
   gboolean arm;
 
-  if (!sw_figure_find_moving_limb (telling->figure, &left, &arm))
+  if ((facts->aims & SW_SET (SW_AIM_STRETCH)) != 0 || !sw_figure_find_moving_limb (telling->figure, &left, &arm))
     return NULL;
   return sw_phrases_get (telling->composer->phrases, keys[left ? 1 : 0][arm ? 1 : 0]);
 }
