@@ -16,7 +16,7 @@
 typedef struct
 {
   double name_pt;
-  double day_pt;
+  double day_pt[N_DAYS];
   double rating_pt;
   gboolean name_above;
 } Columns;
@@ -44,6 +44,29 @@ find_widest_word_pt (SwComposer *self,
   return (double) widest / PANGO_SCALE;
 }
 
+/* The days' columns of one width where the week's longest short name has room in each; else each as wide as its own
+ * name, and what is left shared out. */
+static void
+share_out_days (SwComposer *self,
+                double      widest_pt,
+                double      gap_pt,
+                double      room_pt,
+                double      day_pt[N_DAYS])
+{
+  double words_pt = 0.0;
+
+  for (int day = 0; day < N_DAYS; day++)
+    {
+      const char *keys[] = { sw_compose_day_key ("day-short", day), NULL };
+
+      day_pt[day] = widest_pt * N_DAYS <= room_pt ? room_pt / N_DAYS
+                                                  : sw_compose_widest_pt (self, SW_TEXT_TABLE_STRONG, keys) + gap_pt;
+      words_pt += day_pt[day];
+    }
+  for (int day = 0; day < N_DAYS; day++)
+    day_pt[day] += (room_pt - words_pt) / N_DAYS;
+}
+
 static Columns
 choose_columns (SwComposer *self,
                 GPtrArray  *items)
@@ -51,21 +74,21 @@ choose_columns (SwComposer *self,
   static const char *const ratings[] = { "log.effort", "log.pain", "log.scale", NULL };
   double small_pt = sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
   double gap_pt = 0.4 * small_pt;
-  double day_pt = sw_compose_widest_day_pt (self, SW_TEXT_TABLE_STRONG) + gap_pt;
-  double rating_pt = sw_compose_widest_pt (self, SW_TEXT_TABLE_STRONG, ratings) + gap_pt;
+  double widest_pt = sw_compose_widest_day_pt (self, SW_TEXT_TABLE_STRONG) + gap_pt;
+  double day_pt = MAX (widest_pt, MIN (3.0 * small_pt, 0.074 * self->width_pt));
   Columns columns;
 
-  /* As wide as boxes and words need, but the exercises' names keep a fifth of the row. */
-  columns.day_pt = CLAMP (day_pt, MIN (3.0 * small_pt, 0.074 * self->width_pt), 0.08 * self->width_pt);
-  columns.rating_pt = CLAMP (rating_pt, MIN (4.0 * small_pt, 0.1 * self->width_pt), 0.12 * self->width_pt);
-  columns.name_pt = self->width_pt - N_DAYS * columns.day_pt - 2.0 * columns.rating_pt;
+  /* As wide as boxes and words need; the exercises' names have what is left, or stand above. */
+  columns.rating_pt = MAX (sw_compose_widest_pt (self, SW_TEXT_TABLE_STRONG, ratings) + gap_pt,
+                           MIN (4.0 * small_pt, 0.1 * self->width_pt));
+  columns.name_pt = self->width_pt - N_DAYS * day_pt - 2.0 * columns.rating_pt;
   columns.name_above = find_widest_word_pt (self, items) > columns.name_pt - NAME_GAP * self->style.body_pt;
   if (columns.name_above)
     {
+      columns.rating_pt += MAX (0.0, columns.name_pt) / (N_DAYS + 2);
       columns.name_pt = 0.0;
-      columns.day_pt = MIN (MAX (day_pt, (self->width_pt - 2.0 * rating_pt) / N_DAYS), 0.115 * self->width_pt);
-      columns.rating_pt = (self->width_pt - N_DAYS * columns.day_pt) / 2.0;
     }
+  share_out_days (self, widest_pt, gap_pt, self->width_pt - columns.name_pt - 2.0 * columns.rating_pt, columns.day_pt);
   return columns;
 }
 
@@ -107,9 +130,12 @@ compose_head (SwComposer    *self,
   if (columns->name_above)
     flow.y_pt = bottom_pt;
   x_pt += columns->name_pt;
-  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
-    add_head_cell (&flow, row, x_pt, columns->day_pt,
-                   sw_phrases_get (self->phrases, sw_compose_day_key ("day-short", day)), &bottom_pt);
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    {
+      add_head_cell (&flow, row, x_pt, columns->day_pt[day],
+                     sw_phrases_get (self->phrases, sw_compose_day_key ("day-short", day)), &bottom_pt);
+      x_pt += columns->day_pt[day];
+    }
   add_head_cell (&flow, row, x_pt, columns->rating_pt, effort, &bottom_pt);
   add_head_cell (&flow, row, x_pt + columns->rating_pt, columns->rating_pt, pain, &bottom_pt);
 
@@ -207,6 +233,16 @@ has_fewer_days (const SwDose *dose,
   return dose->days_a_week > 0 && dose->days_a_week < n_days;
 }
 
+static double
+find_narrowest_pt (const Columns *columns)
+{
+  double narrowest_pt = columns->day_pt[0];
+
+  for (int day = 1; day < N_DAYS; day++)
+    narrowest_pt = MIN (narrowest_pt, columns->day_pt[day]);
+  return narrowest_pt;
+}
+
 static void
 compose_row (SwComposer    *self,
              SwTag         *table,
@@ -216,7 +252,7 @@ compose_row (SwComposer    *self,
              int            number)
 {
   double body_pt = self->style.body_pt;
-  double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE), 0.7 * columns->day_pt);
+  double box_pt = MIN (1.35 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE), 0.7 * find_narrowest_pt (columns));
   const SwDose *dose = sw_item_get_dose (item);
   int times = CLAMP (dose->times_a_day, 1, 10);
   const SwExerciseText *text = sw_exercise_get_text (sw_item_get_exercise (item), self->language);
@@ -248,9 +284,12 @@ compose_row (SwComposer    *self,
   else
     row_pt = MAX (cell.y_pt + pad_pt, row_pt);
 
-  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++, x_pt += columns->day_pt)
-    add_day (&flow, &told, sw_tags_add (&self->tags, row, "TD"), day, x_pt, box_pt, row_pt,
-             days == 0 || (days & SW_SET (day)) != 0 ? times : 0);
+  for (int day = SW_DAY_MONDAY; day <= SW_DAY_SUNDAY; day++)
+    {
+      add_day (&flow, &told, sw_tags_add (&self->tags, row, "TD"), day, x_pt, box_pt, row_pt,
+               days == 0 || (days & SW_SET (day)) != 0 ? times : 0);
+      x_pt += columns->day_pt[day];
+    }
   add_rating (&flow, &told, sw_tags_add (&self->tags, row, "TD"), "field.effort", x_pt, columns->rating_pt, row_pt);
   add_rating (&flow, &told, sw_tags_add (&self->tags, row, "TD"), "field.pain", x_pt + columns->rating_pt,
               columns->rating_pt, row_pt);
