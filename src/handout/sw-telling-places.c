@@ -6,7 +6,6 @@
 
 #include "sw-telling.h"
 
-
 /* How tall a part would be in a column of that width; leaves no trace. */
 static double
 measure_part (SwTelling *telling,
@@ -48,7 +47,6 @@ static const struct
   { sw_part_add_form, { TRUE, FALSE, TRUE, TRUE } },
   { sw_part_add_errors, { FALSE, TRUE, TRUE, TRUE } },
   { sw_part_add_ways, { FALSE, TRUE, TRUE, TRUE } },
-  { sw_part_add_note, { FALSE, TRUE, TRUE, TRUE } },
 };
 
 #define N_PARTS G_N_ELEMENTS (parts)
@@ -138,7 +136,8 @@ add_parts (SwTelling   *telling,
 /**
  * sw_telling_compose_columns:
  *
- * Sets picture and caution at the left, how much and what to do at the right, the rest where it takes least room.
+ * Sets picture and caution at the left; how much, the therapist's note, which may change what the steps say, and what
+ * to do at the right; the rest where it takes least room.
  *
  * Returns: %FALSE, having left no trace, for an exercise so long that it has to be told in one column
  */
@@ -166,6 +165,7 @@ sw_telling_compose_columns (SwTelling *telling)
     sw_part_add_figure (&columns[BELOW_PICTURE], telling);
   sw_part_add_care (&columns[BELOW_PICTURE], telling, gap_pt);
   sw_part_add_dose (&columns[BELOW_STEPS], telling);
+  sw_part_add_note (&columns[BELOW_STEPS], telling, gap_pt);
   sw_part_add_set_up (&columns[BELOW_STEPS], telling, gap_pt);
   sw_part_add_steps (&columns[BELOW_STEPS], telling, gap_pt);
 
