@@ -16,12 +16,11 @@
 #define STRIPE_GAP_PT 2.6
 
 /* A part of the bar: an exercise with its number or a circuit with its first and last, a rest, striped so that it can
- * be told apart in black and white too, a self-check with a tick; what is left between two is for getting ready. */
+ * be told apart in black and white too; what is left between two is for getting ready. */
 typedef enum
 {
   KIND_NUMBERED,
   KIND_REST,
-  KIND_CHECK,
   KIND_BETWEEN,
   N_KINDS,
 } Kind;
@@ -63,25 +62,8 @@ dup_name (SwComposer *self,
     case SW_ITEM_REST:
       return g_strdup (sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "rest.title"));
     case SW_ITEM_SELF_CHECK:
-      return g_strdup (sw_phrases_get (self->phrases, "check.heading"));
     default:
       g_assert_not_reached ();
-    }
-}
-
-static Kind
-find_kind (SwItem *item)
-{
-  switch (sw_item_get_kind (item))
-    {
-    case SW_ITEM_REST:
-      return KIND_REST;
-    case SW_ITEM_SELF_CHECK:
-      return KIND_CHECK;
-    case SW_ITEM_EXERCISE:
-    case SW_ITEM_CIRCUIT:
-    default:
-      return KIND_NUMBERED;
     }
 }
 
@@ -97,11 +79,11 @@ collect_parts (SwComposer *self,
   for (guint i = 0; i < clock->entries->len; i++)
     {
       const SwClockEntry *entry = &g_array_index (clock->entries, SwClockEntry, i);
-      Part part = { .start = entry->start, .length_s = middle_s (entry->length), .kind = find_kind (entry->item) };
+      gboolean rest = sw_item_get_kind (entry->item) == SW_ITEM_REST;
+      Part part = { .kind = rest ? KIND_REST : KIND_NUMBERED,
+                    .start = entry->start,
+                    .length_s = middle_s (entry->length) };
 
-      /* A self-check that is left out takes its time, but has no name on the pages. */
-      if (part.kind == KIND_CHECK && !sw_composer_shows (self, SW_PAGE_PART_SELF_CHECK))
-        continue;
       if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
         part.first = part.last = ++*number;
       if (entry->circuit != NULL)
@@ -173,7 +155,6 @@ add_part (SwFlow *flow,
           double  height_pt)
 {
   double inner_pt = width_pt - 2.0 * LINE_PT;
-  double tick_pt = 0.6 * height_pt;
 
   if (kind == KIND_BETWEEN)
     {
@@ -188,9 +169,6 @@ add_part (SwFlow *flow,
   sw_flow_box (flow, left_pt + LINE_PT, flow->y_pt + LINE_PT, inner_pt, height_pt - 2.0 * LINE_PT, 1.0);
   for (double y_pt = STRIPE_GAP_PT; kind == KIND_REST && y_pt < height_pt - STRIPE_GAP_PT; y_pt += STRIPE_GAP_PT)
     sw_flow_box (flow, left_pt + LINE_PT, flow->y_pt + y_pt, inner_pt, STRIPE_PT, SW_GREY_TEXT);
-  if (kind == KIND_CHECK && inner_pt > tick_pt)
-    sw_flow_symbol (flow, SW_SYMBOL_TICK, left_pt + (width_pt - tick_pt) / 2.0,
-                    flow->y_pt + (height_pt - tick_pt) / 2.0, tick_pt, SW_GREY_TEXT);
 }
 
 static void
@@ -288,7 +266,6 @@ add_legend (SwFlow *flow,
   static const char *const keys[] = {
     [KIND_NUMBERED] = "timeline.exercise",
     [KIND_REST] = "rest.title",
-    [KIND_CHECK] = "check.heading",
     [KIND_BETWEEN] = "timeline.between",
   };
   SwComposer *self = flow->composer;
@@ -330,18 +307,21 @@ add_legend (SwFlow *flow,
  * sw_compose_timeline:
  * @session: a session whose exercises have not been told yet
  *
- * A bar as long as the session takes on the middle of the range.
+ * A bar as long as the session takes on the middle of the range, on a day without self-checks.
  */
 void
 sw_compose_timeline (SwComposer *self,
                      SwSession  *session)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (GArray) parts = NULL;
   int number = self->n_exercises;
-  g_autoptr (GArray) parts = collect_parts (self, clock, &number);
-  double total_s = middle_s (clock->total);
+  double total_s;
   SwFlow flow;
 
+  sw_clock_leave_out_checks (clock);
+  parts = collect_parts (self, clock, &number);
+  total_s = middle_s (clock->total);
   if (parts->len == 0 || total_s <= 0.0)
     return;
 

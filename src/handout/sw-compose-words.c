@@ -176,7 +176,7 @@ common_times_a_day (SwSession *session)
 /**
  * sw_compose_when:
  *
- * Returns: (transfer full): "Monday, Wednesday and Friday. About 18 to 21 minutes."
+ * Returns: (transfer full): "Monday, Wednesday and Friday. About 18 to 21 minutes.": of a day without self-checks
  */
 char *
 sw_compose_when (SwPhrases *phrases,
@@ -187,10 +187,13 @@ sw_compose_when (SwPhrases *phrases,
   g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;
   g_autofree char *often = NULL;
-  int high = (int) ceil (clock->total.high_s / 60.0);
-  int low = MAX (1, (int) floor (clock->total.low_s / 60.0));
+  int high;
+  int low;
   int times = common_times_a_day (session);
 
+  sw_clock_leave_out_checks (clock);
+  high = (int) ceil (clock->total.high_s / 60.0);
+  low = MAX (1, (int) floor (clock->total.low_s / 60.0));
   if (high <= 0)
     return sw_phrases_format (phrases, "front.week-line-no-time", "days", days, NULL);
 

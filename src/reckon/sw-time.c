@@ -444,6 +444,34 @@ sw_clock_new (SwSession *session)
 }
 
 /**
+ * sw_clock_leave_out_checks:
+ *
+ * Takes out the self-checks, which are for the first and the last day alone: what comes after them moves up, as on
+ * every other day.
+ */
+void
+sw_clock_leave_out_checks (SwClock *self)
+{
+  SwSpan gone = { 0.0, 0.0 };
+  guint i = 0;
+
+  while (i < self->entries->len)
+    {
+      SwClockEntry *entry = &g_array_index (self->entries, SwClockEntry, i);
+
+      entry->start = span_add (entry->start, span_times (gone, -1.0));
+      if (sw_item_get_kind (entry->item) == SW_ITEM_SELF_CHECK && entry->circuit == NULL)
+        {
+          gone = span_add (gone, entry->length);
+          g_array_remove_index (self->entries, i);
+        }
+      else
+        i++;
+    }
+  self->total = span_add (self->total, span_times (gone, -1.0));
+}
+
+/**
  * sw_clock_free:
  * @clock: (transfer full) (nullable): a clock
  */

@@ -250,6 +250,36 @@ test_rest_and_empty (void)
   assert_span (clock->total, 110.0, 110.0);
 }
 
+/* Without the self-checks nothing of a usual day changes but the time. */
+static void
+test_leave_out_checks (void)
+{
+  g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
+  SwSection *section = sample_section (session, SW_SECTION_MAIN);
+  SwItem *rest = sw_item_new (SW_ITEM_REST, "r");
+  g_autoptr (SwItem) first = sw_item_new (SW_ITEM_SELF_CHECK, "k");
+  g_autoptr (SwClock) usual = NULL;
+  g_autoptr (SwClock) checked = NULL;
+  const SwClockEntry *entries;
+
+  g_object_set (rest, "rest-seconds", 90, NULL);
+  sample_append (section, item_in ("a", SW_POSITION_ON_SIDE, 0));
+  sample_append (section, rest);
+  usual = sw_clock_new (session);
+  g_list_store_insert (sw_section_get_items (section), 0, first);
+  sample_append (section, sw_item_new (SW_ITEM_SELF_CHECK, "l"));
+  checked = sw_clock_new (session);
+  g_assert_cmpfloat (checked->total.high_s, >, usual->total.high_s);
+
+  sw_clock_leave_out_checks (checked);
+  entries = (const SwClockEntry *) (void *) checked->entries->data;
+  g_assert_cmpuint (checked->entries->len, ==, 2);
+  g_assert_true (entries[1].item == rest);
+  assert_span (entries[0].start, 0.0, 0.0);
+  assert_span (entries[1].start, 20.0, 20.0);
+  assert_span (checked->total, usual->total.low_s, usual->total.high_s);
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -263,6 +293,7 @@ main (int   argc,
   g_test_add_func ("/reckon/time/circuit", test_circuit);
   g_test_add_func ("/reckon/time/circuit-changes", test_circuit_changes);
   g_test_add_func ("/reckon/time/rest-and-empty", test_rest_and_empty);
+  g_test_add_func ("/reckon/time/leave-out-checks", test_leave_out_checks);
 
   return g_test_run ();
 }
