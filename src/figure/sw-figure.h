@@ -3,6 +3,7 @@
 
 #include <cairo.h>
 
+#include "sw-figure-signs.h"
 #include "sw-figure-spec.h"
 #include "sw-phrases.h"
 
@@ -32,10 +33,10 @@ SwFigure *sw_figure_new (SwFigureSpec  *spec,
 void sw_figure_measure (SwFigure *self,
                         double    width_pt,
                         double   *height_pt);
-void sw_figure_draw (SwFigure *self,
-                     cairo_t  *cr,
-                     double    width_pt,
-                     double    height_pt);
+SwFigureSigns sw_figure_draw (SwFigure *self,
+                              cairo_t  *cr,
+                              double    width_pt,
+                              double    height_pt);
 void sw_figure_draw_at (SwFigure *self,
                         cairo_t  *cr,
                         double    width_pt,

@@ -261,7 +261,8 @@ sw_panel_add_items (SwPanel        *panel,
   sw_motifs_hide_scraps (&panel->items);
 }
 
-static void
+/* Returns whether there are any. */
+static gboolean
 draw_presses (const SwPanel  *panel,
               const SwFigure *figure,
               const SwPaper  *paper,
@@ -272,6 +273,20 @@ draw_presses (const SwPanel  *panel,
 
   for (int i = 0; i < n; i++)
     sw_press_draw (paper, &presses[i]);
+  return n > 0;
+}
+
+/* What the arrows that were drawn ask to be told. */
+static SwFigureSigns
+find_arrow_signs (const SwArrows *arrows)
+{
+  SwFigureSigns signs = 0;
+
+  for (int i = 0; i < arrows->n_arrows; i++)
+    if (arrows->arrows[i].n_points >= 2)
+      signs |= SW_FIGURE_SIGN_ARROW | (arrows->arrows[i].back ? SW_FIGURE_SIGN_BACK : 0);
+
+  return signs;
 }
 
 static void
@@ -377,8 +392,10 @@ draw_arrows (const SwPanel  *panel,
  * @paper: where to draw
  * @room: what the arrow must not leave, parts of stature
  * @arrows: (out): the arrows it drew; those that press against something are not among them
+ *
+ * Returns: what it drew
  */
-void
+SwFigureSigns
 sw_panel_draw (const SwPanel  *panel,
                const SwFigure *figure,
                const SwPaper  *paper,
@@ -386,6 +403,7 @@ sw_panel_draw (const SwPanel  *panel,
                SwArrows       *arrows)
 {
   const SwFigureContent *content = figure->solver.content;
+  SwFigureSigns signs = content->n_works > 0 ? SW_FIGURE_SIGN_WORKS : 0;
   SwBreath breath;
 
   arrows->n_arrows = 0;
@@ -406,13 +424,22 @@ sw_panel_draw (const SwPanel  *panel,
           sw_prop_draw_item (paper, item);
           continue;
         }
+      if (item->style == SW_INK_START)
+        signs |= SW_FIGURE_SIGN_START;
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);
     }
   if (sw_breath_place (panel, figure, paper->scale_pt, &breath))
-    sw_breath_draw (paper, &breath);
-  if (content->motion == SW_FIGURE_MOTION_PRESS)
-    draw_presses (panel, figure, paper, room);
-  else if (!draw_flight (panel, figure, paper, room, arrows))
-    draw_arrows (panel, figure, paper, room, arrows);
+    {
+      sw_breath_draw (paper, &breath);
+      signs |= SW_FIGURE_SIGN_BREATH;
+    }
+  if (content->motion != SW_FIGURE_MOTION_PRESS)
+    {
+      if (!draw_flight (panel, figure, paper, room, arrows))
+        draw_arrows (panel, figure, paper, room, arrows);
+    }
+  else if (draw_presses (panel, figure, paper, room))
+    signs |= SW_FIGURE_SIGN_PRESS;
+  return signs | find_arrow_signs (arrows);
 }

@@ -64,12 +64,13 @@ void sw_compose_stop_short (SwComposer  *composer,
                             double       space_pt);
 void sw_compose_timeline (SwComposer *composer,
                           SwSession  *session);
-char *sw_compose_pain_sign (SwComposer  *composer,
-                            SwProgramme *programme);
-void sw_compose_pain_guide (SwComposer  *composer,
-                            SwProgramme *programme);
-void sw_compose_key (SwComposer *composer,
-                     GPtrArray  *exercises);
+void sw_compose_pain_guide (SwComposer *composer);
+void sw_compose_key (SwComposer  *composer,
+                     SwProgramme *programme);
+SwFigure *sw_compose_picture (SwComposer     *composer,
+                              SwItem         *item,
+                              SwFigureSigns  *signs,
+                              GError        **error);
 gboolean sw_compose_sessions (SwComposer   *composer,
                               SwProgramme  *programme,
                               GError      **error);

@@ -37,6 +37,7 @@ typedef struct
   SwFigureSpec *spec;
   gboolean mirrored;
   SwFigure *figure;
+  SwFigureSigns signs;
 } Solved;
 
 static Text *
@@ -59,13 +60,14 @@ text_free (gpointer data)
 }
 
 static Solved *
-solved_new (SwFigureSpec *spec,
-            gboolean      mirrored,
-            SwFigure     *figure)
+solved_new (SwFigureSpec  *spec,
+            gboolean       mirrored,
+            SwFigure      *figure,
+            SwFigureSigns  signs)
 {
   Solved *solved = g_new (Solved, 1);
 
-  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure) };
+  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure), signs };
   return solved;
 }
 
@@ -166,7 +168,7 @@ sw_measured_copy (SwMeasured *self)
     {
       const Solved *solved = key;
 
-      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure));
+      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure, solved->signs));
     }
 
   return copy;
@@ -360,50 +362,57 @@ sw_measured_add_ruler (SwMeasured *self,
   g_hash_table_insert (self->rulers, key, ruler);
 }
 
-static SwFigure *
-find_figure (const SwMeasured *self,
+static const Solved *
+find_solved (const SwMeasured *self,
              SwFigureSpec     *spec,
              gboolean          mirrored)
 {
-  const Solved wanted = { spec, !!mirrored, NULL };
-  const Solved *solved = g_hash_table_lookup (self->figures, &wanted);
+  const Solved wanted = { .spec = spec, .mirrored = !!mirrored };
 
-  return solved != NULL ? solved->figure : NULL;
+  return g_hash_table_lookup (self->figures, &wanted);
 }
 
 /**
  * sw_measured_get_figure:
  * @spec: how the figure is to be drawn
  * @mirrored: whether the other side works
+ * @signs: (out): what it shows that has to be explained
  *
  * Returns: (transfer none) (nullable): the solved figure
  */
 SwFigure *
-sw_measured_get_figure (SwMeasured   *self,
-                        SwFigureSpec *spec,
-                        gboolean      mirrored)
+sw_measured_get_figure (SwMeasured    *self,
+                        SwFigureSpec  *spec,
+                        gboolean       mirrored,
+                        SwFigureSigns *signs)
 {
-  SwFigure *figure = find_figure (self, spec, mirrored);
+  const Solved *solved = find_solved (self, spec, mirrored);
 
-  if (figure == NULL && self->before != NULL)
+  *signs = 0;
+  if (solved == NULL && self->before != NULL)
     {
-      figure = find_figure (self->before, spec, mirrored);
-      if (figure != NULL)
-        sw_measured_add_figure (self, spec, mirrored, figure);
+      solved = find_solved (self->before, spec, mirrored);
+      if (solved != NULL)
+        sw_measured_add_figure (self, spec, mirrored, solved->figure, solved->signs);
     }
+  if (solved == NULL)
+    return NULL;
 
-  return figure;
+  *signs = solved->signs;
+  return solved->figure;
 }
 
 /**
  * sw_measured_add_figure:
  * @figure: the solved figure
+ * @signs: what it shows
  */
 void
-sw_measured_add_figure (SwMeasured   *self,
-                        SwFigureSpec *spec,
-                        gboolean      mirrored,
-                        SwFigure     *figure)
+sw_measured_add_figure (SwMeasured    *self,
+                        SwFigureSpec  *spec,
+                        gboolean       mirrored,
+                        SwFigure      *figure,
+                        SwFigureSigns  signs)
 {
-  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure));
+  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure, signs));
 }

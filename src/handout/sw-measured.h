@@ -41,12 +41,14 @@ SwRuler *sw_measured_get_ruler (SwMeasured *self,
 void sw_measured_add_ruler (SwMeasured *self,
                             char       *key,
                             SwRuler    *ruler);
-SwFigure *sw_measured_get_figure (SwMeasured   *self,
-                                  SwFigureSpec *spec,
-                                  gboolean      mirrored);
-void sw_measured_add_figure (SwMeasured   *self,
-                             SwFigureSpec *spec,
-                             gboolean      mirrored,
-                             SwFigure     *figure);
+SwFigure *sw_measured_get_figure (SwMeasured    *self,
+                                  SwFigureSpec  *spec,
+                                  gboolean       mirrored,
+                                  SwFigureSigns *signs);
+void sw_measured_add_figure (SwMeasured    *self,
+                             SwFigureSpec  *spec,
+                             gboolean       mirrored,
+                             SwFigure      *figure,
+                             SwFigureSigns  signs);
 
 G_END_DECLS

@@ -230,6 +230,23 @@ make_check (void)
   return check;
 }
 
+/* Somebody who sits and, if anything, presses the head back or breathes. */
+SwFigureSpec *
+handout_sample_new_figure (SwFigureMotion motion,
+                           SwFigureBreath breath)
+{
+  g_auto (SwFigureContent) content;
+
+  sw_figure_content_init (&content);
+  content.n_poses = 1;
+  content.poses[0].base = SW_FIGURE_BASE_SITTING;
+  content.poses[0].breath = breath;
+  content.motion = motion;
+  content.shown[0] = SW_FIGURE_MARK_HEAD;
+  content.toward[0] = SW_FIGURE_WAY_BACK;
+  return sw_figure_spec_new_take (&content);
+}
+
 /**
  * handout_sample_new:
  * @figure: (nullable): the picture every exercise gets

@@ -5,6 +5,8 @@
 
 G_BEGIN_DECLS
 
+SwFigureSpec *handout_sample_new_figure (SwFigureMotion motion,
+                                         SwFigureBreath breath);
 SwProgramme *handout_sample_new (SwFigureSpec *figure);
 SwProgramme *handout_sample_new_long (guint         n_exercises,
                                       SwFigureSpec *figure);

@@ -275,25 +275,15 @@ static char *
 dump_with_figure (SwFigureMotion motion,
                   SwFigureBreath breath)
 {
-  g_auto (SwFigureContent) content;
-  g_autoptr (SwFigureSpec) spec = NULL;
-  g_autoptr (SwProgramme) programme = NULL;
+  g_autoptr (SwFigureSpec) spec = handout_sample_new_figure (motion, breath);
+  g_autoptr (SwProgramme) programme = handout_sample_new (spec);
   g_autoptr (SwHandout) handout = NULL;
 
-  sw_figure_content_init (&content);
-  content.n_poses = 1;
-  content.poses[0].base = SW_FIGURE_BASE_SITTING;
-  content.poses[0].breath = breath;
-  content.motion = motion;
-  content.shown[0] = SW_FIGURE_MARK_HEAD;
-  content.toward[0] = SW_FIGURE_WAY_BACK;
-  spec = sw_figure_spec_new_take (&content);
-  programme = handout_sample_new (spec);
   handout = lay_out (programme, SW_PAPER_A4, 14.0);
   return sw_handout_dump (handout);
 }
 
-/* Rare marks are in the key when a picture has them, and only then. */
+/* Marks are in the key when a picture has them, and only then. */
 static void
 test_key (void)
 {
@@ -301,10 +291,9 @@ test_key (void)
   g_autofree char *press = dump_with_figure (SW_FIGURE_MOTION_PRESS, SW_FIGURE_BREATH_NONE);
   g_autofree char *breath = dump_with_figure (SW_FIGURE_MOTION_STILL, SW_FIGURE_BREATH_IN);
 
-  g_assert_nonnull (strstr (plain, "key-arrow"));
-  g_assert_null (strstr (plain, "key-press"));
-  g_assert_null (strstr (plain, "key-breath"));
+  g_assert_null (strstr (plain, "key-"));
   g_assert_nonnull (strstr (press, "key-press"));
+  g_assert_null (strstr (press, "key-arrow"));
   g_assert_null (strstr (press, "key-breath"));
   g_assert_nonnull (strstr (breath, "key-breath"));
   g_assert_null (strstr (breath, "key-press"));
@@ -316,7 +305,7 @@ test_safety (void)
 {
   static const char *const wanted[] = {
     "Stop and get help", "chest pain", "out of breath", "dizzy", "pounding heartbeat", "numbness, pins and needles",
-    "bladder or bowel", "pop with swelling", "swollen calf", "drooping face", "cold sweat", "above 5",
+    "bladder or bowel", "pop with swelling", "swollen calf", "drooping face", "cold sweat", "goes above 5",
     "Call 112 now", "01632 960123", "advice of your clinician and surgeon", "do not replace it",
     "Take care every time", "Do this next to a counter",
   };

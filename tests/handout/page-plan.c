@@ -40,7 +40,8 @@ static void
 test_parts_of_layouts (void)
 {
   static const SwLayout layouts[] = { SW_LAYOUT_FULL, SW_LAYOUT_SUMMARY };
-  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwFigureSpec) figure = handout_sample_new_figure (SW_FIGURE_MOTION_PRESS, SW_FIGURE_BREATH_NONE);
+  g_autoptr (SwProgramme) programme = handout_sample_new (figure);
 
   for (guint i = 0; i < G_N_ELEMENTS (layouts); i++)
     {
