@@ -16,20 +16,21 @@ G_BEGIN_DECLS
  * @bent: set of bits: which pieces are cubic curves; the others are straight
  * @closed: whether it ends where it begins
  *
- * A line on paper made of straight pieces and cubic curves.
+ * A line on paper made of straight pieces and cubic curves. A long programme has some hundred thousand of them: seven
+ * digits are a hundredth of what any printer shows.
  */
 typedef struct
 {
-  double x;
-  double y;
+  float x;
+  float y;
   struct
   {
-    double x1;
-    double y1;
-    double x2;
-    double y2;
-    double x;
-    double y;
+    float x1;
+    float y1;
+    float x2;
+    float y2;
+    float x;
+    float y;
   } pieces[SW_CURVE_MAX];
   int n_pieces;
   guint32 bent;

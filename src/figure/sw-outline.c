@@ -6,6 +6,8 @@
 
 #include "sw-outline-private.h"
 
+/* More than is lost by keeping seven digits: what touches the outline is still held. */
+#define ROUNDED 3e-7
 #define N_DIRECTIONS SW_OUTLINE_DIRECTIONS
 /* Steps towards the line that touches two ellipsoids. */
 #define N_SECANTS 4
@@ -339,7 +341,7 @@ find_nodes (SwOutlineNodes *self,
       last_egg = egg;
       if (i == N_DIRECTIONS)
         break;
-      outline->reaches[i] = reach;
+      outline->reaches[i] = (float) (reach + ROUNDED);
       reach_of (egg, cosines[k], sines[k], &x, &y);
       add_node (self, x, y, i, cosines[k], sines[k]);
     }

@@ -19,7 +19,7 @@ G_BEGIN_DECLS
  */
 typedef struct
 {
-  double reaches[SW_OUTLINE_DIRECTIONS];
+  float reaches[SW_OUTLINE_DIRECTIONS];
   SwExtent extent;
   SwCurve curve;
 } SwOutline;
