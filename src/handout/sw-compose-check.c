@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A self-check: a question, when to answer it and which answer is better, and boxes for the answer on the first and on
- * the last day beside what was measured at the start, a row for each side. */
+ * A self-check: a question, when to answer it and which answer is better, and boxes for the answer on the first day and
+ * before the next visit beside what was measured last, a row for each side. */
 #include "config.h"
 
 #include <math.h>
@@ -14,6 +14,8 @@
 /* A box to write in is between so wide, in body text's sizes. */
 #define LEAST_BOX 2.6
 #define MOST_BOX 5.0
+/* Whole numbers below take the plural form of their unit; nobody counts so far. */
+#define MOST_COUNTED 1e6
 
 static const char *
 measure_key (SwMeasure measure)
@@ -100,23 +102,58 @@ find_start (SwComposer *self,
   return found;
 }
 
-/* Returns: (nullable): the value at the start for a row of the table */
+/* Returns: (transfer full): "12.5 seconds", "12 times", "45°", "3 out of 10" */
+static char *
+dup_value (SwComposer *self,
+           double      value,
+           SwMeasure   measure,
+           const char *unit)
+{
+  g_autofree char *n = sw_phrases_number (self->phrases, value, 1);
+  gboolean counts = value == floor (value) && fabs (value) < MOST_COUNTED;
+
+  if (measure == SW_MEASURE_SECONDS && counts)
+    return sw_phrases_count (self->phrases, "time.seconds", (int) value, NULL);
+  if (measure == SW_MEASURE_REPETITIONS && counts)
+    return sw_phrases_count (self->phrases, "dose.amount-times", (int) value, NULL);
+  if (measure == SW_MEASURE_DEGREES)
+    return sw_phrases_format (self->phrases, "check.value-degrees", "n", n, NULL);
+  if (measure == SW_MEASURE_RATING_0_TO_10)
+    return sw_phrases_format (self->phrases, "check.value-rating", "n", n, NULL);
+  return sw_phrases_format (self->phrases, "check.value", "n", n, "unit", unit, NULL);
+}
+
+/* Returns: (nullable): the value that was measured, for a row of the table */
 static char *
 dup_start (SwComposer    *self,
            SwMeasurement *start,
-           const char    *row_key)
+           const char    *row_key,
+           const char    *unit)
 {
   double value;
 
-  if (start == NULL)
-    return NULL;
   if (g_str_equal (row_key, "check.left"))
     value = sw_measurement_get_left (start);
   else if (g_str_equal (row_key, "check.right"))
     value = sw_measurement_get_right (start);
   else
     value = sw_measurement_get_both (start);
-  return isnan (value) ? NULL : sw_phrases_number (self->phrases, value, 1);
+  return isnan (value) ? NULL : dup_value (self, value, sw_measurement_get_measure (start), unit);
+}
+
+/* Returns: (nullable): what stands over the measured values: the day, which is not the client's own first day */
+static char *
+dup_start_head (SwComposer    *self,
+                SwMeasurement *start)
+{
+  g_autofree char *day = NULL;
+
+  if (start == NULL)
+    return NULL;
+  if (*sw_measurement_get_date (start) == '\0')
+    return g_strdup (sw_phrases_get (self->phrases, "check.measured"));
+  day = sw_phrases_date (self->phrases, sw_measurement_get_date (start));
+  return sw_phrases_format (self->phrases, "check.measured-on", "date", day, NULL);
 }
 
 /* Returns: (nullable): the phrase that says which answer is better, as far as the programme does */
@@ -249,18 +286,17 @@ list_rows (SwSide      side,
     }
 }
 
-/* The columns: the side, what was measured at the start if anything was, the two days. Returns: where they end */
+/* The columns: the side, what was measured if anything was, the two days. Returns: where they end */
 static double
 add_head (SwFlow        *flow,
           SwTag         *table,
           const double   lefts_pt[4],
-          gboolean       has_start,
+          const char    *start,
           const char    *days[2])
 {
   SwComposer *self = flow->composer;
   SwTag *row = sw_tags_add (&self->tags, table, "TR");
-  const char *const texts[] = { sw_phrases_get (self->phrases, "check.side"),
-                                sw_phrases_get (self->phrases, "check.start"), days[0], days[1] };
+  const char *const texts[] = { sw_phrases_get (self->phrases, "check.side"), start, days[0], days[1] };
   double bottom_pt = flow->y_pt;
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
@@ -268,9 +304,9 @@ add_head (SwFlow        *flow,
       double end_pt = i < 3 ? lefts_pt[i + 1] : flow->left_pt + flow->width_pt;
       double cell_pt;
 
-      if (i == 1 && !has_start)
+      if (texts[i] == NULL)
         continue;
-      if (i == 0 && !has_start)
+      if (i == 0 && start == NULL)
         end_pt = lefts_pt[2];
       cell_pt = add_cell (flow, row, "TH", "Column", lefts_pt[i], end_pt - lefts_pt[i] - 0.3 * self->style.body_pt,
                           texts[i]);
@@ -292,10 +328,11 @@ add_table (SwFlow *flow,
     ++self->n_checks,
   };
   const char *days[2]
-      = { sw_phrases_get (self->phrases, "check.first-day"), sw_phrases_get (self->phrases, "check.last-day") };
+      = { sw_phrases_get (self->phrases, "check.first-day"), sw_phrases_get (self->phrases, "check.next-visit") };
   const char *keys[2] = { NULL, NULL };
   guint n_rows = list_rows (sw_item_get_dose (item)->side, keys);
   SwMeasurement *start = find_start (self, item);
+  g_autofree char *start_head = dup_start_head (self, start);
   double side_pt = (start != NULL ? 0.18 : 0.26) * flow->width_pt;
   double start_pt = start != NULL ? 0.2 * flow->width_pt : 0.0;
   double column_pt = (flow->width_pt - side_pt - start_pt) / 2.0;
@@ -304,7 +341,7 @@ add_table (SwFlow *flow,
   Answer answer = plan_answer (self, column_pt, check.unit);
   SwTag *table = sw_tags_add (&self->tags, self->parent, "Table");
 
-  flow->y_pt = add_head (flow, table, lefts_pt, start != NULL, days) + 0.2 * body_pt;
+  flow->y_pt = add_head (flow, table, lefts_pt, start_head, days) + 0.2 * body_pt;
   for (guint i = 0; i < n_rows; i++)
     {
       const char *side = sw_phrases_get (self->phrases, keys[i]);
@@ -316,7 +353,7 @@ add_table (SwFlow *flow,
       bottom_pt = add_cell (&label, row, "TH", "Row", lefts_pt[0], side_pt, side);
       if (start != NULL)
         {
-          g_autofree char *value = dup_start (self, start, keys[i]);
+          g_autofree char *value = dup_start (self, start, keys[i], check.unit);
 
           add_cell (&label, row, "TD", NULL, lefts_pt[1], start_pt, value != NULL ? value : "–");
         }

@@ -24,6 +24,9 @@ compose_title (SwComposer  *self,
   sw_composer_paragraph (self, SW_TEXT_TITLE, "H1", NULL,
                          sw_text_is_set (title) ? title : sw_phrases_get (self->phrases, "front.title"),
                          0.7 * body_pt * self->front_gap, SW_KEEP_ALWAYS);
+  if (sw_composer_shows (self, SW_PAGE_PART_PURPOSE))
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_phrases_get (self->phrases, "front.purpose"),
+                           0.05 * body_pt, SW_KEEP_TOGETHER);
   if (sw_text_is_set (sw_client_get_name (client)))
     {
       g_autofree char *line
@@ -231,7 +234,7 @@ sw_compose_front (SwComposer  *self,
     sw_compose_stop_short (self, programme, 0.9 * self->style.body_pt * self->front_gap);
   self->stop_last = self->blocks->len - 1;
   if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
-    sw_compose_pain_guide (self);
+    sw_compose_pain_guide (self, programme);
   if (sw_composer_shows (self, SW_PAGE_PART_KEY))
     sw_compose_key (self, programme);
 }

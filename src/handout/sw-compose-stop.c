@@ -11,19 +11,25 @@
 static void
 add_signs (SwFlow             *flow,
            const char         *lead,
-           const char * const *keys)
+           const char * const *signs)
 {
-  SwComposer *self = flow->composer;
+  sw_flow_text_in (flow, SW_TEXT_SMALL_STRONG, "P", lead);
+  sw_flow_space (flow, 0.1 * flow->composer->style.body_pt);
+  sw_flow_list (flow, SW_TEXT_SMALL, SW_SYMBOL_BULLET, signs);
+}
+
+static void
+add_usual_signs (SwFlow             *flow,
+                 const char         *lead,
+                 const char * const *keys)
+{
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) signs = NULL;
 
   for (guint i = 0; keys[i] != NULL; i++)
-    g_strv_builder_add (builder, sw_phrases_get (self->phrases, keys[i]));
+    g_strv_builder_add (builder, sw_phrases_get (flow->composer->phrases, keys[i]));
   signs = g_strv_builder_end (builder);
-
-  sw_flow_text_in (flow, SW_TEXT_SMALL_STRONG, "P", lead);
-  sw_flow_space (flow, 0.1 * self->style.body_pt);
-  sw_flow_list (flow, SW_TEXT_SMALL, SW_SYMBOL_BULLET, (const char *const *) signs);
+  add_signs (flow, lead, (const char *const *) signs);
 }
 
 static void
@@ -34,7 +40,20 @@ compose_signs (SwComposer         *self,
   SwFlow flow = sw_composer_begin (self);
 
   sw_flow_space (&flow, 0.45 * self->style.body_pt);
-  add_signs (&flow, lead, keys);
+  add_usual_signs (&flow, lead, keys);
+  sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
+}
+
+/* The sign to do less the next time. */
+static void
+compose_pain_sign (SwComposer  *self,
+                   SwProgramme *programme)
+{
+  g_autofree char *sign = sw_compose_pain_sign (self, programme);
+  SwFlow flow = sw_composer_begin (self);
+
+  sw_flow_space (&flow, 0.45 * self->style.body_pt);
+  add_signs (&flow, sw_phrases_get (self->phrases, "stop.next-time"), (const char *const[]){ sign, NULL });
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
 }
 
@@ -62,8 +81,8 @@ compose_calls (SwComposer         *self,
   left.width_pt = 0.47 * (left.width_pt - self->style.column_gap_pt);
   right.left_pt += left.width_pt + self->style.column_gap_pt;
   right.width_pt -= left.width_pt + self->style.column_gap_pt;
-  add_signs (&left, call_now, emergency);
-  add_signs (&right, call_today, today);
+  add_usual_signs (&left, call_now, emergency);
+  add_usual_signs (&right, call_today, today);
   left.y_pt = MAX (left.y_pt, right.y_pt);
   sw_composer_end (&left, 0.0, SW_KEEP_TOGETHER);
 }
@@ -186,7 +205,6 @@ sw_compose_stop (SwComposer  *self,
                                            "stop.unwell", "stop.weak",  "stop.baby", NULL };
   static const char *const same_day[] = { "stop.dizzy", "stop.heartbeat", "stop.sick", "stop.nerve",
                                           "stop.calf",  "stop.joint",     NULL };
-  static const char *const next_time[] = { "stop.pain", NULL };
   SwClinic *clinic = sw_programme_get_clinic (programme);
   SwSet precautions = sw_client_get_precautions (sw_programme_get_client (programme));
   double gap_pt = 0.45 * self->style.body_pt * self->front_gap;
@@ -198,7 +216,7 @@ sw_compose_stop (SwComposer  *self,
   compose_calls (self, call_now, emergency, sw_phrases_get (self->phrases, "stop.same-day"), same_day);
   if ((precautions & SW_SET (SW_PRECAUTION_PREGNANCY)) != 0)
     compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity);
-  compose_signs (self, sw_phrases_get (self->phrases, "stop.next-time"), next_time);
+  compose_pain_sign (self, programme);
   compose_call_clinic (self, clinic, gap_pt);
   sw_composer_close_frame (self);
   sw_composer_close (self);

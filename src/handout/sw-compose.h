@@ -64,7 +64,10 @@ void sw_compose_stop_short (SwComposer  *composer,
                             double       space_pt);
 void sw_compose_timeline (SwComposer *composer,
                           SwSession  *session);
-void sw_compose_pain_guide (SwComposer *composer);
+char *sw_compose_pain_sign (SwComposer  *composer,
+                            SwProgramme *programme);
+void sw_compose_pain_guide (SwComposer  *composer,
+                            SwProgramme *programme);
 void sw_compose_key (SwComposer  *composer,
                      SwProgramme *programme);
 SwFigure *sw_compose_picture (SwComposer     *composer,

@@ -114,7 +114,7 @@ test_labels (void)
   g_assert_cmpuint (count (fields, ": the most pain, 0 to\302\24010"), ==, 7);
   g_assert_cmpuint (count (fields, "\"Date the week starts\""), ==, 1);
   g_assert_cmpuint (count (fields, "beside the counter? Left, First day: seconds\""), ==, 1);
-  g_assert_cmpuint (count (fields, "beside the counter? Right, Last day: seconds\""), ==, 1);
+  g_assert_cmpuint (count (fields, "beside the counter? Right, Before your next visit: seconds\""), ==, 1);
   g_assert_cmpuint (count (fields, "\"Client: name\""), ==, 1);
   g_assert_cmpuint (count (fields, "\"Therapist: date\""), ==, 1);
   g_assert_cmpuint (count (fields, "\n"), ==, 24 + 14 + 1 + 4 + 4);

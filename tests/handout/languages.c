@@ -369,7 +369,7 @@ test_no_numbers_to_call (void)
       g_auto (GStrv) keys = sw_phrases_dup_keys (phrases);
 
       for (guint j = 0; keys[j] != NULL; j++)
-        if (g_str_has_prefix (keys[j], "stop.") && !g_str_equal (keys[j], "stop.pain"))
+        if (g_str_has_prefix (keys[j], "stop.") && !g_str_has_prefix (keys[j], "stop.pain"))
           g_assert_null (strpbrk (sw_phrases_get (phrases, keys[j]), "0123456789"));
     }
 }

@@ -183,17 +183,17 @@ test_reading_order (Fixture       *fixture,
                     gconstpointer  data)
 {
   static const char *const wanted[] = {
-    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet", "For Robin Alder",
+    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet", "Exercises to do by yourself", "For Robin Alder",
     "Your goal Walk to the allotment", "Your week", "Monday, Wednesday and Friday", "What you need", "a steady chair",
     "Take care every time", "Stop and get help", "Stop. Call 112 now for:", "chest pain", "Call your therapist",
-    "pins and needles", "Your clinic: 01632 960123", "How much pain is all right?", "0 to 2", "3 to 5", "6 to 10",
+    "pins and needles", "Your clinic: 01632 960123", "How much pain is all right?", "The limit beside an exercise", "0 to 2", "3 to 5", "6 to 10",
     "Morning", "Warm-up", "1", "Ankle rocks", "Loosens your ankles", "15 times.", "Get ready", "1.",
     "Lift your heels", "2.", "Main work", "Heel raise at the counter", "Right side: 4 sets of 8 to 12.",
     "Left side: 3 sets of 8 to 12.", "Rest 60 seconds between sets.", "Your right calf is the weaker one",
     "Press through the balls", "Stand on one leg", "Hold for 30 seconds, 3 times, each side.",
     "Sit down and get your breath back: 90 seconds", "Sit to stand", "Use 2.5 kg (5.5 lb).", "Up and down",
     "Do these 2 exercises one after another, 2 rounds.", "Cool-down", "Calf stretch at the wall", "Check yourself",
-    "How long can you stand on one leg", "First day", "Last day", "Left", "Right", "Your tick sheet", "Mon",
+    "How long can you stand on one leg", "First day", "Before your next visit", "Left", "Right", "Your tick sheet", "Mon",
     "Effort", "Pain", "Ankle rocks", "Questions? Call us", "hello@millbrook.example.org", "They do not replace it.",
   };
   g_autofree char *text = run ("pdftotext", "-raw", fixture->path, "-", NULL);
