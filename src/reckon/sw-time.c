@@ -446,8 +446,8 @@ sw_clock_new (SwSession *session)
 /**
  * sw_clock_leave_out_checks:
  *
- * Takes out the self-checks, which are for the first and the last day alone: what comes after them moves up, as on
- * every other day.
+ * Takes out the self-checks, which are for the first day and before the next visit alone: what comes after them moves
+ * up, as on every other day.
  */
 void
 sw_clock_leave_out_checks (SwClock *self)

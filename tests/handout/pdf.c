@@ -35,9 +35,11 @@ load_figure (void)
 }
 
 static void
-write_pdf (Fixture     *fixture,
-           SwPaper      paper,
-           double       text_points)
+write_pdf (Fixture    *fixture,
+           SwPaper     paper,
+           SwLayout    layout,
+           double      text_points,
+           const char *language)
 {
   g_autoptr (SwFigureSpec) figure = load_figure ();
   g_autoptr (SwProgramme) programme = handout_sample_new (figure);
@@ -48,7 +50,9 @@ write_pdf (Fixture     *fixture,
 
   sw_handout_options_init (&options, programme, DAY);
   options.paper = paper;
+  options.layout = layout;
   options.text_points = text_points;
+  options.language = language;
   handout = sw_handout_new (programme, &options, &error);
   g_assert_no_error (error);
   pdf = sw_handout_to_pdf (handout, &error);
@@ -64,7 +68,7 @@ set_up (Fixture       *fixture,
   (void) data;
   fixture->folder = g_dir_make_tmp ("handout-XXXXXX", NULL);
   fixture->path = g_build_filename (fixture->folder, "handout.pdf", NULL);
-  write_pdf (fixture, SW_PAPER_A4, 14.0);
+  write_pdf (fixture, SW_PAPER_A4, SW_LAYOUT_FULL, 14.0, "en");
 }
 
 static void
@@ -171,7 +175,7 @@ test_facts (Fixture       *fixture,
   g_assert_true (g_file_get_contents (fixture->path, &bytes, &length, NULL));
   g_assert_null (memmem (bytes, length, "Robin", 5));
 
-  write_pdf (fixture, SW_PAPER_LETTER, 14.0);
+  write_pdf (fixture, SW_PAPER_LETTER, SW_LAYOUT_FULL, 14.0, "en");
   g_free (facts);
   facts = run ("pdfinfo", fixture->path, NULL);
   g_assert_nonnull (strstr (facts, "612 x 792 pts (letter)"));
@@ -216,6 +220,36 @@ test_reading_order (Fixture       *fixture,
         g_error ("“%s” is missing or comes too early", wanted[i]);
       at = found + strlen (wanted[i]);
     }
+}
+
+/* The tick sheet's heads stay words of their own, however large the print: none runs into the next. */
+static void
+test_large_heads (Fixture       *fixture,
+                  gconstpointer  data)
+{
+  static const struct
+  {
+    const char *language;
+    const char *heads;
+  } rows[] = {
+    { "en", "Mon Tue Wed Thu Fri Sat Sun Effort" },
+    { "de", "Mo Di Mi Do Fr Sa So Mühe" },
+    { "fr", "Lun. Mar. Mer. Jeu. Ven. Sam. Dim. Effort" },
+    { "pl", "Pon. Wt. Śr. Czw. Pt. Sob. Niedz. Wysiłek" },
+  };
+
+  (void) data;
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    for (double text_points = 18.0; text_points <= 28.0; text_points += 10.0)
+      {
+        g_autofree char *text = NULL;
+
+        write_pdf (fixture, SW_PAPER_A4, SW_LAYOUT_LARGE_PRINT, text_points, rows[i].language);
+        text = run ("pdftotext", "-raw", fixture->path, "-", NULL);
+        if (text == NULL)
+          return;
+        g_assert_nonnull (strstr (text, rows[i].heads));
+      }
 }
 
 static guint
@@ -428,6 +462,7 @@ main (int   argc,
   g_test_add ("/pdf/fonts-and-images", Fixture, NULL, set_up, test_fonts_and_images, tear_down);
   g_test_add ("/pdf/facts", Fixture, NULL, set_up, test_facts, tear_down);
   g_test_add ("/pdf/reading-order", Fixture, NULL, set_up, test_reading_order, tear_down);
+  g_test_add ("/pdf/large-heads", Fixture, NULL, set_up, test_large_heads, tear_down);
   g_test_add ("/pdf/structure", Fixture, NULL, set_up, test_structure, tear_down);
   g_test_add ("/pdf/structured-text", Fixture, NULL, set_up, test_structured_text, tear_down);
   g_test_add ("/pdf/pictures", Fixture, NULL, set_up, test_pictures, tear_down);
