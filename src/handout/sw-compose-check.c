@@ -147,13 +147,19 @@ dup_start_head (SwComposer    *self,
                 SwMeasurement *start)
 {
   g_autofree char *day = NULL;
+  g_autofree char *text = NULL;
+  GString *head;
 
   if (start == NULL)
     return NULL;
   if (*sw_measurement_get_date (start) == '\0')
     return g_strdup (sw_phrases_get (self->phrases, "check.measured"));
   day = sw_phrases_date (self->phrases, sw_measurement_get_date (start));
-  return sw_phrases_format (self->phrases, "check.measured-on", "date", day, NULL);
+  text = sw_phrases_format (self->phrases, "check.measured-on", "date", day, NULL);
+  head = g_string_new (text);
+  /* The column is narrow, and a date may go on in the next line. */
+  g_string_replace (head, "\302\240", " ", 0);
+  return g_string_free (head, FALSE);
 }
 
 /* Returns: (nullable): the phrase that says which answer is better, as far as the programme does */
@@ -334,7 +340,7 @@ add_table (SwFlow *flow,
   SwMeasurement *start = find_start (self, item);
   g_autofree char *start_head = dup_start_head (self, start);
   double side_pt = (start != NULL ? 0.18 : 0.26) * flow->width_pt;
-  double start_pt = start != NULL ? 0.2 * flow->width_pt : 0.0;
+  double start_pt = start != NULL ? 0.24 * flow->width_pt : 0.0;
   double column_pt = (flow->width_pt - side_pt - start_pt) / 2.0;
   double lefts_pt[4] = { flow->left_pt, flow->left_pt + side_pt, flow->left_pt + side_pt + start_pt,
                          flow->left_pt + side_pt + start_pt + column_pt };
