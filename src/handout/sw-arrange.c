@@ -11,6 +11,8 @@
 #define LEAST_FRONT_GAP 0.35
 /* A page filled no further than this has room for a larger picture. */
 #define ROOMY 0.75
+/* Fewer exercises need no list. */
+#define FEWEST_AT_A_GLANCE 3
 /* A dose beside a picture on a card for the wall has lines of at least so many characters. */
 #define FEWEST_BESIDE 14.0
 
@@ -246,6 +248,45 @@ lay_out_with_front (Arranged     *self,
   return lay_out (self, programme, NULL, error);
 }
 
+/* Whether the page on which the first pages' words end is left with room: what follows begins the next one. */
+static gboolean
+has_room_below_front (Arranged *self)
+{
+  SwComposer *composer = self->composer;
+  const SwBlock *last = g_ptr_array_index (composer->blocks, composer->front_last);
+
+  for (guint i = 0; i + 1 < self->pages->places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (self->pages->places, SwPlace, i);
+
+      if (place->block == last)
+        return g_array_index (self->pages->places, SwPlace, i + 1).page > place->page
+               && place->y_pt + place->block->strip.height_pt <= ROOMY * composer->style.page_height_pt;
+    }
+  return FALSE;
+}
+
+/* Tells the exercises at a glance where there is room before the first, unless they are few or it costs a page. */
+static gboolean
+add_glance (Arranged     *self,
+            SwProgramme  *programme,
+            GError      **error)
+{
+  int n_pages = self->pages->n_pages;
+
+  if (self->composer->n_exercises < FEWEST_AT_A_GLANCE || !has_room_below_front (self))
+    return TRUE;
+
+  self->composer->glance = TRUE;
+  if (!lay_out (self, programme, NULL, error))
+    return FALSE;
+  if (self->pages->n_pages <= n_pages)
+    return TRUE;
+
+  self->composer->glance = FALSE;
+  return lay_out (self, programme, NULL, error);
+}
+
 /* Draws the picture of every exercise that has a page to itself large, unless that costs a page. */
 static gboolean
 enlarge_pictures (Arranged     *self,
@@ -293,6 +334,7 @@ sw_arrange (SwPages      *pages,
     case SW_LAYOUT_FULL:
     case SW_LAYOUT_LARGE_PRINT:
     default:
-      return lay_out_with_front (self, programme, error) && enlarge_pictures (self, programme, error);
+      return lay_out_with_front (self, programme, error) && add_glance (self, programme, error)
+             && enlarge_pictures (self, programme, error);
     }
 }

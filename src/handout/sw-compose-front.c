@@ -237,4 +237,7 @@ sw_compose_front (SwComposer  *self,
     sw_compose_pain_guide (self, programme);
   if (sw_composer_shows (self, SW_PAGE_PART_KEY))
     sw_compose_key (self, programme);
+  self->front_last = self->blocks->len - 1;
+  if (self->glance)
+    sw_compose_glance (self, programme);
 }

@@ -74,6 +74,8 @@ SwFigure *sw_compose_picture (SwComposer     *composer,
                               SwItem         *item,
                               SwFigureSigns  *signs,
                               GError        **error);
+void sw_compose_glance (SwComposer  *composer,
+                        SwProgramme *programme);
 gboolean sw_compose_sessions (SwComposer   *composer,
                               SwProgramme  *programme,
                               GError      **error);

@@ -42,6 +42,8 @@ G_BEGIN_DECLS
  * @front_gap: what the white space of the first page is multiplied by
  * @stop_first: the first block of the signs to stop for
  * @stop_last: their last one; the same as @stop_first where they are told in short
+ * @front_last: the last block before the exercises at a glance, or before the sessions
+ * @glance: whether the exercises at a glance are told
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
  * @measurements: (unowned) (nullable) (element-type SwMeasurement): what was measured of the client
@@ -85,6 +87,8 @@ typedef struct
   double front_gap;
   guint stop_first;
   guint stop_last;
+  guint front_last;
+  gboolean glance;
   int n_exercises;
   int n_checks;
   GListModel *measurements;

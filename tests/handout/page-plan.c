@@ -156,6 +156,74 @@ test_item_at (void)
     }
 }
 
+/* Leaves the sample's first exercises, as many as there are; rests and the like stay. */
+static SwProgramme *
+new_with_exercises (guint most)
+{
+  SwProgramme *programme = handout_sample_new (NULL);
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  g_autoptr (SwSession) session = g_list_model_get_item (sessions, 0);
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+  guint n = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+      GListStore *items = sw_section_get_items (section);
+
+      for (guint k = 0; k < g_list_model_get_n_items (G_LIST_MODEL (items));)
+        {
+          g_autoptr (SwItem) item = g_list_model_get_item (G_LIST_MODEL (items), k);
+          SwItemKind kind = sw_item_get_kind (item);
+
+          if (kind == SW_ITEM_CIRCUIT || (kind == SW_ITEM_EXERCISE && n >= most))
+            g_list_store_remove (items, k);
+          else
+            {
+              n += kind == SW_ITEM_EXERCISE;
+              k++;
+            }
+        }
+    }
+  g_assert_cmpuint (n, ==, most);
+  return programme;
+}
+
+/* In text so large that the first exercise has no room below the guide to pain, but a list has. */
+static char *
+dump_large (SwProgramme *programme,
+            SwLayout     layout)
+{
+  g_object_set (sw_programme_get_client (programme), "text-points", 18.0, NULL);
+  return dump_planned (programme, layout, SW_PAGE_PARTS_USUAL);
+}
+
+/* The exercises are told at a glance before the first of them when they are at least three, where a client reads them
+ * in full, with the rounds of a circuit; and on one page. */
+static void
+test_glance (void)
+{
+  static const char heading[] = "\"Your exercises at a glance\"";
+  g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwProgramme) three = new_with_exercises (3);
+  g_autoptr (SwProgramme) two = new_with_exercises (2);
+  g_autofree char *full = dump_large (programme, SW_LAYOUT_FULL);
+  g_autofree char *compact = dump_large (programme, SW_LAYOUT_COMPACT);
+  g_autofree char *of_three = dump_large (three, SW_LAYOUT_FULL);
+  g_autofree char *of_two = dump_large (two, SW_LAYOUT_FULL);
+  const char *first = strstr (full, heading);
+  const char *last;
+
+  g_assert_nonnull (first);
+  last = strstr (first, "\"2\302\240rounds: 15\302\240times.\"");
+  g_assert_nonnull (last);
+  g_assert_null (g_strstr_len (first, last - first, "\npage "));
+  g_assert_cmpuint (strstr (full, "\"Warm-up\"") - first, >, last - first);
+  g_assert_null (strstr (compact, heading));
+  g_assert_nonnull (strstr (of_three, heading));
+  g_assert_null (strstr (of_two, heading));
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -164,5 +232,6 @@ main (int   argc,
   g_test_add_func ("/page-plan/parts-of-layouts", test_parts_of_layouts);
   g_test_add_func ("/page-plan/landscape", test_landscape);
   g_test_add_func ("/page-plan/item-at", test_item_at);
+  g_test_add_func ("/page-plan/glance", test_glance);
   return g_test_run ();
 }
