@@ -187,10 +187,12 @@ test_reading_order (Fixture       *fixture,
                     gconstpointer  data)
 {
   static const char *const wanted[] = {
-    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet", "Exercises to do by yourself", "For Robin Alder",
+    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet", "Exercises to do by yourself",
+    "For Robin Alder",
     "Your goal Walk to the allotment", "Your week", "Monday, Wednesday and Friday", "What you need", "a steady chair",
     "Take care every time", "Stop and get help", "Stop. Call 112 now for:", "chest pain", "Call your therapist",
-    "pins and needles", "Your clinic: 01632 960123", "How much pain is all right?", "The limit beside an exercise", "0 to 2", "3 to 5", "6 to 10",
+    "pins and needles", "Your clinic: 01632 960123", "How much pain is all right?", "The limit beside an exercise",
+    "0 to 2", "3 to 5", "6 to 10",
     "Your exercises at a glance", "1 Ankle rocks", "15 times.",
     "Morning", "Warm-up", "1", "Ankle rocks", "Loosens your ankles", "15 times.", "Get ready", "1.",
     "Lift your heels", "2.", "Main work", "Heel raise at the counter", "Right side: 4 sets of 8 to 12.",
