@@ -134,7 +134,8 @@ add_session (SwFlow    *flow,
     sw_flow_text_in (flow, SW_TEXT_SMALL_STRONG, "H3", title);
   table.tag = sw_tags_add (&self->tags, self->parent, "Table");
   head = sw_tags_add (&self->tags, table.tag, "TR");
-  head_pt = add_cell (&table, head, TRUE, SW_TEXT_TABLE_STRONG, "Column", sw_phrases_get (self->phrases, "log.exercise"));
+  head_pt = add_cell (&table, head, TRUE, SW_TEXT_TABLE_STRONG, "Column",
+                      sw_phrases_get (self->phrases, "log.exercise"));
   end_row (&table, head_pt,
            add_cell (&table, head, FALSE, SW_TEXT_TABLE_STRONG, "Column",
                      sw_phrases_get (self->phrases, "glance.amount")),
