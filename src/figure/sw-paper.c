@@ -58,26 +58,15 @@ sw_paper_line (const SwPaper *paper,
   cairo_line_to (paper->cr, x_pt, y_pt);
 }
 
-/**
- * sw_paper_bend:
- * @paper: where to draw
- * @x1: the handle of where the path is
- * @y1: the handle of where the path is
- * @x2: the handle of where it goes
- * @y2: the handle of where it goes
- * @x: where it goes
- * @y: where it goes
- *
- * Goes on with a cubic curve.
- */
-void
-sw_paper_bend (const SwPaper *paper,
-               double         x1,
-               double         y1,
-               double         x2,
-               double         y2,
-               double         x,
-               double         y)
+/* Goes on with a cubic curve: the two handles, and where it goes. */
+static void
+bend (const SwPaper *paper,
+      double         x1,
+      double         y1,
+      double         x2,
+      double         y2,
+      double         x,
+      double         y)
 {
   double x1_pt;
   double y1_pt;
@@ -99,8 +88,8 @@ add_pieces (const SwPaper *paper,
   sw_paper_move (paper, curve->x, curve->y);
   for (int i = 0; i < curve->n_pieces; i++)
     if ((curve->bent >> i & 1) != 0)
-      sw_paper_bend (paper, curve->pieces[i].x1, curve->pieces[i].y1, curve->pieces[i].x2, curve->pieces[i].y2,
-                     curve->pieces[i].x, curve->pieces[i].y);
+      bend (paper, curve->pieces[i].x1, curve->pieces[i].y1, curve->pieces[i].x2, curve->pieces[i].y2,
+            curve->pieces[i].x, curve->pieces[i].y);
     /* Closing draws the last straight piece. */
     else if (!curve->closed || i + 1 < curve->n_pieces)
       sw_paper_line (paper, curve->pieces[i].x, curve->pieces[i].y);

@@ -69,13 +69,6 @@ void sw_paper_move (const SwPaper *paper,
 void sw_paper_line (const SwPaper *paper,
                     double         x,
                     double         y);
-void sw_paper_bend (const SwPaper *paper,
-                    double         x1,
-                    double         y1,
-                    double         x2,
-                    double         y2,
-                    double         x,
-                    double         y);
 void sw_paper_curve (const SwPaper *paper,
                      const SwCurve *curve);
 void sw_paper_area (const SwPaper *paper,

@@ -26,18 +26,11 @@
 #define FAR_PT 34.0
 #define FAR 0.2
 
-/**
- * sw_press_get_way:
- * @body: a solved pose
- * @mark: what presses
- * @way: where to
- *
- * Returns: the direction in the room, of length 1
- */
-SwVector
-sw_press_get_way (const SwBody *body,
-                  SwFigureMark  mark,
-                  SwFigureWay   way)
+/* The direction in the room, of length 1. */
+static SwVector
+get_way (const SwBody *body,
+         SwFigureMark  mark,
+         SwFigureWay   way)
 {
   SwMatrix chest = body->pieces[SW_PIECE_RIBCAGE].axes;
   gboolean sided = sw_figure_mark_get_mirrored (mark) != mark;
@@ -236,7 +229,7 @@ sw_press_place (const SwPanel  *panel,
 
       if (content->shown[i] == SW_FIGURE_MARK_NONE)
         continue;
-      way = sw_see (&figure->camera, sw_press_get_way (body, content->shown[i], toward));
+      way = sw_see (&figure->camera, get_way (body, content->shown[i], toward));
       seen = hypot (way.x, way.y);
       if (seen < SEEN)
         continue;

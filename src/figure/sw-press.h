@@ -20,9 +20,6 @@ typedef struct
   SwSpot bar[2];
 } SwPress;
 
-SwVector sw_press_get_way (const SwBody *body,
-                           SwFigureMark  mark,
-                           SwFigureWay   way);
 int sw_press_place (const SwPanel  *panel,
                     const SwFigure *figure,
                     double          scale_pt,

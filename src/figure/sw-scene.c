@@ -231,14 +231,9 @@ has_distant_wall (const SwFigureContent *content)
   return FALSE;
 }
 
-/**
- * sw_scene_has_ball_behind:
- * @content: a figure
- *
- * Returns: whether the back leans on a ball on the wall
- */
-gboolean
-sw_scene_has_ball_behind (const SwFigureContent *content)
+/* Whether the back leans on a ball on the wall. */
+static gboolean
+has_ball_behind (const SwFigureContent *content)
 {
   for (int i = 0; i < content->n_props; i++)
     if (content->props[i].kind == SW_FIGURE_PROP_BALL && content->props[i].where == SW_FIGURE_WHERE_BEHIND)
@@ -337,7 +332,7 @@ sw_scene_measure (SwScene               *scene,
             scene->wall_at = sw_body_get_mark (start, SW_FIGURE_MARK_LOW_BACK).x + 0.012
                              - (isnan (prop->height) ? BIG_BALL_HEIGHT : prop->height);
         }
-      else if (prop->kind == SW_FIGURE_PROP_WALL && where == SW_FIGURE_WHERE_BEHIND && sw_scene_has_ball_behind (content)
+      else if (prop->kind == SW_FIGURE_PROP_WALL && where == SW_FIGURE_WHERE_BEHIND && has_ball_behind (content)
                && isnan (prop->distance))
         continue;
       else if (prop->kind == SW_FIGURE_PROP_WALL)

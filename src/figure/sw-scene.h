@@ -56,7 +56,6 @@ double sw_scene_get_stand (const SwFigureContent *content,
                            SwFigureSide           side);
 double sw_scene_get_bed (const SwFigureContent *content);
 double sw_scene_get_step_height (const SwFigureContent *content);
-gboolean sw_scene_has_ball_behind (const SwFigureContent *content);
 gboolean sw_scene_heels_hang (const SwFigureContent *content);
 
 G_END_DECLS

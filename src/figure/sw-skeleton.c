@@ -57,14 +57,9 @@ sw_joints_set_hand (SwJoints     *joints,
   sw_joints_set (joints, SW_ANGLE_THUMB_BEND, side, hand->thumb_bend_deg);
 }
 
-/**
- * sw_root_matrix:
- * @root_deg: lean, roll, turn, twist
- *
- * Returns: how the pelvis lies
- */
-SwMatrix
-sw_root_matrix (const double root_deg[SW_FIGURE_N_ROOT])
+/* How the pelvis lies after lean, roll, turn and twist. */
+static SwMatrix
+root_matrix (const double root_deg[SW_FIGURE_N_ROOT])
 {
   SwMatrix turned = sw_multiply (sw_turn_z (root_deg[SW_FIGURE_ROOT_TURN]), sw_turn_y (root_deg[SW_FIGURE_ROOT_LEAN]));
   SwMatrix rolled = sw_multiply (sw_turn_x (root_deg[SW_FIGURE_ROOT_ROLL]), sw_turn_z (root_deg[SW_FIGURE_ROOT_TWIST]));
@@ -264,7 +259,7 @@ sw_body_solve (SwBody         *body,
 {
   SwPlacement *pieces = body->pieces;
 
-  pieces[SW_PIECE_PELVIS] = (SwPlacement){ sw_root_matrix (joints->root_deg), joints->root_at };
+  pieces[SW_PIECE_PELVIS] = (SwPlacement){ root_matrix (joints->root_deg), joints->root_at };
   pieces[SW_PIECE_LOW_BACK]
       = attach (pieces[SW_PIECE_PELVIS], low_back_at, spine_matrix (joints, SW_ANGLE_LOW_BACK_BEND));
   pieces[SW_PIECE_RIBCAGE] = attach (pieces[SW_PIECE_LOW_BACK], ribcage_at,

@@ -122,7 +122,6 @@ sw_joints_set (SwJoints     *joints,
 void sw_joints_set_hand (SwJoints     *joints,
                          SwFigureSide  side,
                          const SwHand *hand);
-SwMatrix sw_root_matrix (const double root_deg[SW_FIGURE_N_ROOT]);
 SwMatrix sw_shoulder_matrix (SwFigureSide side,
                              double       raise_deg,
                              double       direction_deg,

@@ -70,15 +70,10 @@ sw_compose_widest_day_pt (SwComposer *self,
   return sw_compose_widest_pt (self, role, keys);
 }
 
-/**
- * sw_compose_days:
- * @days: set of #SwDay
- *
- * Returns: (transfer full): "Monday, Wednesday and Friday"
- */
-char *
-sw_compose_days (SwPhrases *phrases,
-                 SwSet      days)
+/* "Monday, Wednesday and Friday". */
+static char *
+list_days (SwPhrases *phrases,
+           SwSet      days)
 {
   g_autoptr (GStrvBuilder) builder = g_strv_builder_new ();
   g_auto (GStrv) names = NULL;
@@ -183,7 +178,7 @@ sw_compose_when (SwPhrases *phrases,
                  SwSession *session)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session);
-  g_autofree char *names = sw_compose_days (phrases, sw_session_get_days (session));
+  g_autofree char *names = list_days (phrases, sw_session_get_days (session));
   g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;
   g_autofree char *often = NULL;

@@ -125,8 +125,6 @@ void sw_compose_back (SwComposer  *composer,
 GPtrArray *sw_compose_collect_exercises (SwSession *session);
 char *sw_compose_circuit_rest (SwPhrases *phrases,
                                SwItem    *circuit);
-char *sw_compose_days (SwPhrases *phrases,
-                       SwSet      days);
 char *sw_compose_when (SwPhrases *phrases,
                        SwSession *session);
 char **sw_compose_equipment (SwPhrases *phrases,

@@ -215,11 +215,6 @@ void sw_flow_number (SwFlow    *flow,
 void sw_flow_sign (SwFlow    *flow,
                    SwTextRole role,
                    SwSymbol   symbol);
-void sw_flow_item (SwFlow     *flow,
-                   SwTextRole  role,
-                   SwTag      *list,
-                   SwSymbol    symbol,
-                   const char *text);
 void sw_flow_numbered_item (SwFlow     *flow,
                             SwTextRole  role,
                             SwTag      *list,

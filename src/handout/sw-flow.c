@@ -112,19 +112,13 @@ sw_flow_text_in (SwFlow     *flow,
   sw_flow_text (flow, role, sw_tags_add (&self->tags, self->parent, tag_name), NULL, text);
 }
 
-/**
- * sw_flow_item:
- * @list: an element of type L
- * @symbol: the sign before the text
- *
- * An item of a list without numbers.
- */
-void
-sw_flow_item (SwFlow     *flow,
-              SwTextRole  role,
-              SwTag      *list,
-              SwSymbol    symbol,
-              const char *text)
+/* An item of a list without numbers. */
+static void
+add_list_item (SwFlow     *flow,
+               SwTextRole  role,
+               SwTag      *list,
+               SwSymbol    symbol,
+               const char *text)
 {
   SwComposer *self = flow->composer;
   SwFlow column = *flow;
@@ -225,7 +219,7 @@ sw_flow_list (SwFlow             *flow,
     {
       if (i > 0)
         sw_flow_space (flow, 0.08 * self->style.body_pt);
-      sw_flow_item (flow, role, list, symbol, texts[i]);
+      add_list_item (flow, role, list, symbol, texts[i]);
     }
 }
 
