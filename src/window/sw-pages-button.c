@@ -17,7 +17,7 @@
 /* What one gets, in a line. */
 static const char * const layout_explanations[N_LAYOUTS] = {
   [SW_LAYOUT_FULL] = N_("All pictures and all words"),
-  [SW_LAYOUT_COMPACT] = N_("Cards with picture, dose and steps"),
+  [SW_LAYOUT_COMPACT] = N_("Cards with picture, dose and how to get ready"),
   [SW_LAYOUT_SUMMARY] = N_("For the wall: pictures, names and doses"),
   [SW_LAYOUT_LARGE_PRINT] = N_("As full, with text of at least 18 pt"),
 };
