@@ -89,7 +89,7 @@ add_week_of (SwFlow    *flow,
              SwSession *session)
 {
   SwComposer *self = flow->composer;
-  g_autofree char *when = sw_compose_when (self->phrases, session);
+  g_autofree char *when = sw_compose_when (self->phrases, self->clinic, session);
   g_autofree char *title = sw_text_dup_whole (sw_session_get_title (session));
 
   sw_flow_text (flow, SW_TEXT_BODY, sw_tags_add (&self->tags, self->parent, "P"), *title != '\0' ? title : NULL, when);

@@ -15,7 +15,7 @@ compose_session_heading (SwComposer *self,
   g_autofree char *own = sw_text_dup_whole (sw_session_get_title (session));
   const char *title = *own != '\0' ? own : sw_phrases_get (self->phrases, "front.title");
   g_autofree char *outline = sw_text_dup_short (title);
-  g_autofree char *when = sw_compose_when (self->phrases, session);
+  g_autofree char *when = sw_compose_when (self->phrases, self->clinic, session);
   SwFlow flow;
 
   if (self->layout == SW_LAYOUT_LARGE_PRINT)

@@ -313,7 +313,7 @@ void
 sw_compose_timeline (SwComposer *self,
                      SwSession  *session)
 {
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, self->clinic);
   g_autoptr (GArray) parts = NULL;
   int number = self->n_exercises;
   double total_s;

@@ -139,7 +139,7 @@ compose_session (SwComposer *self,
 {
   g_autoptr (GArray) cards = collect_session (session);
   g_autofree char *title = sw_text_dup_short (sw_session_get_title (session));
-  g_autofree char *when = sw_compose_when (self->phrases, session);
+  g_autofree char *when = sw_compose_when (self->phrases, self->clinic, session);
   g_autofree char *limits = NULL;
   g_autofree char *text = NULL;
   SwFlow flow;

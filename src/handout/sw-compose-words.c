@@ -170,14 +170,18 @@ common_times_a_day (SwSession *session)
 
 /**
  * sw_compose_when:
+ * @phrases: the handout's words
+ * @clinic: whose table tells how long changes take
+ * @session: a session
  *
  * Returns: (transfer full): "Monday, Wednesday and Friday. About 18 to 21 minutes.": of a day without self-checks
  */
 char *
 sw_compose_when (SwPhrases *phrases,
+                 SwClinic  *clinic,
                  SwSession *session)
 {
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, clinic);
   g_autofree char *names = list_days (phrases, sw_session_get_days (session));
   g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;

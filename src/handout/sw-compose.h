@@ -126,6 +126,7 @@ GPtrArray *sw_compose_collect_exercises (SwSession *session);
 char *sw_compose_circuit_rest (SwPhrases *phrases,
                                SwItem    *circuit);
 char *sw_compose_when (SwPhrases *phrases,
+                       SwClinic  *clinic,
                        SwSession *session);
 char **sw_compose_equipment (SwPhrases *phrases,
                              SwSet      equipment);

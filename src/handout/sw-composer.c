@@ -85,7 +85,7 @@ new_context (PangoFontMap *fonts,
  * @fonts: a font map no other thread uses meanwhile
  * @phrases: words of the client's language
  * @options: what the handout is to look like
- * @clinic: whose number and address can be tapped
+ * @clinic: whose handout it is; must outlive the composing
  * @before: (nullable): what was measured for the handout before
  */
 void
@@ -101,6 +101,7 @@ sw_composer_init (SwComposer             *self,
     .layout = options->layout,
     .parts = options->parts,
     .form = options->form,
+    .clinic = clinic,
     .links = sw_links_new (phrases, clinic),
   };
   sw_style_init (&self->style, options);

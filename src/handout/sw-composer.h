@@ -19,6 +19,7 @@ G_BEGIN_DECLS
  * @parts: set of #SwPagePart that are shown
  * @form: whether boxes and lines can be filled in
  * @links: (element-type SwLink): what can be tapped wherever it is printed
+ * @clinic: (unowned): whose handout it is
  * @logo: (nullable): the clinic's logo
  * @contexts: where Pango measures, one for each #SwTextRole, so that no text has to carry its font
  * @plain: what holds for every text
@@ -64,6 +65,7 @@ typedef struct
   SwSet parts;
   gboolean form;
   GArray *links;
+  SwClinic *clinic;
   SwLogoPicture *logo;
   PangoContext *contexts[SW_TEXT_FURNITURE + 1];
   PangoAttrList *plain;

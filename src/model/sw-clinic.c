@@ -3,6 +3,8 @@
  * Who hands the programme over and whom to call. */
 #include "config.h"
 
+#include <string.h>
+
 #include "sw-clinic.h"
 
 #include "sw-fields.h"
@@ -18,7 +20,8 @@ enum
   PROP_EMERGENCY_NUMBER,
   PROP_EXTRAS,
   PROP_LOGO,
-  N_PROPS,
+  PROP_TRANSITIONS, /* low and high of each SwTransition */
+  N_PROPS = PROP_TRANSITIONS + 2 * SW_N_TRANSITIONS,
 };
 
 struct _SwClinic
@@ -28,6 +31,17 @@ struct _SwClinic
   char *strings[PROP_EXTRAS];  /* by property; the first is not used */
   char **extras;
   SwLogo *logo;
+  int transitions_s[2 * SW_N_TRANSITIONS];
+};
+
+/* Common practice is 30 to 60 s from the end of one exercise to the start of the next, to set up, to move and to read the
+ * card; here that outer bound is shared out among what has to be done, so that all of it together, down to the floor or up
+ * from it with equipment to fetch, takes just that. */
+static const int usual_transitions_s[2 * SW_N_TRANSITIONS] = { 5, 15, 5, 10, 5, 10, 15, 30, 10, 15 };
+
+static const char * const transition_names[2 * SW_N_TRANSITIONS] = {
+  "card-low-seconds", "card-high-seconds", "turn-low-seconds", "turn-high-seconds", "seat-low-seconds",
+  "seat-high-seconds", "floor-low-seconds", "floor-high-seconds", "fetch-low-seconds", "fetch-high-seconds",
 };
 
 G_DEFINE_FINAL_TYPE (SwClinic, sw_clinic, G_TYPE_OBJECT)
@@ -60,6 +74,8 @@ sw_clinic_get_property (GObject    *object,
     g_value_set_boxed (value, self->extras);
   else if (property_id == PROP_LOGO)
     g_value_set_boxed (value, self->logo);
+  else if (property_id >= PROP_TRANSITIONS && property_id < N_PROPS)
+    g_value_set_int (value, self->transitions_s[property_id - PROP_TRANSITIONS]);
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
     g_value_set_string (value, self->strings[property_id]);
   else
@@ -79,6 +95,8 @@ sw_clinic_set_property (GObject      *object,
     changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
   else if (property_id == PROP_LOGO)
     changed = set_logo (self, g_value_get_boxed (value));
+  else if (property_id >= PROP_TRANSITIONS && property_id < N_PROPS)
+    changed = sw_field_set_int (&self->transitions_s[property_id - PROP_TRANSITIONS], g_value_get_int (value));
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
     changed = sw_field_set_string (&self->strings[property_id], g_value_get_string (value));
   else
@@ -125,6 +143,11 @@ sw_clinic_class_init (SwClinicClass *klass)
                                               G_PARAM_READWRITE
                                               | G_PARAM_EXPLICIT_NOTIFY
                                               | G_PARAM_STATIC_STRINGS);
+  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+    properties[PROP_TRANSITIONS + i] = g_param_spec_int (transition_names[i], NULL, NULL, 0, SW_CLINIC_MOST_TRANSITION_S,
+                                                     usual_transitions_s[i],
+                                                     G_PARAM_READWRITE | G_PARAM_EXPLICIT_NOTIFY
+                                                     | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
 
@@ -134,6 +157,7 @@ sw_clinic_init (SwClinic *self)
   for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
     sw_field_set_string (&self->strings[i], "");
   sw_field_set_strv (&self->extras, NULL);
+  memcpy (self->transitions_s, usual_transitions_s, sizeof usual_transitions_s);
 }
 
 /**
@@ -165,6 +189,7 @@ sw_clinic_copy (SwClinic *self)
     sw_field_set_string (&copy->strings[i], self->strings[i]);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   set_logo (copy, self->logo);
+  memcpy (copy->transitions_s, self->transitions_s, sizeof self->transitions_s);
   return copy;
 }
 
@@ -278,4 +303,51 @@ sw_clinic_get_extras (SwClinic *self)
   g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
 
   return (const char * const *) self->extras;
+}
+
+/**
+ * sw_clinic_get_transition:
+ * @self: a clinic
+ * @transition: what has to be done between two exercises
+ * @low_s: (out): seconds when it goes quickly
+ * @high_s: (out): seconds when it does not; never below @low_s
+ */
+void
+sw_clinic_get_transition (SwClinic     *self,
+                          SwTransition  transition,
+                          int          *low_s,
+                          int          *high_s)
+{
+  g_return_if_fail (SW_IS_CLINIC (self));
+
+  *low_s = self->transitions_s[2 * transition];
+  *high_s = MAX (*low_s, self->transitions_s[2 * transition + 1]);
+}
+
+/**
+ * sw_clinic_get_transition_property:
+ * @transition: what has to be done between two exercises
+ * @high: whether the upper figure is asked for
+ *
+ * Returns: (transfer none): the name of the property that holds it
+ */
+const char *
+sw_clinic_get_transition_property (SwTransition transition,
+                                   gboolean     high)
+{
+  return transition_names[2 * transition + (high ? 1 : 0)];
+}
+
+/**
+ * sw_clinic_has_usual_transitions:
+ * @self: a clinic
+ *
+ * Returns: whether nobody has changed how long anything between two exercises takes
+ */
+gboolean
+sw_clinic_has_usual_transitions (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), FALSE);
+
+  return memcmp (self->transitions_s, usual_transitions_s, sizeof usual_transitions_s) == 0;
 }

@@ -2,14 +2,20 @@
 #pragma once
 
 #include "sw-logo.h"
+#include "sw-terms.h"
 
 G_BEGIN_DECLS
+
+#define SW_CLINIC_MOST_TRANSITION_S 600
 
 /**
  * SwClinic:
  *
  * Who hands the programme over and whom to call. String properties, "" when not stated: "name",
  * "therapist", "phone", "email", "address", "emergency-number"; "logo" (SwLogo or NULL), "extras" (GStrv).
+ *
+ * How long what lies between two exercises takes its clients, a range for each #SwTransition, int seconds 0..600:
+ * "card-low-seconds", "card-high-seconds", "turn-low-seconds" and so on.
  */
 #define SW_TYPE_CLINIC (sw_clinic_get_type ())
 G_DECLARE_FINAL_TYPE (SwClinic, sw_clinic, SW, CLINIC, GObject)
@@ -23,6 +29,13 @@ const char *sw_clinic_get_email (SwClinic *self);
 const char *sw_clinic_get_address (SwClinic *self);
 const char *sw_clinic_get_emergency_number (SwClinic *self);
 const SwLogo *sw_clinic_get_logo (SwClinic *self);
+void sw_clinic_get_transition (SwClinic     *self,
+                               SwTransition  transition,
+                               int          *low_s,
+                               int          *high_s);
+const char *sw_clinic_get_transition_property (SwTransition transition,
+                                               gboolean     high);
+gboolean sw_clinic_has_usual_transitions (SwClinic *self);
 const char * const *sw_clinic_get_extras (SwClinic *self);
 
 G_END_DECLS

@@ -471,6 +471,39 @@ dose_after_swap (const SwDose          *dose,
 }
 
 /**
+ * sw_edit_arrange:
+ * @history: the programme's history
+ * @session: a session
+ * @sections: (element-type GPtrArray): for each of its sections the items it has, in another order
+ * @label: what undo will name
+ *
+ * Puts all items of the session in that order, in one step.
+ */
+void
+sw_edit_arrange (SwHistory  *history,
+                 SwSession  *session,
+                 GPtrArray  *sections,
+                 const char *label)
+{
+  GListModel *present;
+
+  g_return_if_fail (SW_IS_HISTORY (history));
+  g_return_if_fail (SW_IS_SESSION (session));
+
+  present = G_LIST_MODEL (sw_session_get_sections (session));
+  g_return_if_fail (g_list_model_get_n_items (present) == sections->len);
+
+  sw_history_begin (history, label);
+  for (guint i = 0; i < sections->len; i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (present, i);
+
+      sw_lists_replace_contents (history, label, sw_section_get_items (section), sections->pdata[i]);
+    }
+  sw_history_end (history);
+}
+
+/**
  * sw_edit_swap_exercise:
  * @history: the programme's history
  * @programme: the programme the item belongs to

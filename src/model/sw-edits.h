@@ -45,6 +45,10 @@ void sw_edit_dissolve_circuit (SwHistory   *history,
                                SwProgramme *programme,
                                SwItem      *circuit,
                                const char  *label);
+void sw_edit_arrange (SwHistory  *history,
+                      SwSession  *session,
+                      GPtrArray  *sections,
+                      const char *label);
 void sw_edit_swap_exercise (SwHistory   *history,
                             SwProgramme *programme,
                             SwItem      *item,

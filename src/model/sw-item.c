@@ -22,6 +22,8 @@ struct _SwItem
   GListStore *items;
   int measure;
   int better;
+  gboolean pinned;
+  char *after;
   char **extras;
 };
 
@@ -41,6 +43,8 @@ enum
   PROP_ITEMS,
   PROP_MEASURE,
   PROP_BETTER,
+  PROP_PINNED,
+  PROP_AFTER,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -104,6 +108,12 @@ sw_item_get_property (GObject    *object,
     case PROP_BETTER:
       g_value_set_enum (value, self->better);
       break;
+    case PROP_PINNED:
+      g_value_set_boolean (value, self->pinned);
+      break;
+    case PROP_AFTER:
+      g_value_set_string (value, self->after);
+      break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
       break;
@@ -165,6 +175,12 @@ sw_item_set_property (GObject      *object,
     case PROP_BETTER:
       changed = sw_field_set_int (&self->better, g_value_get_enum (value));
       break;
+    case PROP_PINNED:
+      changed = sw_field_set_int (&self->pinned, g_value_get_boolean (value));
+      break;
+    case PROP_AFTER:
+      changed = sw_field_set_string (&self->after, g_value_get_string (value));
+      break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
       break;
@@ -206,6 +222,7 @@ sw_item_finalize (GObject *object)
   g_free (self->id);
   g_free (self->note);
   g_free (self->title);
+  g_free (self->after);
   g_object_unref (self->items);
   g_strfreev (self->extras);
 
@@ -240,6 +257,8 @@ sw_item_class_init (SwItemClass *klass)
                                                 SW_MEASURE_SECONDS, flags);
   properties[PROP_BETTER] = g_param_spec_enum ("better", NULL, NULL, SW_TYPE_BETTER,
                                                SW_BETTER_NOT_STATED, flags);
+  properties[PROP_PINNED] = g_param_spec_boolean ("pinned", NULL, NULL, FALSE, flags);
+  properties[PROP_AFTER] = g_param_spec_string ("after", NULL, NULL, "", flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -252,6 +271,7 @@ sw_item_init (SwItem *self)
   sw_dose_init (&self->dose);
   sw_field_set_string (&self->note, "");
   sw_field_set_string (&self->title, "");
+  sw_field_set_string (&self->after, "");
   sw_field_set_strv (&self->extras, NULL);
 }
 
@@ -313,8 +333,11 @@ sw_item_copy (SwItem   *self,
   copy->rounds = self->rounds;
   copy->measure = self->measure;
   copy->better = self->better;
+  copy->pinned = self->pinned;
   sw_field_set_string (&copy->note, self->note);
   sw_field_set_string (&copy->title, self->title);
+  if (!new_ids)
+    sw_field_set_string (&copy->after, self->after);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
 
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->items)); i++)
@@ -499,6 +522,34 @@ sw_item_get_better (SwItem *self)
   g_return_val_if_fail (SW_IS_ITEM (self), SW_BETTER_NOT_STATED);
 
   return (SwBetter) self->better;
+}
+
+/**
+ * sw_item_get_pinned:
+ * @self: an item
+ *
+ * Returns: whether it keeps its place when its section is put in order
+ */
+gboolean
+sw_item_get_pinned (SwItem *self)
+{
+  g_return_val_if_fail (SW_IS_ITEM (self), FALSE);
+
+  return self->pinned;
+}
+
+/**
+ * sw_item_get_after:
+ * @self: an item
+ *
+ * Returns: (transfer none): id of the item it must come after when its section is put in order; "" for none
+ */
+const char *
+sw_item_get_after (SwItem *self)
+{
+  g_return_val_if_fail (SW_IS_ITEM (self), NULL);
+
+  return self->after;
 }
 
 /**

@@ -25,6 +25,8 @@ G_BEGIN_DECLS
  * | items | GListStore of SwItem, never a circuit again | | | x | |
  * | measure | SwMeasure: what the check is counted in | | | | x |
  * | better | SwBetter: which result of the check is the better one | | | | x |
+ * | pinned | boolean: keeps its place when the section is put in order | x | | x | |
+ * | after | string: id of an item of the section that must come earlier; "" when none | x | | x | |
  * | extras | GStrv: unknown XML, kept | x | x | x | x |
  *
  * Setters exist for readers and for #SwHistory; widgets change items through the history only.
@@ -49,6 +51,8 @@ int sw_item_get_rounds (SwItem *self);
 GListStore *sw_item_get_items (SwItem *self);
 SwMeasure sw_item_get_measure (SwItem *self);
 SwBetter sw_item_get_better (SwItem *self);
+gboolean sw_item_get_pinned (SwItem *self);
+const char *sw_item_get_after (SwItem *self);
 const char * const *sw_item_get_extras (SwItem *self);
 char *sw_item_dup_name (SwItem     *self,
                         const char *language);

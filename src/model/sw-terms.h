@@ -41,6 +41,18 @@ typedef enum
   SW_POSITION_FACE_DOWN,
 } SwPosition;
 
+/* What may have to be done between two exercises. */
+typedef enum
+{
+  SW_TRANSITION_CARD,  /* reading what comes next */
+  SW_TRANSITION_TURN,  /* another position at the same height */
+  SW_TRANSITION_SEAT,  /* between standing, a seat and a bed */
+  SW_TRANSITION_FLOOR, /* down to the floor or up from it */
+  SW_TRANSITION_FETCH, /* equipment the exercise before did not use */
+} SwTransition;
+
+#define SW_N_TRANSITIONS 5
+
 typedef enum
 {
   SW_EQUIPMENT_CHAIR,

@@ -170,7 +170,7 @@ check_length (SwChecking *self,
               const char *mark)
 {
   int minutes = sw_client_get_minutes (sw_programme_get_client (self->programme));
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, sw_programme_get_clinic (self->programme));
   int low = (int) ceil (clock->total.low_s / 60.0);
   int high = (int) ceil (clock->total.high_s / 60.0);
   SwFinding *finding;

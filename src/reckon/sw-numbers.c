@@ -6,6 +6,7 @@
 
 #include <json-glib/json-glib.h>
 
+#include "sw-arrangement.h"
 #include "sw-finding.h"
 #include "sw-numbers.h"
 #include "sw-readability-report.h"
@@ -116,12 +117,44 @@ add_entry (JsonBuilder        *builder,
   json_builder_end_object (builder);
 }
 
+/* What "Arrange" would save. */
+static void
+add_arrangement (JsonBuilder *builder,
+                 SwSession   *session,
+                 SwClinic    *clinic)
+{
+  g_autoptr (SwArrangement) found = sw_arrangement_new (session, clinic);
+
+  json_builder_set_member_name (builder, "arranged");
+  json_builder_begin_object (builder);
+  add_span (builder, "changes", found->before);
+  add_span (builder, "least-changes", found->after);
+  add_int (builder, "same-small-muscles-in-a-row", found->together_before);
+  add_int (builder, "least-in-a-row", found->together_after);
+  json_builder_set_member_name (builder, "exact");
+  json_builder_add_boolean_value (builder, found->exact);
+  json_builder_set_member_name (builder, "order");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < found->sections->len; i++)
+    {
+      GPtrArray *items = found->sections->pdata[i];
+
+      json_builder_begin_array (builder);
+      for (guint k = 0; k < items->len; k++)
+        json_builder_add_string_value (builder, sw_item_get_id (items->pdata[k]));
+      json_builder_end_array (builder);
+    }
+  json_builder_end_array (builder);
+  json_builder_end_object (builder);
+}
+
 static void
 add_session (JsonBuilder *builder,
              SwSession   *session,
+             SwClinic    *clinic,
              SwSpan      *week)
 {
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, clinic);
   int n_days = sw_session_get_n_days (session);
 
   week->low_s += clock->total.low_s * n_days;
@@ -138,6 +171,7 @@ add_session (JsonBuilder *builder,
   for (guint i = 0; i < clock->entries->len; i++)
     add_entry (builder, &g_array_index (clock->entries, SwClockEntry, i), session);
   json_builder_end_array (builder);
+  add_arrangement (builder, session, clinic);
   json_builder_end_object (builder);
 }
 
@@ -284,7 +318,7 @@ sw_numbers_to_json (SwProgramme *programme,
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
-      add_session (builder, session, &week);
+      add_session (builder, session, sw_programme_get_clinic (programme), &week);
     }
   json_builder_end_array (builder);
   add_week (builder, programme, week);

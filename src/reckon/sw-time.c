@@ -19,47 +19,10 @@
 
 #include "sw-time.h"
 
-/* Seconds from the end of one exercise to the start of the next. Common practice is 30 to 60 s to set up, to
- * move and to read the card; here that outer bound is shared out among what has to be done, so that all of it
- * together, down to the floor or up from it with equipment to fetch, takes just that. */
-static const SwSpan read_card = { 5.0, 15.0 };
-static const SwSpan turn_over = { 5.0, 10.0 };     /* another position at the same height */
-static const SwSpan stand_or_sit = { 5.0, 10.0 };  /* between standing, a seat and a bed */
-static const SwSpan to_floor = { 15.0, 30.0 };     /* down to the floor or up from it */
-static const SwSpan fetch = { 10.0, 15.0 };        /* equipment the exercise before did not use */
+#include "sw-station.h"
 
 /* A self-check by measure, a side: doing it once and writing it down (common practice). */
 static const SwSpan self_check = { 30.0, 60.0 };
-
-typedef enum
-{
-  HEIGHT_STANDING,
-  HEIGHT_SEAT,
-  HEIGHT_FLOOR,
-} Height;
-
-/* Where the body and the equipment are while a session is gone through. */
-typedef struct
-{
-  SwPosition position;
-  Height height;
-  SwSet equipment;
-  gboolean begun;  /* whether anything came before */
-} Place;
-
-static SwSpan
-span_add (SwSpan a,
-          SwSpan b)
-{
-  return (SwSpan) { a.low_s + b.low_s, a.high_s + b.high_s };
-}
-
-static SwSpan
-span_times (SwSpan span,
-            double n)
-{
-  return (SwSpan) { span.low_s * n, span.high_s * n };
-}
 
 static double
 moving_s (const SwDose *dose,
@@ -148,65 +111,6 @@ sw_time_of_dose (const SwDose *dose,
     }
 }
 
-static Height
-height_of (SwPosition position,
-           SwSet      equipment)
-{
-  const SwSet seats = SW_SET (SW_EQUIPMENT_CHAIR) | SW_SET (SW_EQUIPMENT_BED) | SW_SET (SW_EQUIPMENT_STEP);
-
-  switch (position)
-    {
-    case SW_POSITION_STANDING:
-      return HEIGHT_STANDING;
-    case SW_POSITION_SITTING:
-      /* With a mat and no seat it is the floor that is sat on. */
-      return (equipment & SW_SET (SW_EQUIPMENT_MAT)) != 0 && (equipment & seats) == 0
-             ? HEIGHT_FLOOR : HEIGHT_SEAT;
-    case SW_POSITION_KNEELING:
-    case SW_POSITION_HANDS_AND_KNEES:
-    case SW_POSITION_FLOOR_SITTING:
-    case SW_POSITION_ON_BACK:
-    case SW_POSITION_ON_SIDE:
-    case SW_POSITION_FACE_DOWN:
-    default:
-      return (equipment & SW_SET (SW_EQUIPMENT_BED)) != 0 ? HEIGHT_SEAT : HEIGHT_FLOOR;
-    }
-}
-
-/* Goes to where @item is done; what that takes, and whether the body has to move. */
-static SwSpan
-go_to (Place    *place,
-       SwItem   *item,
-       gboolean *moves)
-{
-  const SwExerciseFacts *facts;
-  SwSpan change = read_card;
-  Place next;
-
-  *moves = FALSE;
-  if (sw_item_get_exercise (item) == NULL)
-    return (SwSpan) { 0.0, 0.0 };
-
-  facts = sw_exercise_get_facts (sw_item_get_exercise (item));
-  next = (Place) { facts->position, height_of (facts->position, facts->equipment), facts->equipment, TRUE };
-  if (!place->begun)
-    {
-      *place = next;
-      return (SwSpan) { 0.0, 0.0 };
-    }
-
-  *moves = next.position != place->position || next.height != place->height;
-  if (*moves && (next.height == HEIGHT_FLOOR) != (place->height == HEIGHT_FLOOR))
-    change = span_add (change, to_floor);
-  else if (*moves)
-    change = span_add (change, next.height == place->height ? turn_over : stand_or_sit);
-  if ((next.equipment & ~place->equipment) != 0)
-    change = span_add (change, fetch);
-
-  *place = next;
-  return change;
-}
-
 /* An item that is not a circuit. */
 static SwSpan
 time_alone (SwItem *item)
@@ -223,7 +127,7 @@ time_alone (SwItem *item)
     case SW_ITEM_REST:
       return (SwSpan) { rest_s, rest_s };
     case SW_ITEM_SELF_CHECK:
-      return span_times (self_check, dose->side == SW_SIDE_EACH || dose->side == SW_SIDE_ALTERNATING ? 2.0 : 1.0);
+      return sw_span_times (self_check, dose->side == SW_SIDE_EACH || dose->side == SW_SIDE_ALTERNATING ? 2.0 : 1.0);
     case SW_ITEM_CIRCUIT:
     default:
       return (SwSpan) { 0.0, 0.0 };
@@ -232,7 +136,7 @@ time_alone (SwItem *item)
 
 /* Fills in an entry and moves on; without @clock only the time is reckoned. */
 static SwSpan
-pass_item (Place     *place,
+pass_item (SwStation *place,
            SwItem    *item,
            SwClock   *clock,
            SwItem    *circuit,
@@ -243,14 +147,14 @@ pass_item (Place     *place,
   gboolean moves;
   SwSpan length = time_alone (item);
 
-  *change = go_to (place, item, &moves);
+  *change = sw_station_go_to (place, item, &moves);
   if (clock != NULL)
     {
       SwClockEntry entry = {
         .item = item,
         .circuit = circuit,
         .section = section,
-        .start = span_add (start, *change),
+        .start = sw_span_add (start, *change),
         .length = length,
         .change = *change,
         .position = place->position,
@@ -270,7 +174,7 @@ pass_item (Place     *place,
 
 /* All members once, changes between them included. The very first change is given apart. */
 static SwSpan
-pass_round (Place     *place,
+pass_round (SwStation *place,
             SwItem    *circuit,
             SwClock   *clock,
             SwSection *section,
@@ -286,13 +190,13 @@ pass_round (Place     *place,
       g_autoptr (SwItem) member = g_list_model_get_item (members, i);
       SwSpan change;
       SwSpan itself = pass_item (place, member, clock, circuit, section,
-                                 span_add (start, span_add (*first_change, length)), &change);
+                                 sw_span_add (start, sw_span_add (*first_change, length)), &change);
 
       if (i == 0)
         *first_change = change;
       else
-        length = span_add (length, change);
-      length = span_add (length, itself);
+        length = sw_span_add (length, change);
+      length = sw_span_add (length, itself);
     }
 
   return length;
@@ -301,9 +205,9 @@ pass_round (Place     *place,
 /* A circuit after its first round. The way back to the first member is gone during the rest between rounds if
  * it is long enough, at best. Changes of position count in every round. */
 static SwSpan
-pass_further_rounds (Place   *place,
-                     SwItem  *circuit,
-                     SwClock *clock)
+pass_further_rounds (SwStation *place,
+                     SwItem    *circuit,
+                     SwClock   *clock)
 {
   SwSpan length = { 0.0, 0.0 };
   double rest_s = sw_item_get_rest_s (circuit);
@@ -326,7 +230,7 @@ pass_further_rounds (Place   *place,
           clock->n_changes += counted->n_changes;
           clock->change_s += counted->change_s;
         }
-      length = span_add (length, members);
+      length = sw_span_add (length, members);
       length.low_s += MAX (rest_s, back.low_s);
       length.high_s += rest_s + back.high_s;
     }
@@ -337,6 +241,7 @@ pass_further_rounds (Place   *place,
 /**
  * sw_time_of_item:
  * @item: an item
+ * @clinic: whose table tells how long changes between a circuit's members take
  *
  * How long the item takes itself. A circuit's time holds all rounds, the rests between them and the changes
  * between its members, but not the way to the first of them.
@@ -344,9 +249,10 @@ pass_further_rounds (Place   *place,
  * Returns: the span
  */
 SwSpan
-sw_time_of_item (SwItem *item)
+sw_time_of_item (SwItem   *item,
+                 SwClinic *clinic)
 {
-  Place place = { 0 };
+  SwStation place = { .clinic = clinic };
   SwSpan first_change, length;
 
   g_return_val_if_fail (SW_IS_ITEM (item), ((SwSpan) { 0.0, 0.0 }));
@@ -355,13 +261,13 @@ sw_time_of_item (SwItem *item)
     return time_alone (item);
 
   length = pass_round (&place, item, NULL, NULL, (SwSpan) { 0.0, 0.0 }, &first_change);
-  return span_add (length, pass_further_rounds (&place, item, NULL));
+  return sw_span_add (length, pass_further_rounds (&place, item, NULL));
 }
 
 /* A circuit's own entry comes before those of its members and spans them all, the way to the first too. */
 static void
 pass_circuit (SwClock   *clock,
-              Place     *place,
+              SwStation *place,
               SwItem    *circuit,
               SwSection *section)
 {
@@ -371,19 +277,19 @@ pass_circuit (SwClock   *clock,
 
   g_array_append_val (clock->entries, entry);
   length = pass_round (place, circuit, clock, section, clock->total, &first_change);
-  length = span_add (length, pass_further_rounds (place, circuit, clock));
-  length = span_add (length, first_change);
+  length = sw_span_add (length, pass_further_rounds (place, circuit, clock));
+  length = sw_span_add (length, first_change);
 
   entry.length = length;
   entry.position = clock->entries->len > index + 1
                    ? g_array_index (clock->entries, SwClockEntry, index + 1).position : place->position;
   g_array_index (clock->entries, SwClockEntry, index) = entry;
-  clock->total = span_add (clock->total, length);
+  clock->total = sw_span_add (clock->total, length);
 }
 
 static void
 pass_section (SwClock   *clock,
-              Place     *place,
+              SwStation *place,
               SwSection *section)
 {
   GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
@@ -401,7 +307,7 @@ pass_section (SwClock   *clock,
           SwSpan change;
           SwSpan length = pass_item (place, item, clock, NULL, section, clock->total, &change);
 
-          clock->total = span_add (clock->total, span_add (change, length));
+          clock->total = sw_span_add (clock->total, sw_span_add (change, length));
         }
     }
 }
@@ -409,6 +315,7 @@ pass_section (SwClock   *clock,
 /**
  * sw_clock_new:
  * @session: a session
+ * @clinic: whose table tells how long changes take
  *
  * Goes through a session as the client does. The first exercise starts at 0:00, its card read and its
  * equipment at hand. Before each later one stands a change: reading the card, and as needed moving to
@@ -422,10 +329,11 @@ pass_section (SwClock   *clock,
  *   it changes
  */
 SwClock *
-sw_clock_new (SwSession *session)
+sw_clock_new (SwSession *session,
+              SwClinic  *clinic)
 {
   SwClock *clock;
-  Place place = { 0 };
+  SwStation place = { .clinic = clinic };
   GListModel *sections;
 
   g_return_val_if_fail (SW_IS_SESSION (session), NULL);
@@ -459,16 +367,16 @@ sw_clock_leave_out_checks (SwClock *self)
     {
       SwClockEntry *entry = &g_array_index (self->entries, SwClockEntry, i);
 
-      entry->start = span_add (entry->start, span_times (gone, -1.0));
+      entry->start = sw_span_add (entry->start, sw_span_times (gone, -1.0));
       if (sw_item_get_kind (entry->item) == SW_ITEM_SELF_CHECK && entry->circuit == NULL)
         {
-          gone = span_add (gone, entry->length);
+          gone = sw_span_add (gone, entry->length);
           g_array_remove_index (self->entries, i);
         }
       else
         i++;
     }
-  self->total = span_add (self->total, span_times (gone, -1.0));
+  self->total = sw_span_add (self->total, sw_span_times (gone, -1.0));
 }
 
 /**

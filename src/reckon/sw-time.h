@@ -2,21 +2,9 @@
 #pragma once
 
 #include "sw-programme.h"
+#include "sw-span.h"
 
 G_BEGIN_DECLS
-
-/**
- * SwSpan:
- * @low_s: seconds, when everything goes quickly
- * @high_s: seconds, when it does not; never below @low_s
- *
- * How long something takes, as a range.
- */
-typedef struct
-{
-  double low_s;
-  double high_s;
-} SwSpan;
 
 /**
  * SwClockEntry:
@@ -60,8 +48,10 @@ typedef struct
 
 SwSpan sw_time_of_dose (const SwDose *dose,
                         double        pace_s);
-SwSpan sw_time_of_item (SwItem *item);
-SwClock *sw_clock_new (SwSession *session);
+SwSpan sw_time_of_item (SwItem   *item,
+                        SwClinic *clinic);
+SwClock *sw_clock_new (SwSession *session,
+                       SwClinic  *clinic);
 void sw_clock_leave_out_checks (SwClock *self);
 void sw_clock_free (SwClock *clock);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwClock, sw_clock_free)

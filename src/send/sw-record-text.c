@@ -192,10 +192,11 @@ dup_days (SwSet days)
 
 static void
 append_session (GString   *out,
-                SwSession *session)
+                SwSession *session,
+                SwClinic  *clinic)
 {
   GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, clinic);
   const char *title = sw_session_get_title (session);
   g_autofree char *days = dup_days (sw_session_get_days (session));
   g_autofree char *text = NULL;
@@ -266,7 +267,7 @@ sw_record_text (SwProgramme *programme,
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
-      append_session (out, session);
+      append_session (out, session, sw_programme_get_clinic (programme));
     }
   append_answers (out, G_LIST_MODEL (sw_programme_get_answers (programme)));
 

@@ -96,6 +96,15 @@ sw_clinic_defaults_load (SwClinic *clinic)
       if (value != NULL && g_utf8_validate (value, -1, NULL))
         g_object_set (clinic, fields[i], value, NULL);
     }
+  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+    {
+      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
+      g_autoptr (GError) missing = NULL;
+      int seconds = g_key_file_get_integer (file, GROUP, name, &missing);
+
+      if (missing == NULL && seconds >= 0 && seconds <= SW_CLINIC_MOST_TRANSITION_S)
+        g_object_set (clinic, name, seconds, NULL);
+    }
 }
 
 static gboolean
@@ -120,6 +129,18 @@ save_fields (SwClinic  *before,
       if (strcmp (old, new) == 0)
         continue;
       g_key_file_set_string (file, GROUP, fields[i], new);
+      changed = TRUE;
+    }
+  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+    {
+      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
+      int old_s, new_s;
+
+      g_object_get (before, name, &old_s, NULL);
+      g_object_get (after, name, &new_s, NULL);
+      if (old_s == new_s)
+        continue;
+      g_key_file_set_integer (file, GROUP, name, new_s);
       changed = TRUE;
     }
   if (!changed)

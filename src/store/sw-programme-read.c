@@ -21,8 +21,26 @@ static const char *const root_known[] = { "version", "id", "title", NULL };
 static const char *const client_known[]
     = { "name",        "birth-year", "dominant-side", "minutes",   "units", "paper",
         "text-points", "language",   "precautions",   "equipment", NULL };
-static const char *const clinic_known[]
+static const char *const clinic_strings[]
     = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
+static const char *const clinic_known[]
+    = { "name",
+        "therapist",
+        "phone",
+        "email",
+        "address",
+        "emergency-number",
+        "card-low-seconds",
+        "card-high-seconds",
+        "turn-low-seconds",
+        "turn-high-seconds",
+        "seat-low-seconds",
+        "seat-high-seconds",
+        "floor-low-seconds",
+        "floor-high-seconds",
+        "fetch-low-seconds",
+        "fetch-high-seconds",
+        NULL };
 static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
 static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
@@ -152,6 +170,25 @@ read_client (xmlNode    *node,
   return TRUE;
 }
 
+/* How long what lies between two exercises takes. */
+static gboolean
+read_transitions (SwClinic  *clinic,
+                  xmlNode   *node,
+                  GError   **error)
+{
+  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+    {
+      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
+      int seconds;
+
+      g_object_get (clinic, name, &seconds, NULL);
+      if (!sw_xml_read_int (node, name, 0, SW_CLINIC_MOST_TRANSITION_S, seconds, &seconds, error))
+        return FALSE;
+      g_object_set (clinic, name, seconds, NULL);
+    }
+  return TRUE;
+}
+
 static gboolean
 read_clinic (xmlNode    *node,
              SwReading  *reading,
@@ -161,7 +198,9 @@ read_clinic (xmlNode    *node,
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   g_autoptr (SwLogo) logo = NULL;
 
-  set_strings (clinic, node, clinic_known);
+  set_strings (clinic, node, clinic_strings);
+  if (!read_transitions (clinic, node, error))
+    return FALSE;
   sw_extras_add_attributes (extras, NULL, node, clinic_known);
   for (xmlNode *child = node->children; child != NULL; child = child->next)
     {

@@ -81,6 +81,24 @@ write_client (SwClient    *client,
   sw_xml_writer_close (writer);
 }
 
+/* Left out when they are the usual ones. */
+static void
+write_transitions (SwClinic    *clinic,
+                   SwXmlWriter *writer)
+{
+  if (sw_clinic_has_usual_transitions (clinic))
+    return;
+
+  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+    {
+      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
+      int seconds;
+
+      g_object_get (clinic, name, &seconds, NULL);
+      sw_xml_writer_attribute_int (writer, name, seconds);
+    }
+}
+
 static void
 write_clinic (SwClinic    *clinic,
               SwXmlWriter *writer)
@@ -95,6 +113,7 @@ write_clinic (SwClinic    *clinic,
   sw_xml_write_string (writer, "email", sw_clinic_get_email (clinic));
   sw_xml_write_string (writer, "address", sw_clinic_get_address (clinic));
   sw_xml_write_string (writer, "emergency-number", sw_clinic_get_emergency_number (clinic));
+  write_transitions (clinic, writer);
   sw_extras_write_attributes (extras, NULL, writer);
   if (logo != NULL)
     sw_logo_xml_write (logo, extras, writer);
@@ -216,6 +235,12 @@ write_item (gpointer     object,
         sw_xml_write_term (writer, "side", SW_TYPE_SIDE, dose->side);
     }
 
+  if (kind == SW_ITEM_EXERCISE || kind == SW_ITEM_CIRCUIT)
+    {
+      if (sw_item_get_pinned (item))
+        sw_xml_writer_attribute (writer, "pinned", "yes");
+      sw_xml_write_string (writer, "after", sw_item_get_after (item));
+    }
   sw_extras_write_attributes (extras, NULL, writer);
   if (kind == SW_ITEM_EXERCISE)
     sw_dose_write (dose, extras, writer);

@@ -11,9 +11,9 @@
 #include "sw-xml-values.h"
 
 static const char *const none_known[] = { NULL };
-static const char *const exercise_known[] = { "id", "exercise", NULL };
+static const char *const exercise_known[] = { "id", "exercise", "pinned", "after", NULL };
 static const char *const rest_known[] = { "id", "title", "seconds", NULL };
-static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", NULL };
+static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", "pinned", "after", NULL };
 static const char *const check_known[] = { "id", "title", "measure", "better", "side", NULL };
 
 static gboolean
@@ -202,6 +202,17 @@ end_common (xmlNode *node,
   g_object_set (item, "extras", sw_extras_end (extras), NULL);
 }
 
+/* What "Arrange" must keep. */
+static void
+read_order (xmlNode *node,
+            SwItem  *item)
+{
+  g_autofree char *pinned = sw_xml_dup_attribute (node, "pinned");
+  g_autofree char *after = sw_reading_string (node, "after");
+
+  g_object_set (item, "pinned", g_strcmp0 (pinned, "yes") == 0, "after", after, NULL);
+}
+
 static gboolean
 read_rest (xmlNode  *node,
            SwItem   *item,
@@ -325,6 +336,8 @@ sw_reading_item (xmlNode     *node,
   else
     good = read_self_check (node, item, error);
 
+  if (kind == SW_ITEM_EXERCISE || kind == SW_ITEM_CIRCUIT)
+    read_order (node, item);
   if (good)
     g_list_store_append (items, item);
   return good;

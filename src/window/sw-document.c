@@ -57,7 +57,7 @@ reckon (SwDocument *self)
   g_clear_pointer (&self->reading, sw_readability_report_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   if (self->session != NULL)
-    self->clock = sw_clock_new (self->session);
+    self->clock = sw_clock_new (self->session, sw_programme_get_clinic (self->programme));
   self->reading = sw_readability_report_new_for_programme (self->programme);
   self->findings = sw_findings_collect_with (self->programme, self->catalogue, this_year (), self->reading);
 }

@@ -323,7 +323,7 @@ sw_item_form_refresh (SwItemForm *self)
     return;
 
   kind = sw_item_get_kind (self->item);
-  span = sw_time_of_item (self->item);
+  span = sw_time_of_item (self->item, sw_programme_get_clinic (sw_document_get_programme (self->document)));
   time = sw_label_takes (span.low_s, span.high_s);
 
   self->refreshing = TRUE;

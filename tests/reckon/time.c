@@ -132,6 +132,7 @@ item_in (const char *id,
 static void
 test_clock (void)
 {
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
   g_autoptr (SwClock) clock = NULL;
@@ -144,7 +145,7 @@ test_clock (void)
   sample_append (section, item_in ("d", SW_POSITION_ON_BACK, SW_SET (SW_EQUIPMENT_MAT)));
   sample_append (section, item_in ("e", SW_POSITION_ON_SIDE, SW_SET (SW_EQUIPMENT_MAT)));
 
-  clock = sw_clock_new (session);
+  clock = sw_clock_new (session, clinic);
   g_assert_cmpuint (clock->entries->len, ==, 5);
   entries = (const SwClockEntry *) (void *) clock->entries->data;
   assert_span (entries[0].start, 0.0, 0.0);
@@ -181,6 +182,7 @@ test_clock (void)
 static void
 test_circuit (void)
 {
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
   SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
@@ -193,9 +195,9 @@ test_circuit (void)
   g_list_store_append (sw_item_get_items (circuit), first);
   g_list_store_append (sw_item_get_items (circuit), second);
   sample_append (section, circuit);
-  assert_span (sw_time_of_item (circuit), 3 * 45.0 + 2 * 60.0, 3 * 55.0 + 2 * 75.0);
+  assert_span (sw_time_of_item (circuit, clinic), 3 * 45.0 + 2 * 60.0, 3 * 55.0 + 2 * 75.0);
 
-  clock = sw_clock_new (session);
+  clock = sw_clock_new (session, clinic);
   entries = (const SwClockEntry *) (void *) clock->entries->data;
   g_assert_cmpuint (clock->entries->len, ==, 3);
   g_assert_true (entries[0].item == circuit);
@@ -211,6 +213,7 @@ test_circuit (void)
 static void
 test_circuit_changes (void)
 {
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
   SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
@@ -222,7 +225,7 @@ test_circuit_changes (void)
   g_list_store_append (sw_item_get_items (circuit), first);
   g_list_store_append (sw_item_get_items (circuit), second);
   sample_append (section, circuit);
-  clock = sw_clock_new (session);
+  clock = sw_clock_new (session, clinic);
   g_assert_cmpint (clock->n_changes, ==, 5);
   g_assert_cmpfloat (clock->change_s, ==, 5 * 45.0);
 }
@@ -230,9 +233,10 @@ test_circuit_changes (void)
 static void
 test_rest_and_empty (void)
 {
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
-  g_autoptr (SwClock) empty = sw_clock_new (session);
+  g_autoptr (SwClock) empty = sw_clock_new (session, clinic);
   g_autoptr (SwClock) clock = NULL;
   SwItem *rest = sw_item_new (SW_ITEM_REST, "r");
   const SwClockEntry *entries;
@@ -242,7 +246,7 @@ test_rest_and_empty (void)
   sample_append (section, item_in ("a", SW_POSITION_ON_SIDE, 0));
   sample_append (section, rest);
   sample_append (section, sw_item_new (SW_ITEM_CIRCUIT, "c"));
-  clock = sw_clock_new (session);
+  clock = sw_clock_new (session, clinic);
   entries = (const SwClockEntry *) (void *) clock->entries->data;
   g_assert_cmpuint (clock->entries->len, ==, 3);
   g_assert_cmpint (entries[1].position, ==, SW_POSITION_ON_SIDE);
@@ -254,6 +258,7 @@ test_rest_and_empty (void)
 static void
 test_leave_out_checks (void)
 {
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
   SwItem *rest = sw_item_new (SW_ITEM_REST, "r");
@@ -265,10 +270,10 @@ test_leave_out_checks (void)
   g_object_set (rest, "rest-seconds", 90, NULL);
   sample_append (section, item_in ("a", SW_POSITION_ON_SIDE, 0));
   sample_append (section, rest);
-  usual = sw_clock_new (session);
+  usual = sw_clock_new (session, clinic);
   g_list_store_insert (sw_section_get_items (section), 0, first);
   sample_append (section, sw_item_new (SW_ITEM_SELF_CHECK, "l"));
-  checked = sw_clock_new (session);
+  checked = sw_clock_new (session, clinic);
   g_assert_cmpfloat (checked->total.high_s, >, usual->total.high_s);
 
   sw_clock_leave_out_checks (checked);

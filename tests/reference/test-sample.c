@@ -206,7 +206,7 @@ test_time (void)
 {
   g_autoptr (SwProgramme) programme = load_sample ();
   g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
-  g_autoptr (SwClock) clock = sw_clock_new (session);
+  g_autoptr (SwClock) clock = sw_clock_new (session, sw_programme_get_clinic (programme));
   int minutes = sw_client_get_minutes (sw_programme_get_client (programme));
 
   g_test_message ("the session takes %.0f to %.0f s", clock->total.low_s, clock->total.high_s);

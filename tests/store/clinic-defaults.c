@@ -66,6 +66,28 @@ test_emptied (void)
   expect ("Riverside", "");
 }
 
+/* What changes take is remembered one by one too; nonsense in the file is not taken over. */
+static void
+test_changes (void)
+{
+  g_autofree char *path = g_build_filename (g_get_user_config_dir (), "setwright", "clinic.ini", NULL);
+  g_autoptr (SwClinic) usual = sw_clinic_new ();
+  g_autoptr (SwClinic) slow = g_object_new (SW_TYPE_CLINIC, "floor-high-seconds", 90, NULL);
+  g_autoptr (SwClinic) loaded = sw_clinic_new ();
+  g_autoptr (SwClinic) damaged = sw_clinic_new ();
+  int low_s, high_s;
+
+  save (usual, slow);
+  sw_clinic_defaults_load (loaded);
+  sw_clinic_get_transition (loaded, SW_TRANSITION_FLOOR, &low_s, &high_s);
+  g_assert_cmpint (low_s, ==, 15);
+  g_assert_cmpint (high_s, ==, 90);
+
+  g_assert_true (g_file_set_contents (path, "[Clinic]\nfloor-high-seconds=-5\nturn-low-seconds=x\n", -1, NULL));
+  sw_clinic_defaults_load (damaged);
+  g_assert_true (sw_clinic_has_usual_transitions (damaged));
+}
+
 /* A damaged file is no hindrance: it is written anew with what was changed. */
 static void
 test_damaged (void)
@@ -94,6 +116,7 @@ main (int   argc,
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/store/clinic-defaults/colleague", test_colleague);
   g_test_add_func ("/store/clinic-defaults/emptied", test_emptied);
+  g_test_add_func ("/store/clinic-defaults/changes", test_changes);
   g_test_add_func ("/store/clinic-defaults/damaged", test_damaged);
   status = g_test_run ();
 

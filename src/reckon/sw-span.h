@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <glib.h>
+
+G_BEGIN_DECLS
+
+/**
+ * SwSpan:
+ * @low_s: seconds, when everything goes quickly
+ * @high_s: seconds, when it does not; never below @low_s
+ *
+ * How long something takes, as a range.
+ */
+typedef struct
+{
+  double low_s;
+  double high_s;
+} SwSpan;
+
+static inline SwSpan
+sw_span_add (SwSpan a,
+             SwSpan b)
+{
+  return (SwSpan){ a.low_s + b.low_s, a.high_s + b.high_s };
+}
+
+static inline SwSpan
+sw_span_times (SwSpan span,
+               double n)
+{
+  return (SwSpan){ span.low_s * n, span.high_s * n };
+}
+
+G_END_DECLS
