@@ -84,6 +84,8 @@ collect_parts (SwComposer *self,
                     .start = entry->start,
                     .length_s = middle_s (entry->length) };
 
+      if (entry->apart)
+        continue;
       if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
         part.first = part.last = ++*number;
       if (entry->circuit != NULL)
@@ -314,14 +316,11 @@ sw_compose_timeline (SwComposer *self,
                      SwSession  *session)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session, self->clinic);
-  g_autoptr (GArray) parts = NULL;
   int number = self->n_exercises;
-  double total_s;
+  g_autoptr (GArray) parts = collect_parts (self, clock, &number);
+  double total_s = middle_s (clock->total);
   SwFlow flow;
 
-  sw_clock_leave_out_checks (clock);
-  parts = collect_parts (self, clock, &number);
-  total_s = middle_s (clock->total);
   if (parts->len == 0 || total_s <= 0.0)
     return;
 

@@ -186,17 +186,14 @@ sw_compose_when (SwPhrases *phrases,
   g_autofree char *days = sw_phrases_capitalise (names);
   g_autofree char *time = NULL;
   g_autofree char *often = NULL;
-  int high;
-  int low;
+  int low = sw_span_low_minutes (clock->total);
+  int high = sw_span_high_minutes (clock->total);
   int times = common_times_a_day (session);
 
-  sw_clock_leave_out_checks (clock);
-  high = (int) ceil (clock->total.high_s / 60.0);
-  low = MAX (1, (int) floor (clock->total.low_s / 60.0));
-  if (high <= 0)
+  if (high == 0)
     return sw_phrases_format (phrases, "front.week-line-no-time", "days", days, NULL);
 
-  time = sw_phrases_count_range (phrases, "front.minutes", MIN (low, high), high, NULL);
+  time = sw_phrases_count_range (phrases, "front.minutes", low, high, NULL);
   if (times < 2)
     return sw_phrases_format (phrases, "front.week-line", "days", days, "time", time, NULL);
 

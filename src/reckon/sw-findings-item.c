@@ -360,7 +360,7 @@ check_amount (Subject *self)
     }
 
   span = sw_time_of_dose (self->dose, self->facts->pace_s);
-  minutes = (int) ceil (span.low_s / 60.0);
+  minutes = sw_span_low_minutes (span);
   if (span.low_s > 30.0 * 60.0)
     {
       finding = add (self, SW_FINDING_ASK,

@@ -171,14 +171,14 @@ check_length (SwChecking *self,
 {
   int minutes = sw_client_get_minutes (sw_programme_get_client (self->programme));
   g_autoptr (SwClock) clock = sw_clock_new (session, sw_programme_get_clinic (self->programme));
-  int low = (int) ceil (clock->total.low_s / 60.0);
-  int high = (int) ceil (clock->total.high_s / 60.0);
+  int low = sw_span_low_minutes (clock->total);
+  int high = sw_span_high_minutes (clock->total);
   SwFinding *finding;
 
   if (minutes == 0 || high <= minutes)
     return;
 
-  finding = sw_checking_add (self, low > minutes ? SW_FINDING_ASK : SW_FINDING_TELL, NULL,
+  finding = sw_checking_add (self, clock->total.low_s > minutes * 60.0 ? SW_FINDING_ASK : SW_FINDING_TELL, NULL,
                              g_strdup_printf ("length:%s:%d:%d", mark, minutes, high),
                              g_strdup_printf (ngettext ("“%s” takes %d to %d minutes; the client has %d minute.",
                                                         "“%s” takes %d to %d minutes; the client has %d minutes.",

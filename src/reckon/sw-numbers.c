@@ -106,6 +106,11 @@ add_entry (JsonBuilder        *builder,
   add_span (builder, "start", entry->start);
   add_span (builder, "change", entry->change);
   add_span (builder, "length", entry->length);
+  if (entry->apart)
+    {
+      json_builder_set_member_name (builder, "counted-in-a-usual-day");
+      json_builder_add_boolean_value (builder, FALSE);
+    }
   if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
     add_dose (builder, entry->item, session,
               entry->circuit != NULL ? sw_item_get_rounds (entry->circuit) : 1);
@@ -164,6 +169,7 @@ add_session (JsonBuilder *builder,
   add_string (builder, "title", sw_session_get_title (session));
   add_int (builder, "days-a-week", n_days);
   add_span (builder, "length", clock->total);
+  add_span (builder, "self-checks", clock->checks);
   add_int (builder, "changes-of-position", clock->n_changes);
   add_double (builder, "changes-of-position-seconds", clock->change_s);
   json_builder_set_member_name (builder, "items");

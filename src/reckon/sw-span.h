@@ -2,6 +2,7 @@
 #pragma once
 
 #include <glib.h>
+#include <math.h>
 
 G_BEGIN_DECLS
 
@@ -30,6 +31,19 @@ sw_span_times (SwSpan span,
                double n)
 {
   return (SwSpan){ span.low_s * n, span.high_s * n };
+}
+
+/* Whole minutes that hold the span, wherever a session's are told: what takes any time at all takes one. */
+static inline int
+sw_span_low_minutes (SwSpan span)
+{
+  return span.high_s > 0.0 ? MAX (1, (int) floor (span.low_s / 60.0)) : 0;
+}
+
+static inline int
+sw_span_high_minutes (SwSpan span)
+{
+  return (int) ceil (span.high_s / 60.0);
 }
 
 G_END_DECLS

@@ -134,7 +134,7 @@ time_alone (SwItem *item)
     }
 }
 
-/* Fills in an entry and moves on; without @clock only the time is reckoned. */
+/* Fills in an entry and moves on; without @clock only the time is reckoned. Returns what of a usual day it takes. */
 static SwSpan
 pass_item (SwStation *place,
            SwItem    *item,
@@ -145,6 +145,7 @@ pass_item (SwStation *place,
            SwSpan    *change)
 {
   gboolean moves;
+  gboolean apart = sw_item_get_kind (item) == SW_ITEM_SELF_CHECK;
   SwSpan length = time_alone (item);
 
   *change = sw_station_go_to (place, item, &moves);
@@ -159,6 +160,7 @@ pass_item (SwStation *place,
         .change = *change,
         .position = place->position,
         .moves = moves,
+        .apart = apart,
       };
 
       g_array_append_val (clock->entries, entry);
@@ -167,9 +169,11 @@ pass_item (SwStation *place,
           clock->n_changes++;
           clock->change_s += change->high_s;
         }
+      if (apart)
+        clock->checks = sw_span_add (clock->checks, length);
     }
 
-  return length;
+  return apart ? (SwSpan){ 0.0, 0.0 } : length;
 }
 
 /* All members once, changes between them included. The very first change is given apart. */
@@ -229,6 +233,7 @@ pass_further_rounds (SwStation *place,
         {
           clock->n_changes += counted->n_changes;
           clock->change_s += counted->change_s;
+          clock->checks = sw_span_add (clock->checks, counted->checks);
         }
       length = sw_span_add (length, members);
       length.low_s += MAX (rest_s, back.low_s);
@@ -320,7 +325,7 @@ pass_section (SwClock   *clock,
  * Goes through a session as the client does. The first exercise starts at 0:00, its card read and its
  * equipment at hand. Before each later one stands a change: reading the card, and as needed moving to
  * another position and fetching what the exercise before did not use. A rest or self-check needs none, nor
- * does it move the body.
+ * does it move the body; a self-check takes no time of a usual day.
  *
  * A circuit's entry begins where its first member's change does and takes all its rounds; its members are
  * listed as in the first round. The clock's counts of changes hold every round.
@@ -349,34 +354,6 @@ sw_clock_new (SwSession *session,
     }
 
   return clock;
-}
-
-/**
- * sw_clock_leave_out_checks:
- *
- * Takes out the self-checks, which are for the first day and before the next visit alone: what comes after them moves
- * up, as on every other day.
- */
-void
-sw_clock_leave_out_checks (SwClock *self)
-{
-  SwSpan gone = { 0.0, 0.0 };
-  guint i = 0;
-
-  while (i < self->entries->len)
-    {
-      SwClockEntry *entry = &g_array_index (self->entries, SwClockEntry, i);
-
-      entry->start = sw_span_add (entry->start, sw_span_times (gone, -1.0));
-      if (sw_item_get_kind (entry->item) == SW_ITEM_SELF_CHECK && entry->circuit == NULL)
-        {
-          gone = sw_span_add (gone, entry->length);
-          g_array_remove_index (self->entries, i);
-        }
-      else
-        i++;
-    }
-  self->total = sw_span_add (self->total, sw_span_times (gone, -1.0));
 }
 
 /**

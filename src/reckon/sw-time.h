@@ -16,6 +16,7 @@ G_BEGIN_DECLS
  * @change: what getting into position and fetching equipment takes before it
  * @position: the position it starts in; for a rest or check, the one before it
  * @moves: whether the body has to change position for it
+ * @apart: whether it is no part of a usual day: a self-check
  */
 typedef struct
 {
@@ -27,21 +28,25 @@ typedef struct
   SwSpan change;
   SwPosition position;
   gboolean moves;
+  gboolean apart;
 } SwClockEntry;
 
 /**
  * SwClock:
  * @entries: (element-type SwClockEntry): in the order of the canvas: a circuit's members follow it
- * @total: the whole session, changes included
+ * @total: the whole session on a usual day, changes included
+ * @checks: what its self-checks take on top, on the days on which they are done
  * @n_changes: changes of position
  * @change_s: seconds the changes take, the upper figure
  *
- * The running clock of a session.
+ * The running clock of a session. Self-checks are done on the first day and before the next visit, so they are no part of
+ * the minutes of a day: what comes after them begins as if they were not there.
  */
 typedef struct
 {
   GArray *entries;
   SwSpan total;
+  SwSpan checks;
   int n_changes;
   double change_s;
 } SwClock;
@@ -52,7 +57,6 @@ SwSpan sw_time_of_item (SwItem   *item,
                         SwClinic *clinic);
 SwClock *sw_clock_new (SwSession *session,
                        SwClinic  *clinic);
-void sw_clock_leave_out_checks (SwClock *self);
 void sw_clock_free (SwClock *clock);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwClock, sw_clock_free)
 

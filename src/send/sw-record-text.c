@@ -190,6 +190,17 @@ dup_days (SwSet days)
   return g_string_free (names, FALSE);
 }
 
+/* They are no part of a day's minutes. */
+static char *
+dup_check_minutes (SwSpan checks)
+{
+  int high = sw_span_high_minutes (checks);
+
+  return g_strdup_printf (ngettext ("on the first day and before the next visit, up to %d minute more",
+                                    "on the first day and before the next visit, up to %d minutes more", (gulong) high),
+                          high);
+}
+
 static void
 append_session (GString   *out,
                 SwSession *session,
@@ -200,8 +211,8 @@ append_session (GString   *out,
   const char *title = sw_session_get_title (session);
   g_autofree char *days = dup_days (sw_session_get_days (session));
   g_autofree char *text = NULL;
-  int low = (int) floor (clock->total.low_s / 60.0);
-  int high = (int) ceil (clock->total.high_s / 60.0);
+  int low = sw_span_low_minutes (clock->total);
+  int high = sw_span_high_minutes (clock->total);
 
   if (*title != '\0')
     text = g_strdup_printf (_("%s; days: %s; %d to %d minutes"), title, days, low, high);
@@ -209,6 +220,12 @@ append_session (GString   *out,
     text = g_strdup_printf (_("days: %s; %d to %d minutes"), days, low, high);
   g_string_append_c (out, '\n');
   append_field (out, _("Session"), text);
+  if (clock->checks.high_s > 0.0)
+    {
+      g_autofree char *more = dup_check_minutes (clock->checks);
+
+      append_field (out, _("Self-checks"), more);
+    }
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
     {
       g_autoptr (SwSection) section = g_list_model_get_item (sections, i);

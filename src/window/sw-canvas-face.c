@@ -65,7 +65,7 @@ span_of_section (const SwClock *clock,
     {
       const SwClockEntry *entry = &g_array_index (clock->entries, SwClockEntry, i);
 
-      if (entry->section != section || entry->circuit != NULL)
+      if (entry->section != section || entry->circuit != NULL || entry->apart)
         continue;
       if (!begun)
         *start = (SwSpan){ entry->start.low_s - entry->change.low_s, entry->start.high_s - entry->change.high_s };
@@ -206,8 +206,18 @@ add_clock (SwCanvasFace       *face,
 {
   g_autofree char *change = NULL;
 
+  g_autofree char *length = duration (entry->length);
+
+  if (entry->apart)
+    {
+      face->start = g_strdup ("");
+      /* Translators: how long a self-check takes, which is done on the first day and before visits only */
+      face->length = g_strdup_printf (_ ("%s before visits"), length);
+      return;
+    }
+
   face->start = sw_label_clock (middle_s (entry->start));
-  face->length = duration (entry->length);
+  face->length = g_steal_pointer (&length);
   if (is_first)
     face->change = g_strdup (sw_label (SW_TYPE_POSITION, entry->position));
   if (is_first || !entry->moves)

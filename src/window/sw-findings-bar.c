@@ -63,7 +63,7 @@ refresh_time (SwFindingsBar *self)
       return;
     }
 
-  length = sw_label_duration (clock->total.low_s, clock->total.high_s);
+  length = sw_label_session (clock->total);
   /* Translators: how long the session takes, then the minutes the client has for it */
   words = minutes > 0 ? g_strdup_printf (_ ("%s · %d min wished"), length, minutes) : g_strdup (length);
   set_words (self->time, words);

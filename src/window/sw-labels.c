@@ -353,6 +353,23 @@ sw_label_duration (double low_s,
 }
 
 /**
+ * sw_label_session:
+ * @total: how long a session takes on a usual day
+ *
+ * Its minutes as the handout tells them: whole ones that hold the span.
+ *
+ * Returns: (transfer full): "5 min", "18–21 min"; below one and a half minutes "40–55 s"
+ */
+char *
+sw_label_session (SwSpan total)
+{
+  if (total.high_s < 90.0)
+    return sw_label_duration (total.low_s, total.high_s);
+
+  return sw_label_duration (sw_span_low_minutes (total) * 60.0, sw_span_high_minutes (total) * 60.0);
+}
+
+/**
  * sw_label_clock:
  * @seconds: from 0
  *

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "sw-span.h"
 #include "sw-terms.h"
 
 G_BEGIN_DECLS
@@ -13,6 +14,7 @@ char *sw_label_capitalised (const char *words);
 const char *sw_label_day_short (SwDay day);
 char *sw_label_duration (double low_s,
                          double high_s);
+char *sw_label_session (SwSpan total);
 char *sw_label_clock (double seconds);
 char *sw_label_takes (double low_s,
                       double high_s);

@@ -111,7 +111,7 @@ refresh_time (SwSessionCanvas *self)
     }
 
   over = minutes > 0 && clock->total.high_s > minutes * 60.0;
-  length = sw_label_duration (clock->total.low_s, clock->total.high_s);
+  length = sw_label_session (clock->total);
   if (minutes == 0)
     words = g_strdup (length);
   else if (over)

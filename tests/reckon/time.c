@@ -254,35 +254,46 @@ test_rest_and_empty (void)
   assert_span (clock->total, 110.0, 110.0);
 }
 
-/* Without the self-checks nothing of a usual day changes but the time. */
+/* Self-checks are done before visits only: what they take stands by itself, and the rest is as if they were not there. */
 static void
-test_leave_out_checks (void)
+test_checks_apart (void)
 {
   g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
   SwSection *section = sample_section (session, SW_SECTION_MAIN);
   SwItem *rest = sw_item_new (SW_ITEM_REST, "r");
+  SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
   g_autoptr (SwItem) first = sw_item_new (SW_ITEM_SELF_CHECK, "k");
+  g_autoptr (SwItem) inner = sw_item_new (SW_ITEM_SELF_CHECK, "i");
+  g_autoptr (SwItem) member = item_in ("b", SW_POSITION_STANDING, 0);
   g_autoptr (SwClock) usual = NULL;
   g_autoptr (SwClock) checked = NULL;
   const SwClockEntry *entries;
 
   g_object_set (rest, "rest-seconds", 90, NULL);
+  g_object_set (circuit, "rounds", 2, NULL);
+  g_list_store_append (sw_item_get_items (circuit), member);
   sample_append (section, item_in ("a", SW_POSITION_ON_SIDE, 0));
   sample_append (section, rest);
+  sample_append (section, circuit);
   usual = sw_clock_new (session, clinic);
+  assert_span (usual->checks, 0.0, 0.0);
+
   g_list_store_insert (sw_section_get_items (section), 0, first);
+  g_list_store_append (sw_item_get_items (circuit), inner);
   sample_append (section, sw_item_new (SW_ITEM_SELF_CHECK, "l"));
   checked = sw_clock_new (session, clinic);
-  g_assert_cmpfloat (checked->total.high_s, >, usual->total.high_s);
-
-  sw_clock_leave_out_checks (checked);
   entries = (const SwClockEntry *) (void *) checked->entries->data;
-  g_assert_cmpuint (checked->entries->len, ==, 2);
-  g_assert_true (entries[1].item == rest);
-  assert_span (entries[0].start, 0.0, 0.0);
-  assert_span (entries[1].start, 20.0, 20.0);
+  g_assert_cmpuint (checked->entries->len, ==, 7);
+  g_assert_true (entries[0].apart);
+  assert_span (entries[0].length, 30.0, 60.0);
+  g_assert_false (entries[1].apart);
+  assert_span (entries[1].start, 0.0, 0.0);
+  g_assert_true (entries[2].item == rest);
+  assert_span (entries[2].start, 20.0, 20.0);
   assert_span (checked->total, usual->total.low_s, usual->total.high_s);
+  /* Two by themselves and one in each of two rounds. */
+  assert_span (checked->checks, 120.0, 240.0);
 }
 
 int
@@ -298,7 +309,7 @@ main (int   argc,
   g_test_add_func ("/reckon/time/circuit", test_circuit);
   g_test_add_func ("/reckon/time/circuit-changes", test_circuit_changes);
   g_test_add_func ("/reckon/time/rest-and-empty", test_rest_and_empty);
-  g_test_add_func ("/reckon/time/leave-out-checks", test_leave_out_checks);
+  g_test_add_func ("/reckon/time/checks-apart", test_checks_apart);
 
   return g_test_run ();
 }

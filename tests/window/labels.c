@@ -86,6 +86,19 @@ test_durations (void)
     }
 }
 
+/* A session is told in minutes that hold it, as on the handout. */
+static void
+test_session (void)
+{
+  g_autofree char *minutes = sw_label_session ((SwSpan){ 1276.0, 1625.0 });
+  g_autofree char *short_one = sw_label_session ((SwSpan){ 40.0, 80.0 });
+  g_autofree char *hardly = sw_label_session ((SwSpan){ 50.0, 100.0 });
+
+  g_assert_cmpstr (minutes, ==, "21–28 min");
+  g_assert_cmpstr (short_one, ==, "40–80 s");
+  g_assert_cmpstr (hardly, ==, "1–2 min");
+}
+
 static void
 test_clock (void)
 {
@@ -156,6 +169,7 @@ main (int    argc,
   g_test_add_func ("/labels/sets", test_sets);
   g_test_add_func ("/labels/days", test_days);
   g_test_add_func ("/labels/durations", test_durations);
+  g_test_add_func ("/labels/session", test_session);
   g_test_add_func ("/labels/clock", test_clock);
   g_test_add_func ("/labels/takes", test_takes);
   g_test_add_func ("/labels/review", test_review);
