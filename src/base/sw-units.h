@@ -10,6 +10,9 @@ G_BEGIN_DECLS
 #define SW_MM_PER_IN 25.4
 #define SW_PT_PER_IN 72.0
 
+/* Standard gravity, exact by definition (3rd CGPM, 1901). */
+#define SW_STANDARD_GRAVITY_M_PER_S2 9.80665
+
 double sw_kg_from_lb (double lb);
 double sw_lb_from_kg (double kg);
 double sw_pt_from_mm (double mm);

@@ -12,9 +12,6 @@
 
 G_DEFINE_QUARK (sw-dose-error-quark, sw_dose_error)
 
-/* Standard gravity, exact by definition (3rd CGPM, 1901). */
-#define STANDARD_GRAVITY_M_PER_S2 9.80665
-
 /* The largest loads of each unit, in the order of SwLoadUnit; see SwLoad. */
 static const double max_load[] = { 0.0, 500.0, 1100.0, 5000.0 };
 
@@ -248,7 +245,7 @@ sw_load_to_kg (SwLoad load)
     case SW_LOAD_LB:
       return sw_kg_from_lb (load.value);
     case SW_LOAD_NEWTON:
-      return load.value / STANDARD_GRAVITY_M_PER_S2;
+      return load.value / SW_STANDARD_GRAVITY_M_PER_S2;
     case SW_LOAD_NONE:
     default:
       return 0.0;

@@ -323,6 +323,18 @@ typedef enum
   SW_DAY_SUNDAY,
 } SwDay;
 
+/* The published formulas that reckon from repetitions with a load what could be moved once; see sw-one-max.c. */
+typedef enum
+{
+  SW_MAX_FORMULA_BRZYCKI,
+  SW_MAX_FORMULA_EPLEY,
+  SW_MAX_FORMULA_LANDER,
+  SW_MAX_FORMULA_LOMBARDI,
+  SW_MAX_FORMULA_MAYHEW,
+  SW_MAX_FORMULA_OCONNER,
+  SW_MAX_FORMULA_WATHAN,
+} SwMaxFormula;
+
 gboolean sw_term_from_nick (GType       type,
                             const char *nick,
                             int        *value);

@@ -11,6 +11,7 @@
 
 #include "sw-checking.h"
 #include "sw-equipment-name.h"
+#include "sw-loads.h"
 #include "sw-precautions.h"
 #include "sw-time.h"
 #include "sw-units.h"
@@ -280,15 +281,6 @@ limit_in_unit (SwLoad     limit,
   return limit;
 }
 
-static char *
-dup_load_text (SwLoad load)
-{
-  static const char * const units[] = { "", "kg", "lb", "N" };
-  g_autofree char *number = sw_number_to_string (load.value, 3);
-
-  return g_strdup_printf ("%s %s", number, units[load.unit]);
-}
-
 static void
 check_load (Subject *self)
 {
@@ -299,7 +291,7 @@ check_load (Subject *self)
   if (sw_load_to_kg (self->dose->load) <= 0.0)
     return;
 
-  load = dup_load_text (self->dose->load);
+  load = sw_load_to_text (self->dose->load);
   if (self->facts->load_limit.unit == SW_LOAD_NONE)
     {
       finding = add (self, SW_FINDING_ASK,
@@ -313,12 +305,12 @@ check_load (Subject *self)
 
   if (sw_load_to_kg (self->dose->load) > sw_load_to_kg (self->facts->load_limit) + 1e-9)
     {
-      g_autofree char *limit = dup_load_text (self->facts->load_limit);
+      g_autofree char *limit = sw_load_to_text (self->facts->load_limit);
       g_autofree char *label = NULL;
       g_autofree char *fixed_load = NULL;
 
       fixed.load = limit_in_unit (self->facts->load_limit, self->dose->load.unit);
-      fixed_load = dup_load_text (fixed.load);
+      fixed_load = sw_load_to_text (fixed.load);
       label = g_strdup_printf (_("Set the load to %s"), fixed_load);
       finding = add (self, SW_FINDING_STOP,
                      g_strdup_printf ("load-limit:%s:%s:%s", sw_item_get_id (self->item), self->facts->id, load),

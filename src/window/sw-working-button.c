@@ -1,0 +1,126 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The number stands on a flat button; its popover lists the steps, a row each, for eyes, arrow keys and
+ * screen readers. */
+#include "config.h"
+
+#include <string.h>
+
+#include <glib/gi18n.h>
+
+#include "sw-working-button.h"
+
+struct _SwWorkingButton
+{
+  GtkWidget parent_instance;
+
+  GtkMenuButton *button;
+  GtkLabel *result;
+  GtkListBox *lines;
+};
+
+G_DEFINE_FINAL_TYPE (SwWorkingButton, sw_working_button, GTK_TYPE_WIDGET)
+
+static GtkWidget *
+label_new (const char *text,
+           const char *style)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 52);
+  if (style != NULL)
+    gtk_widget_add_css_class (label, style);
+  return label;
+}
+
+static GtkWidget *
+line_new (const SwWorkingLine *line)
+{
+  GtkWidget *row = gtk_list_box_row_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *source;
+  g_autofree char *told = g_strdup_printf ("%s: %s. %s", line->words, line->figures,
+                                           line->source != NULL ? line->source : "");
+
+  gtk_box_append (GTK_BOX (box), label_new (line->words, "dim"));
+  gtk_box_append (GTK_BOX (box), label_new (line->figures, "figures"));
+  if (line->source != NULL)
+    {
+      source = label_new (line->source, "small");
+      gtk_widget_add_css_class (source, "dim");
+      gtk_box_append (GTK_BOX (box), source);
+    }
+  gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
+  gtk_list_box_row_set_activatable (GTK_LIST_BOX_ROW (row), FALSE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, told, -1);
+  return row;
+}
+
+static gboolean
+sw_working_button_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (SW_WORKING_BUTTON (widget)->button));
+}
+
+static void
+sw_working_button_dispose (GObject *object)
+{
+  SwWorkingButton *self = SW_WORKING_BUTTON (object);
+
+  if (self->button != NULL)
+    gtk_widget_unparent (GTK_WIDGET (self->button));
+  self->button = NULL;
+
+  G_OBJECT_CLASS (sw_working_button_parent_class)->dispose (object);
+}
+
+static void
+sw_working_button_class_init (SwWorkingButtonClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = sw_working_button_dispose;
+  widget_class->grab_focus = sw_working_button_grab_focus;
+
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/setwright/Setwright/ui/sw-working-button.ui");
+  gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, button);
+  gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, result);
+  gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, lines);
+  gtk_widget_class_set_css_name (widget_class, "working");
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+}
+
+static void
+sw_working_button_init (SwWorkingButton *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+/**
+ * sw_working_button_show:
+ * @self: a button
+ * @result: the number with its unit, as it is to stand there
+ * @working: how it was reckoned; read now, not kept
+ */
+void
+sw_working_button_show (SwWorkingButton *self,
+                        const char      *result,
+                        SwWorking       *working)
+{
+  GtkListBoxRow *row;
+  g_autofree char *told = NULL;
+
+  g_return_if_fail (SW_IS_WORKING_BUTTON (self));
+
+  /* Translators: %s is a number with its unit; a press opens its working. */
+  told = g_strdup_printf (_("%s: show how it was reckoned"), result);
+  gtk_label_set_label (self->result, result);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL, told, -1);
+  while ((row = gtk_list_box_get_row_at_index (self->lines, 0)) != NULL)
+    gtk_list_box_remove (self->lines, GTK_WIDGET (row));
+  for (guint i = 0; i < sw_working_get_n_lines (working); i++)
+    gtk_list_box_append (self->lines, line_new (sw_working_get_line (working, i)));
+}
