@@ -18,6 +18,7 @@ struct _SwClient
   SwSet precautions;
   char *other_precautions;
   SwSet equipment;
+  SwSet avoided_positions;
   int minutes;
   int units;
   int paper;
@@ -38,6 +39,7 @@ enum
   PROP_PRECAUTIONS,
   PROP_OTHER_PRECAUTIONS,
   PROP_EQUIPMENT,
+  PROP_AVOIDED_POSITIONS,
   PROP_MINUTES,
   PROP_UNITS,
   PROP_PAPER,
@@ -79,6 +81,9 @@ sw_client_get_property (GObject    *object,
       break;
     case PROP_EQUIPMENT:
       g_value_set_uint64 (value, self->equipment);
+      break;
+    case PROP_AVOIDED_POSITIONS:
+      g_value_set_uint64 (value, self->avoided_positions);
       break;
     case PROP_MINUTES:
       g_value_set_int (value, self->minutes);
@@ -158,6 +163,9 @@ sw_client_set_property (GObject      *object,
     case PROP_EQUIPMENT:
       changed = set_set (&self->equipment, value);
       break;
+    case PROP_AVOIDED_POSITIONS:
+      changed = set_set (&self->avoided_positions, value);
+      break;
     case PROP_MINUTES:
       changed = sw_field_set_int (&self->minutes, g_value_get_int (value));
       break;
@@ -217,6 +225,7 @@ sw_client_class_init (SwClientClass *klass)
   properties[PROP_PRECAUTIONS] = g_param_spec_uint64 ("precautions", NULL, NULL, 0, G_MAXUINT64, 0, flags);
   properties[PROP_OTHER_PRECAUTIONS] = g_param_spec_string ("other-precautions", NULL, NULL, "", flags);
   properties[PROP_EQUIPMENT] = g_param_spec_uint64 ("equipment", NULL, NULL, 0, G_MAXUINT64, 0, flags);
+  properties[PROP_AVOIDED_POSITIONS] = g_param_spec_uint64 ("avoided-positions", NULL, NULL, 0, G_MAXUINT64, 0, flags);
   properties[PROP_MINUTES] = g_param_spec_int ("minutes", NULL, NULL, 0, 240, 0, flags);
   properties[PROP_UNITS] = g_param_spec_enum ("units", NULL, NULL, SW_TYPE_UNITS, SW_UNITS_KG, flags);
   properties[PROP_PAPER] = g_param_spec_enum ("paper", NULL, NULL, SW_TYPE_PAPER, SW_PAPER_A4, flags);
@@ -268,6 +277,7 @@ sw_client_copy (SwClient *self)
                        "precautions", self->precautions,
                        "other-precautions", self->other_precautions,
                        "equipment", self->equipment,
+                       "avoided-positions", self->avoided_positions,
                        "minutes", self->minutes,
                        "units", self->units,
                        "paper", self->paper,
@@ -373,6 +383,20 @@ sw_client_get_equipment (SwClient *self)
   g_return_val_if_fail (SW_IS_CLIENT (self), 0);
 
   return self->equipment;
+}
+
+/**
+ * sw_client_get_avoided_positions:
+ * @self: a client
+ *
+ * Returns: a set of #SwPosition the client cannot get into, or out of, alone
+ */
+SwSet
+sw_client_get_avoided_positions (SwClient *self)
+{
+  g_return_val_if_fail (SW_IS_CLIENT (self), 0);
+
+  return self->avoided_positions;
 }
 
 /**

@@ -286,19 +286,6 @@ sw_programme_new_from (SwProgramme *self)
   return new;
 }
 
-static void
-add_items (GPtrArray  *all,
-           GListStore *items)
-{
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (items)); i++)
-    {
-      SwItem *item = g_list_model_get_item (G_LIST_MODEL (items), i);
-
-      g_ptr_array_add (all, item);
-      add_items (all, sw_item_get_items (item));
-    }
-}
-
 /**
  * sw_programme_dup_items:
  * @self: a programme
@@ -317,14 +304,8 @@ sw_programme_dup_items (SwProgramme *self)
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
-      GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
 
-      for (guint j = 0; j < g_list_model_get_n_items (sections); j++)
-        {
-          g_autoptr (SwSection) section = g_list_model_get_item (sections, j);
-
-          add_items (all, sw_section_get_items (section));
-        }
+      g_ptr_array_extend_and_steal (all, sw_session_dup_items (session));
     }
 
   return all;

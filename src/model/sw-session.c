@@ -254,6 +254,38 @@ sw_session_get_sections (SwSession *self)
 }
 
 /**
+ * sw_session_dup_items:
+ * @self: a session
+ *
+ * Returns: (transfer full) (element-type SwItem): all its items in order, a circuit's members behind it
+ */
+GPtrArray *
+sw_session_dup_items (SwSession *self)
+{
+  GPtrArray *all = g_ptr_array_new_with_free_func (g_object_unref);
+
+  g_return_val_if_fail (SW_IS_SESSION (self), all);
+
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sections)); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (G_LIST_MODEL (self->sections), i);
+      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+
+      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
+        {
+          SwItem *item = g_list_model_get_item (items, j);
+          GListModel *members = G_LIST_MODEL (sw_item_get_items (item));
+
+          g_ptr_array_add (all, item);
+          for (guint k = 0; k < g_list_model_get_n_items (members); k++)
+            g_ptr_array_add (all, g_list_model_get_item (members, k));
+        }
+    }
+
+  return all;
+}
+
+/**
  * sw_session_get_extras:
  * @self: a session
  *

@@ -23,6 +23,7 @@ const char *sw_session_get_title (SwSession *self);
 SwSet sw_session_get_days (SwSession *self);
 int sw_session_get_n_days (SwSession *self);
 GListStore *sw_session_get_sections (SwSession *self);
+GPtrArray *sw_session_dup_items (SwSession *self);
 const char * const *sw_session_get_extras (SwSession *self);
 
 G_END_DECLS

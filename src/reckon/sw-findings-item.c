@@ -12,19 +12,15 @@
 #include "sw-checking.h"
 #include "sw-equipment-name.h"
 #include "sw-loads.h"
+#include "sw-position-name.h"
 #include "sw-precautions.h"
+#include "sw-swap.h"
 #include "sw-time.h"
 #include "sw-units.h"
 
 /* Pain during exercise up to 5 of 10 is acceptable if it settles by the next morning (pain-monitoring model:
  * Thomee 1997; Silbernagel and others, Am J Sports Med 2007;35:897-906). */
 #define MOST_PAIN 5
-
-/* A wall is in every home. */
-#define EVERYWHERE SW_SET (SW_EQUIPMENT_WALL)
-
-/* How far links to easier or harder exercises are followed. */
-#define MOST_STEPS 4
 
 /* An item in the middle of being checked. */
 typedef struct
@@ -48,72 +44,18 @@ add (Subject        *self,
   return sw_checking_add (self->checking, level, self->item, key, text, why);
 }
 
-static SwSet
-missing_equipment (Subject               *self,
-                   const SwExerciseFacts *facts)
-{
-  return facts->equipment & ~sw_client_get_equipment (self->client) & ~EVERYWHERE;
-}
-
-/* Whether @candidate meets no precaution of the client that would have to be asked about. */
-static gboolean
-is_safe (Subject    *self,
-         SwExercise *candidate)
-{
-  SwSet against = sw_precautions_get_cautions (sw_client_get_precautions (self->client), SW_FINDING_ASK);
-
-  return (sw_exercise_get_facts (candidate)->cautions & against) == 0;
-}
-
-static gboolean
-is_possible (Subject    *self,
-             SwExercise *candidate)
-{
-  return sw_client_get_equipment (self->client) == 0
-         || missing_equipment (self, sw_exercise_get_facts (candidate)) == 0;
-}
-
-/* The nearest safe exercise along the links, for which the equipment is there; nearest first. */
+/* The first of those that suit best. */
 static SwExercise *
-find_swap (Subject  *self,
-           gboolean  harder_too)
+find_swap (Subject    *self,
+           SwSwapWish  wish)
 {
-  g_autoptr (GPtrArray) ring = g_ptr_array_new ();
-  g_autoptr (GHashTable) seen = g_hash_table_new (NULL, NULL);
+  g_autoptr (GPtrArray) swaps = NULL;
 
   if (self->checking->catalogue == NULL)
     return NULL;
 
-  g_ptr_array_add (ring, self->exercise);
-  for (int step = 0; step < MOST_STEPS; step++)
-    {
-      g_autoptr (GPtrArray) next = g_ptr_array_new ();
-
-      for (guint i = 0; i < ring->len; i++)
-        {
-          const SwExerciseFacts *facts = sw_exercise_get_facts (ring->pdata[i]);
-          char **links[] = { facts->easier, harder_too ? facts->harder : NULL };
-
-          for (guint j = 0; j < G_N_ELEMENTS (links); j++)
-            {
-              for (guint k = 0; links[j] != NULL && links[j][k] != NULL; k++)
-                {
-                  SwExercise *linked = sw_catalogue_lookup (self->checking->catalogue, links[j][k]);
-
-                  if (linked == NULL || strcmp (links[j][k], self->facts->id) == 0
-                      || !g_hash_table_add (seen, linked))
-                    continue;
-                  if (is_safe (self, linked) && is_possible (self, linked))
-                    return linked;
-                  g_ptr_array_add (next, linked);
-                }
-            }
-        }
-      g_ptr_array_unref (g_steal_pointer (&ring));
-      ring = g_steal_pointer (&next);
-    }
-
-  return NULL;
+  swaps = sw_swaps_find (self->checking->programme, self->checking->catalogue, self->item, wish, 1);
+  return swaps->len == 0 ? NULL : g_object_ref (((SwSwap *) swaps->pdata[0])->exercise);
 }
 
 static void
@@ -126,10 +68,11 @@ fix_by_dose (SwFinding    *finding,
 }
 
 static void
-fix_by_swap_or_removal (Subject   *self,
-                        SwFinding *finding)
+fix_by_swap_or_removal (Subject    *self,
+                        SwFinding  *finding,
+                        SwSwapWish  wish)
 {
-  SwExercise *swap = find_swap (self, FALSE);
+  g_autoptr (SwExercise) swap = find_swap (self, wish);
   g_autofree char *label = NULL;
 
   if (swap == NULL)
@@ -139,7 +82,7 @@ fix_by_swap_or_removal (Subject   *self,
     }
 
   label = g_strdup_printf (_("Swap for “%s”"), sw_exercise_get_text (swap, NULL)->name);
-  finding->fix_exercise = g_object_ref (swap);
+  finding->fix_exercise = g_steal_pointer (&swap);
   sw_checking_fix (finding, SW_FIX_SWAP_EXERCISE, label);
 }
 
@@ -183,7 +126,7 @@ check_precaution (Subject      *self,
                                   sw_precaution_get_name (precaution), demands->str),
                  reasons->str);
   if (level > SW_FINDING_TELL)
-    fix_by_swap_or_removal (self, finding);
+    fix_by_swap_or_removal (self, finding, SW_SWAP_EASIER);
 }
 
 static void
@@ -233,9 +176,8 @@ check_precautions (Subject *self)
 static void
 check_equipment (Subject *self)
 {
-  SwSet missing = missing_equipment (self, self->facts);
+  SwSet missing = sw_swap_get_missing_equipment (self->client, self->facts);
   g_autofree char *names = NULL;
-  SwExercise *swap;
   SwFinding *finding;
 
   if (missing == 0)
@@ -262,10 +204,25 @@ check_equipment (Subject *self)
                  g_strdup_printf (_("“%s” needs what the client does not have: %s."), self->name, names),
                  _("What is not at hand is not done. Note that it is there, or choose another exercise."));
   finding->fix_equipment = missing;
-  swap = find_swap (self, TRUE);
-  if (swap != NULL)
-    finding->fix_exercise = g_object_ref (swap);
+  finding->fix_exercise = find_swap (self, SW_SWAP_ANY);
   sw_checking_fix (finding, SW_FIX_ADD_EQUIPMENT, _("The client has it"));
+}
+
+static void
+check_position (Subject *self)
+{
+  SwFinding *finding;
+
+  if ((SW_SET (self->facts->position) & sw_client_get_avoided_positions (self->client)) == 0)
+    return;
+
+  finding = add (self, SW_FINDING_ASK,
+                 g_strdup_printf ("position:%s:%s", sw_item_get_id (self->item), self->facts->id),
+                 /* Translators: an exercise, then a start position ("on the back") */
+                 g_strdup_printf (_("“%s” starts in a position the client cannot get into alone: %s."), self->name,
+                                  sw_position_get_name (self->facts->position)),
+                 _("Noted for this client. What cannot be begun is not done, or done unsafely."));
+  fix_by_swap_or_removal (self, finding, SW_SWAP_ANY);
 }
 
 /* The greatest load the limit allows, in the unit the therapist chose where that comes out well. */
@@ -469,6 +426,7 @@ sw_checking_exercise (SwChecking *self,
   subject.facts = sw_exercise_get_facts (subject.exercise);
   check_precautions (&subject);
   check_equipment (&subject);
+  check_position (&subject);
   check_load (&subject);
   check_amount (&subject);
   check_sides (&subject);

@@ -212,32 +212,6 @@ check_days (SwChecking *self,
                      "each exercise."));
 }
 
-/* All items of a session, a circuit's members behind it. */
-static GPtrArray *
-dup_session_items (SwSession *session)
-{
-  GPtrArray *all = g_ptr_array_new_with_free_func (g_object_unref);
-  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-
-  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
-    {
-      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
-
-      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
-        {
-          SwItem *item = g_list_model_get_item (items, j);
-          GListModel *members = G_LIST_MODEL (sw_item_get_items (item));
-
-          g_ptr_array_add (all, item);
-          for (guint k = 0; k < g_list_model_get_n_items (members); k++)
-            g_ptr_array_add (all, g_list_model_get_item (members, k));
-        }
-    }
-
-  return all;
-}
-
 static void
 check_content (SwChecking *self,
                GPtrArray  *items,
@@ -312,7 +286,7 @@ sw_findings_collect_with (SwProgramme               *programme,
   for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
-      g_autoptr (GPtrArray) items = dup_session_items (session);
+      g_autoptr (GPtrArray) items = sw_session_dup_items (session);
       g_autofree char *name = dup_session_name (session, i + 1);
       g_autofree char *mark = dup_session_mark (session, i + 1);
 

@@ -19,8 +19,8 @@
 static const char *const none_known[] = { NULL };
 static const char *const root_known[] = { "version", "id", "title", NULL };
 static const char *const client_known[]
-    = { "name",        "birth-year", "dominant-side", "minutes",   "units", "paper",
-        "text-points", "language",   "precautions",   "equipment", NULL };
+    = { "name",        "birth-year", "dominant-side", "minutes",   "units",             "paper",
+        "text-points", "language",   "precautions",   "equipment", "avoided-positions", NULL };
 static const char *const clinic_strings[]
     = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
 static const char *const clinic_known[]
@@ -119,7 +119,7 @@ read_client_attributes (xmlNode   *node,
   g_autofree char *name = sw_reading_string (node, "name");
   int side, units, paper, minutes;
   double text_points;
-  SwSet precautions, equipment;
+  SwSet precautions, equipment, avoided;
 
   if (!read_birth_year (node, client, error)
       || !sw_xml_read_term (node, "dominant-side", SW_TYPE_BODY_SIDE, SW_BODY_SIDE_NONE, &side, error)
@@ -128,7 +128,8 @@ read_client_attributes (xmlNode   *node,
       || !sw_xml_read_term (node, "paper", SW_TYPE_PAPER, SW_PAPER_A4, &paper, error)
       || !sw_xml_read_double (node, "text-points", 12.0, 28.0, 14.0, &text_points, error)
       || !sw_xml_read_set (node, "precautions", SW_TYPE_PRECAUTION, &precautions, error)
-      || !sw_xml_read_set (node, "equipment", SW_TYPE_EQUIPMENT, &equipment, error))
+      || !sw_xml_read_set (node, "equipment", SW_TYPE_EQUIPMENT, &equipment, error)
+      || !sw_xml_read_set (node, "avoided-positions", SW_TYPE_POSITION, &avoided, error))
     return FALSE;
   if (xmlHasProp (node, (const xmlChar *)"language") != NULL
       && !sw_xml_read_language (node, "language", &language, error))
@@ -136,7 +137,7 @@ read_client_attributes (xmlNode   *node,
 
   g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper",
                 paper, "text-points", text_points, "precautions", precautions, "equipment", equipment,
-                "language", language != NULL ? language : "en", NULL);
+                "avoided-positions", avoided, "language", language != NULL ? language : "en", NULL);
   return TRUE;
 }
 

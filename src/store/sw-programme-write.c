@@ -74,6 +74,7 @@ write_client (SwClient    *client,
   sw_xml_writer_attribute (writer, "language", sw_is_language (language) ? language : "en");
   sw_xml_write_set (writer, "precautions", SW_TYPE_PRECAUTION, sw_client_get_precautions (client));
   sw_xml_write_set (writer, "equipment", SW_TYPE_EQUIPMENT, sw_client_get_equipment (client));
+  sw_xml_write_set (writer, "avoided-positions", SW_TYPE_POSITION, sw_client_get_avoided_positions (client));
   sw_extras_write_attributes (extras, NULL, writer);
   write_lines (writer, "goal", sw_client_get_goals (client), extras);
   write_lines (writer, "other-precaution", sw_client_get_other_precautions (client), extras);

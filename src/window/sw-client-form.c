@@ -50,6 +50,7 @@ static const Field fields[] = {
   { "precautions", OWNER_CLIENT, "precautions", N_("Change the client’s precautions") },
   { "other_precautions", OWNER_CLIENT, "other-precautions", N_("Change the client’s other precautions") },
   { "equipment", OWNER_CLIENT, "equipment", N_("Change the client’s equipment") },
+  { "avoided_positions", OWNER_CLIENT, "avoided-positions", N_("Change the positions the client cannot get into") },
   { "minutes", OWNER_CLIENT, "minutes", N_("Change the client’s minutes") },
   { "title", OWNER_PROGRAMME, "title", N_("Change the programme’s title") },
   { "text_points", OWNER_CLIENT, "text-points", N_("Change the handout’s text size") },
@@ -330,6 +331,8 @@ sw_client_form_init (SwClientForm *self)
                      _("Precautions"), _("None noted"));
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "equipment")), SW_TYPE_EQUIPMENT, 2,
                      _("Equipment at home"), _("Not asked yet"));
+  sw_set_field_fill (SW_SET_FIELD (get_widget (self, "avoided_positions")), SW_TYPE_POSITION, 2,
+                     _("Positions not possible alone"), _("None noted"));
 }
 
 /**

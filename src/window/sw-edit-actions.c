@@ -9,6 +9,7 @@
 #include "sw-edit-actions-private.h"
 #include "sw-edit-labels.h"
 #include "sw-edits.h"
+#include "sw-swap.h"
 
 G_DEFINE_FINAL_TYPE (SwEditActions, sw_edit_actions, G_TYPE_SIMPLE_ACTION_GROUP)
 
@@ -312,49 +313,44 @@ dissolve_circuit_activated_cb (GSimpleAction *action,
   sw_document_choose (self->document, members);
 }
 
-/* The nearest easier or harder exercise of the chosen item that the catalogue has. */
+/* The nearest easier or harder exercise for the chosen item that suits the client. */
 static SwExercise *
 find_swap (SwEditActions *self,
            gboolean       harder)
 {
   SwItem *item = sw_document_get_chosen_item (self->document);
   SwCatalogue *catalogue = sw_document_get_catalogue (self->document);
-  const SwExerciseFacts *facts;
-  char **ids;
+  g_autoptr (GPtrArray) swaps = NULL;
 
-  if (item == NULL || catalogue == NULL || sw_item_get_exercise (item) == NULL)
+  if (item == NULL || catalogue == NULL)
     return NULL;
 
-  facts = sw_exercise_get_facts (sw_item_get_exercise (item));
-  ids = harder ? facts->harder : facts->easier;
-  for (gsize i = 0; ids != NULL && ids[i] != NULL; i++)
-    {
-      SwExercise *exercise = sw_catalogue_lookup (catalogue, ids[i]);
+  swaps = sw_swaps_find (programme_of (self), catalogue, item, harder ? SW_SWAP_HARDER : SW_SWAP_EASIER, 1);
+  return swaps->len == 0 ? NULL : g_object_ref (((SwSwap *) swaps->pdata[0])->exercise);
+}
 
-      if (exercise != NULL)
-        return exercise;
-    }
+static void
+enable_swap (SwEditActions *self,
+             const char    *name,
+             gboolean       harder)
+{
+  g_autoptr (SwExercise) exercise = find_swap (self, harder);
 
-  return NULL;
+  sw_edit_actions_enable (self, name, exercise != NULL);
 }
 
 static void
 swap_exercise (SwEditActions *self,
                gboolean       harder)
 {
-  SwExercise *exercise = find_swap (self, harder);
+  g_autoptr (SwExercise) exercise = find_swap (self, harder);
   SwItem *item = sw_document_get_chosen_item (self->document);
-  g_autofree char *before = NULL;
-  g_autofree char *after = NULL;
   g_autofree char *label = NULL;
 
   if (exercise == NULL)
     return;
 
-  before = sw_edit_object_name (item);
-  after = sw_edit_object_name (exercise);
-  /* Translators: names of two exercises: the one that was there and the one that takes its place */
-  label = g_strdup_printf (_ ("Swap “%s” for “%s”"), before, after);
+  label = sw_edit_label_for_swap (item, exercise);
   sw_edit_swap_exercise (history_of (self), programme_of (self), item, exercise, label);
 }
 
@@ -474,8 +470,8 @@ update (SwEditActions *self)
   sw_edit_actions_enable (self, "choose-none", chosen->len > 0);
   sw_edit_actions_enable (self, "make-circuit", count_simple (chosen) > 1);
   sw_edit_actions_enable (self, "dissolve-circuit", find_circuit (self) != NULL);
-  sw_edit_actions_enable (self, "swap-easier", find_swap (self, FALSE) != NULL);
-  sw_edit_actions_enable (self, "swap-harder", find_swap (self, TRUE) != NULL);
+  enable_swap (self, "swap-easier", FALSE);
+  enable_swap (self, "swap-harder", TRUE);
   sw_edit_actions_enable (self, "swap-sides", any_has_side (chosen));
   sw_edit_actions_update_insertions (self);
   sw_edit_actions_update_parts (self);

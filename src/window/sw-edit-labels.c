@@ -124,3 +124,21 @@ sw_edit_label_for (SwEditVerb verb,
 
   return label_of_one (verb, name);
 }
+
+/**
+ * sw_edit_label_for_swap:
+ * @item: an exercise item
+ * @exercise: what is put in its place
+ *
+ * Returns: (transfer full): what undo calls that
+ */
+char *
+sw_edit_label_for_swap (SwItem     *item,
+                        SwExercise *exercise)
+{
+  g_autofree char *before = sw_edit_object_name (item);
+  g_autofree char *after = sw_edit_object_name (exercise);
+
+  /* Translators: names of two exercises: the one that was there and the one that takes its place */
+  return g_strdup_printf (_ ("Swap “%s” for “%s”"), before, after);
+}

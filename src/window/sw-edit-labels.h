@@ -24,5 +24,7 @@ char *sw_edit_label (SwEditVerb  verb,
                      GPtrArray  *objects);
 char *sw_edit_label_for (SwEditVerb verb,
                          gpointer   object);
+char *sw_edit_label_for_swap (SwItem     *item,
+                              SwExercise *exercise);
 
 G_END_DECLS

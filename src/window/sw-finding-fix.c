@@ -10,29 +10,6 @@
 #include "sw-edits.h"
 #include "sw-finding-fix.h"
 
-static gboolean
-session_holds (SwSession *session,
-               SwItem    *item)
-{
-  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-
-  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
-    {
-      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
-
-      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
-        {
-          g_autoptr (SwItem) present = g_list_model_get_item (items, j);
-
-          if (present == item || g_list_store_find (sw_item_get_items (present), item, NULL))
-            return TRUE;
-        }
-    }
-
-  return FALSE;
-}
-
 /**
  * sw_finding_show:
  * @document: a document
@@ -56,8 +33,9 @@ sw_finding_show (SwDocument      *document,
   for (guint i = 0; item != NULL && i < g_list_model_get_n_items (sessions); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+      g_autoptr (GPtrArray) items = sw_session_dup_items (session);
 
-      if (session_holds (session, item))
+      if (g_ptr_array_find (items, item, NULL))
         {
           sw_document_set_session (document, session);
           break;
@@ -88,15 +66,12 @@ void
 sw_finding_swap (SwDocument      *document,
                  const SwFinding *finding)
 {
-  g_autofree char *name = NULL;
   g_autofree char *label = NULL;
 
   g_return_if_fail (SW_IS_DOCUMENT (document));
   g_return_if_fail (finding != NULL && finding->item != NULL && finding->fix_exercise != NULL);
 
-  name = sw_edit_object_name (finding->fix_exercise);
-  /* Translators: %s is an exercise's name */
-  label = g_strdup_printf (_ ("Swap for “%s”"), name);
+  label = sw_edit_label_for_swap (finding->item, finding->fix_exercise);
   sw_edit_swap_exercise (sw_document_get_history (document), sw_document_get_programme (document), finding->item,
                          finding->fix_exercise, label);
 }

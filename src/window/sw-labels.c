@@ -14,6 +14,7 @@
 #include "sw-day-name.h"
 #include "sw-dose.h"
 #include "sw-equipment-name.h"
+#include "sw-position-name.h"
 #include "sw-precautions.h"
 
 static const char * const region_words[] = {
@@ -26,17 +27,6 @@ static const char * const region_words[] = {
   [SW_REGION_ANKLE] = N_("ankle"),
   [SW_REGION_BALANCE] = N_("balance"),
   [SW_REGION_WHOLE_BODY] = N_("whole body"),
-};
-
-static const char * const position_words[] = {
-  [SW_POSITION_STANDING] = N_("standing"),
-  [SW_POSITION_SITTING] = N_("sitting"),
-  [SW_POSITION_KNEELING] = N_("kneeling"),
-  [SW_POSITION_HANDS_AND_KNEES] = N_("hands and knees"),
-  [SW_POSITION_FLOOR_SITTING] = N_("sitting on the floor"),
-  [SW_POSITION_ON_BACK] = N_("on the back"),
-  [SW_POSITION_ON_SIDE] = N_("on the side"),
-  [SW_POSITION_FACE_DOWN] = N_("face down"),
 };
 
 static const char * const aim_words[] = {
@@ -200,7 +190,6 @@ get_word (GType type,
 {
 #define WORDS_OF(wanted, words) if (type == (wanted)) return word_at ((words), G_N_ELEMENTS (words), value)
   WORDS_OF (SW_TYPE_REGION, region_words);
-  WORDS_OF (SW_TYPE_POSITION, position_words);
   WORDS_OF (SW_TYPE_AIM, aim_words);
   WORDS_OF (SW_TYPE_MUSCLE, muscle_words);
   WORDS_OF (SW_TYPE_REVIEW_STATE, review_words);
@@ -220,6 +209,8 @@ get_word (GType type,
     return sw_day_get_name ((SwDay) value);
   if (type == SW_TYPE_EQUIPMENT)
     return sw_equipment_get_name ((SwEquipment) value);
+  if (type == SW_TYPE_POSITION)
+    return sw_position_get_name ((SwPosition) value);
   if (type == SW_TYPE_PRECAUTION)
     return sw_precaution_get_name ((SwPrecaution) value);
   if (type == SW_TYPE_CAUTION)

@@ -1,12 +1,20 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The large motion over the panes, for the client to see. */
+ * What is shown of the chosen exercise over the panes: its motion, large, for the client to see, and what could take its
+ * place. */
 #include "config.h"
 
 #include <glib/gi18n.h>
 
 #include "sw-figure-view.h"
+#include "sw-swap-window.h"
 #include "sw-window-private.h"
+
+static SwPictures *
+get_pictures (SwWindow *self)
+{
+  return sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self))));
+}
 
 static void
 hide_motion (SwWindow *self)
@@ -65,8 +73,7 @@ show_motion_activated_cb (GSimpleAction *action,
       return;
     }
 
-  view = sw_figure_view_new (sw_application_get_pictures (SW_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)))),
-                             320, 280);
+  view = sw_figure_view_new (get_pictures (self), 320, 280);
   gtk_widget_set_hexpand (view, TRUE);
   gtk_widget_set_vexpand (view, TRUE);
   sw_figure_view_set_exercise (SW_FIGURE_VIEW (view), exercise, mirrored);
@@ -91,7 +98,28 @@ show_motion_activated_cb (GSimpleAction *action,
   gtk_widget_grab_focus (button);
 }
 
+static void
+choose_swap_activated_cb (GSimpleAction *action,
+                          GVariant      *parameter,
+                          gpointer       data)
+{
+  SwWindow *self = data;
+  SwItem *item = sw_document_get_chosen_item (self->document);
+
+  (void) action;
+  (void) parameter;
+  if (item == NULL || sw_item_get_exercise (item) == NULL || sw_document_get_catalogue (self->document) == NULL)
+    {
+      sw_window_show_toast (self, _ ("Choose an exercise of the session first: others are then offered in its place."), NULL,
+                            NULL);
+      return;
+    }
+
+  gtk_window_present (GTK_WINDOW (sw_swap_window_new (GTK_WINDOW (self), self->document, item, get_pictures (self))));
+}
+
 static const GActionEntry entries[] = {
+  { .name = "choose-swap", .activate = choose_swap_activated_cb },
   { .name = "show-motion", .activate = show_motion_activated_cb },
 };
 

@@ -67,6 +67,27 @@ def test(work):
     g.press("row", "Sit to stand, *")
     g.expect(*LINE, "text", "2 x 8-10, rest 60 s, effort 6, pain 3")
 
+    # Others in its place, each with the reason; by the keyboard alone, and one step back.
+    g.press("row", "Heel raise at the counter, *")
+    g.key("ctrl+r")
+    g.wait_window("Another exercise")
+    g.wait("row", "Heel raise in sitting. 1 step easier; *")
+    nameless = gui.lint(g)
+    check(not nameless, f"without an accessible name: {nameless}")
+    g.key("Down")
+    g.key("Return")
+    g.wait("row", "Heel raise with bent knees, *")
+    g.key("ctrl+z")
+    g.wait("row", "Heel raise at the counter, *")
+
+    # A position the client cannot get into speaks against what starts in it.
+    g.key("Escape")
+    g.scroll_to("button", "Positions not possible alone")
+    g.press("button", "Positions not possible alone")
+    g.press("checkbox", "Sitting")
+    g.key("Escape")
+    g.wait("button", "* to look at, *")
+
     # With nothing chosen, the client.
     g.press("row", "Sit to stand, *")
     g.key("Escape")

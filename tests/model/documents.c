@@ -263,7 +263,8 @@ test_programme_new_from (void)
   g_object_set (sw_programme_get_clinic (programme), "phone", "555 0199", NULL);
   g_object_set (sw_programme_get_client (programme), "name", "Ada", "birth-year", 1950, "goals", "Stairs",
                 "precautions", (guint64) SW_SET (SW_PRECAUTION_FALL_RISK), "other-precautions", "Dizzy at times",
-                "minutes", 20, "equipment", (guint64) SW_SET (SW_EQUIPMENT_CHAIR), "dominant-side", SW_BODY_SIDE_LEFT,
+                "minutes", 20, "equipment", (guint64) SW_SET (SW_EQUIPMENT_CHAIR),
+                "avoided-positions", (guint64) SW_SET (SW_POSITION_KNEELING), "dominant-side", SW_BODY_SIDE_LEFT,
                 "text-points", 20.0, "paper", SW_PAPER_LETTER, "units", SW_UNITS_LB, "language", "es", NULL);
   g_object_set (expected, "paper", SW_PAPER_LETTER, "units", SW_UNITS_LB, "language", "es", NULL);
 

@@ -290,6 +290,24 @@ test_precaution (Fixture       *fixture,
   g_assert_null (found (fixture, "precaution:osteoporosis"));
 }
 
+static void
+test_position (Fixture       *fixture,
+               gconstpointer  data G_GNUC_UNUSED)
+{
+  SwFinding *finding;
+
+  fixture->facts.position = SW_POSITION_ON_BACK;
+  add_item (fixture, NULL);
+  g_assert_null (found (fixture, "position"));
+  g_object_set (fixture->client, "avoided-positions", SW_SET (SW_POSITION_KNEELING), NULL);
+  g_assert_null (found (fixture, "position"));
+
+  g_object_set (fixture->client, "avoided-positions", SW_SET (SW_POSITION_KNEELING) | SW_SET (SW_POSITION_ON_BACK), NULL);
+  finding = expect (fixture, "position:i1:squat", SW_FINDING_ASK);
+  g_assert_nonnull (strstr (finding->text, "on the back"));
+  g_assert_cmpint (finding->fix, ==, SW_FIX_REMOVE_ITEM);
+}
+
 /* The nearest easier exercise that is safe and possible, even if its own easier links lead there. */
 static void
 test_swap (Fixture       *fixture,
@@ -603,6 +621,7 @@ main (int   argc,
     { "/reckon/findings/length", test_length },
     { "/reckon/findings/many", test_many },
     { "/reckon/findings/precaution", test_precaution },
+    { "/reckon/findings/position", test_position },
     { "/reckon/findings/swap", test_swap },
     { "/reckon/findings/answer", test_answer },
     { "/reckon/findings/length-answer", test_length_answer },

@@ -124,6 +124,7 @@ test_values (void)
   g_assert_cmpint (sw_client_get_birth_year (client), ==, 1955);
   g_assert_cmpuint (sw_client_get_precautions (client), ==,
                     SW_SET (SW_PRECAUTION_HIGH_BLOOD_PRESSURE) | SW_SET (SW_PRECAUTION_FALL_RISK));
+  g_assert_cmpuint (sw_client_get_avoided_positions (client), ==, SW_SET (SW_POSITION_KNEELING));
   g_assert_cmpfloat (sw_measurement_get_right (measurement), ==, 8.5);
   g_assert_true (isnan (sw_measurement_get_both (measurement)));
 

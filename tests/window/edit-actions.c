@@ -68,7 +68,8 @@ set_up (Fixture       *fixture,
 
   add_to_catalogue (exercises, "low", NULL, "mid");
   add_to_catalogue (exercises, "mid", "low", "high");
-  add_to_catalogue (exercises, "high", "gone", NULL);
+  add_to_catalogue (exercises, "high", "gone", "higher");
+  add_to_catalogue (exercises, "higher", "gone", NULL);
   sw_catalogue_add (catalogue, exercises);
 
   fixture->document = sw_document_new (programme, NULL);
@@ -290,13 +291,14 @@ static void
 test_swap (Fixture       *fixture,
            gconstpointer  data G_GNUC_UNUSED)
 {
+  /* One step easier and one step harder are in the session already. */
   choose (fixture, nth_item (fixture, 1, 0), NULL);
-  g_assert_true (enabled (fixture, "swap-easier"));
+  g_assert_false (enabled (fixture, "swap-easier"));
   activate (fixture, "swap-harder");
-  assert_session (fixture, "low|high high|");
+  assert_session (fixture, "low|higher high|");
   assert_one_step (fixture, "low|mid high|");
 
-  /* The easier one of "high" is not in the catalogue, a harder one does not exist. */
+  /* The easier one of "higher" is not in the catalogue, a harder one does not exist. */
   g_assert_false (enabled (fixture, "swap-easier"));
   g_assert_false (enabled (fixture, "swap-harder"));
 }
