@@ -7,6 +7,7 @@
 
 #include "case.h"
 #include "sw-support.h"
+#include "sw-figure-range.h"
 #include "sw-figure.h"
 #include "sw-solver.h"
 
@@ -227,6 +228,41 @@ test_mirrored_bodies (void)
     }
 }
 
+/* What was written, on the side it was written for, and the other way round in the mirror; what holds still has one angle. */
+static void
+test_range (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='sitting'><knee side='right' bend='85'/></pose>"
+                                                   "<pose><knee side='right' bend='5'/></pose>");
+  g_autoptr (SwFigureSpec) mirrored = sw_figure_spec_new_mirrored (spec);
+  int right = sw_angle_get_slot (SW_ANGLE_KNEE_BEND, SW_FIGURE_RIGHT);
+  int left = sw_angle_get_slot (SW_ANGLE_KNEE_BEND, SW_FIGURE_LEFT);
+  SwFigureRange range, other;
+
+  sw_figure_range_init (&range, spec);
+  g_assert_cmpfloat_with_epsilon (range.low_deg[right], 5, 1e-6);
+  g_assert_cmpfloat_with_epsilon (range.high_deg[right], 85, 1e-6);
+  g_assert_cmpfloat_with_epsilon (range.low_deg[left], range.high_deg[left], 1e-6);
+
+  sw_figure_range_init (&other, mirrored);
+  g_assert_cmpfloat_with_epsilon (other.low_deg[left], 5, 1e-6);
+  g_assert_cmpfloat_with_epsilon (other.high_deg[left], 85, 1e-6);
+  g_assert_cmpfloat_with_epsilon (other.low_deg[right], range.low_deg[left], 1e-6);
+}
+
+/* The feet stay on the floor: what a squat asks of the ankles comes out, though nobody wrote it. */
+static void
+test_range_of_what_is_held (void)
+{
+  g_autoptr (SwFigureSpec) spec = test_case_parse ("<pose base='standing'/><pose><hip side='both' bend='60'/>"
+                                                   "<knee side='both' bend='80'/></pose>");
+  int ankle = sw_angle_get_slot (SW_ANGLE_ANKLE_UP, SW_FIGURE_RIGHT);
+  SwFigureRange range;
+
+  sw_figure_range_init (&range, spec);
+  g_assert_cmpfloat (range.high_deg[ankle] - range.low_deg[ankle], >, 10);
+}
+
 int
 main (int    argc,
       char **argv)
@@ -241,5 +277,7 @@ main (int    argc,
   g_test_add_func ("/solver/hands-stay-on-floor", test_hands_stay_on_floor);
   g_test_add_func ("/solver/balance", test_balance);
   g_test_add_func ("/solver/mirrored-bodies", test_mirrored_bodies);
+  g_test_add_func ("/solver/range", test_range);
+  g_test_add_func ("/solver/range-of-what-is-held", test_range_of_what_is_held);
   return g_test_run ();
 }
