@@ -21,6 +21,8 @@
 /* Larger than so many points to the stature, arrows move aside by less of it. */
 #define LARGE_SCALE_PT 240.0
 #define SMOOTH_PASSES 8
+/* A path that is shorter on paper, in parts of stature, has no arrow. */
+#define LEAST_PATH 0.004
 
 static double
 path_length (const SwArrow *arrow)
@@ -200,6 +202,38 @@ try_arrow (Search        *search,
     }
 }
 
+/* Follows the path itself. Returns its length. */
+static double
+follow (SwArrow      *arrow,
+        const SwSpot *path,
+        int           n_path)
+{
+  *arrow = (SwArrow){ .n_points = MIN (n_path, SW_ARROW_MAX) };
+  for (int i = 0; i < arrow->n_points; i++)
+    {
+      arrow->points[i].x = path[i].x;
+      arrow->points[i].y = path[i].y;
+    }
+  smooth (arrow);
+  return path_length (arrow);
+}
+
+/**
+ * sw_arrow_is_seen:
+ * @path: where the shown part goes
+ * @n_path: how many places, at most SW_ARROW_MAX
+ *
+ * Returns: whether so much moves on paper that it gets an arrow
+ */
+gboolean
+sw_arrow_is_seen (const SwSpot *path,
+                  int           n_path)
+{
+  SwArrow plain;
+
+  return follow (&plain, path, n_path) >= LEAST_PATH;
+}
+
 /**
  * sw_arrow_place:
  * @arrow: (out): the arrow; has no points when nothing moves on paper
@@ -224,7 +258,7 @@ sw_arrow_place (SwArrow        *arrow,
   static const double pushes[] = { 0.03, 0.05, 0.075, 0.11, 0.15, -0.05, -0.09 };
   static const double asides[] = { 0.035, -0.035, 0.06, -0.06, 0.09, -0.09, 0.13, -0.13, 0.18, -0.18, 0.23, -0.23 };
   static const double aheads[] = { 0.05, 0.09, 0.13, 0.17, -0.06, -0.10, -0.14 };
-  SwArrow plain = { .n_points = 0 };
+  SwArrow plain;
   SwArrow tried;
   double unit = MIN (1.0, LARGE_SCALE_PT / scale_pt);
   Search search = { .cost = G_MAXDOUBLE, .items = items, .moving = moving, .room = room };
@@ -234,16 +268,9 @@ sw_arrow_place (SwArrow        *arrow,
   double original;
   gboolean is_short;
 
-  *arrow = plain;
-  for (int i = 0; i < n_path && i < SW_ARROW_MAX; i++)
-    {
-      plain.points[i].x = path[i].x;
-      plain.points[i].y = path[i].y;
-      plain.n_points++;
-    }
-  smooth (&plain);
-  original = path_length (&plain);
-  if (plain.n_points < 2 || original < 0.004)
+  arrow->n_points = 0;
+  original = follow (&plain, path, n_path);
+  if (original < LEAST_PATH)
     return;
 
   is_short = original * scale_pt < SHORT_PT;

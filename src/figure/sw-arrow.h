@@ -63,6 +63,8 @@ typedef struct
   double back_head[3][2];
 } SwArrowShape;
 
+gboolean sw_arrow_is_seen (const SwSpot *path,
+                           int           n_path);
 void sw_arrow_place (SwArrow        *arrow,
                      const SwSpot   *path,
                      int             n_path,

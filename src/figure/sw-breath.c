@@ -55,13 +55,27 @@ find_flow (const SwFigure *figure,
 }
 
 /**
+ * sw_breath_is_shown:
+ * @panel: a picture
+ * @figure: its figure
+ *
+ * Returns: whether the picture's pose breathes in or out and its head is drawn
+ */
+gboolean
+sw_breath_is_shown (const SwPanel  *panel,
+                    const SwFigure *figure)
+{
+  return panel->solid->breath != SW_FIGURE_BREATH_NONE && (figure->drawn >> SW_PART_HEAD & 1) != 0;
+}
+
+/**
  * sw_breath_place:
  * @panel: a picture
  * @figure: its figure
  * @scale_pt: points for one stature
  * @breath: (out): the arrows
  *
- * Returns: whether the picture's pose breathes in or out and its head is drawn
+ * Returns: whether there are any
  */
 gboolean
 sw_breath_place (const SwPanel  *panel,
@@ -75,7 +89,7 @@ sw_breath_place (const SwPanel  *panel,
   SwSpot at;
   SwSpot out;
 
-  if (way == SW_FIGURE_BREATH_NONE || (figure->drawn >> SW_PART_HEAD & 1) == 0)
+  if (!sw_breath_is_shown (panel, figure))
     return FALSE;
 
   find_flow (figure, &panel->solid->body, way, &at, &out);

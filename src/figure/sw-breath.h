@@ -21,6 +21,8 @@ typedef struct
   double scale;
 } SwBreath;
 
+gboolean sw_breath_is_shown (const SwPanel  *panel,
+                             const SwFigure *figure);
 gboolean sw_breath_place (const SwPanel  *panel,
                           const SwFigure *figure,
                           double          scale_pt,

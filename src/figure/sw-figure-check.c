@@ -359,13 +359,9 @@ check_collisions (const SwFigure *self,
 }
 
 static int
-count_presses (SwFigure *self)
+count_presses (const SwFigure *self)
 {
-  const SwExtent room = { -G_MAXDOUBLE, -G_MAXDOUBLE, G_MAXDOUBLE, G_MAXDOUBLE };
-  SwPress presses[SW_FIGURE_MAX_SHOWN];
-
-  sw_figure_add_panels (self);
-  return sw_press_place (&self->panels[self->n_panels - 1], self, 100, &room, presses);
+  return sw_press_count (&self->panels[self->n_panels - 1], self);
 }
 
 /* A press towards the viewer has no arrow; the second view may show it. */

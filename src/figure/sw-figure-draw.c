@@ -222,8 +222,7 @@ find_shift (const SwCell   *cells,
   return FALSE;
 }
 
-/* Returns the signs drawn. */
-static SwFigureSigns
+static void
 draw_marks (const SwFigure *whole,
             const SwPanel  *panel,
             const SwArrows *arrows,
@@ -231,14 +230,12 @@ draw_marks (const SwFigure *whole,
             Box             box,
             Marks           marks)
 {
-  SwFigureSigns signs = 0;
   guint taken = 0;
   double x;
   double y;
 
   if (marks.number > 0)
     {
-      signs |= SW_FIGURE_SIGN_ORDER;
       /* Readers look for the order in one place; the pictures leave it free. */
       taken |= 1u;
       sw_mark_draw_number (paper->cr, box.left_pt + SW_MARK_NUMBER_PT / 2 + 1.0,
@@ -248,7 +245,6 @@ draw_marks (const SwFigure *whole,
     {
       taken |= 1u << find_corner (panel, arrows, paper, box, SW_MARK_HOLD_PT, 1, taken, &x, &y);
       sw_mark_draw_hold (paper->cr, x, y);
-      signs |= SW_FIGURE_SIGN_HOLD;
     }
   if (marks.sides)
     {
@@ -257,13 +253,10 @@ draw_marks (const SwFigure *whole,
       sw_sides_mark_get (&sides, whole);
       find_corner (panel, arrows, paper, box, SW_SIDES_MARK_PT, 1, taken, &x, &y);
       sw_sides_mark_draw (&sides, paper->cr, x, y);
-      if (sides.n > 0)
-        signs |= sides.n > 1 ? SW_FIGURE_SIGN_TURNS : SW_FIGURE_SIGN_LIMBS;
     }
-  return signs;
 }
 
-static SwFigureSigns
+static void
 draw_cell (const SwFigure *whole,
            cairo_t        *cr,
            SwCell          cell,
@@ -275,22 +268,21 @@ draw_cell (const SwFigure *whole,
   SwPaper paper = paper_for (&cell.panel->whole, cr, inner, scale_pt);
   SwExtent room = room_for (cell.figure, &paper, box);
   SwArrows arrows;
-  SwFigureSigns signs;
 
   cairo_save (cr);
   clip_to_frame (cell.figure, &paper, box);
-  signs = sw_panel_draw (cell.panel, cell.figure, &paper, &room, &arrows);
+  sw_panel_draw (cell.panel, cell.figure, &paper, &room, &arrows);
   cairo_restore (cr);
-  return signs | draw_marks (whole, cell.panel, &arrows, &paper, box, marks);
+  draw_marks (whole, cell.panel, &arrows, &paper, box, marks);
 }
 
 /* The second view in its ring, lower right in the picture's room. */
-static SwFigureSigns
-draw_ring (SwFigure      *self,
-           cairo_t       *cr,
-           const SwPanel *panel,
-           Box            box,
-           double         across_pt)
+static void
+draw_ring (const SwFigure *self,
+           cairo_t        *cr,
+           const SwPanel  *panel,
+           Box             box,
+           double          across_pt)
 {
   const SwFigureInset *what = &self->solver.content->inset;
   SwFigure *view = self->inset;
@@ -305,7 +297,6 @@ draw_ring (SwFigure      *self,
   double reach = RING_INSET * what->size / 2;
   SwExtent room = { middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach };
   SwArrows arrows;
-  SwFigureSigns signs;
 
   cairo_save (cr);
   cairo_new_sub_path (cr);
@@ -313,14 +304,13 @@ draw_ring (SwFigure      *self,
   sw_paper_tone (&paper, 1);
   cairo_fill_preserve (cr);
   cairo_clip (cr);
-  signs = sw_panel_draw (panel, view, &paper, &room, &arrows);
+  sw_panel_draw (panel, view, &paper, &room, &arrows);
   cairo_restore (cr);
   cairo_new_sub_path (cr);
   cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
   sw_paper_tone (&paper, SW_TONE_PROP_INK);
   cairo_set_line_width (cr, 1.1);
   cairo_stroke (cr);
-  return signs | SW_FIGURE_SIGN_RING;
 }
 
 static void
@@ -339,26 +329,23 @@ add_all_panels (SwFigure     *self,
  * @cr: where to draw; black on whatever is there, the caller's state is kept
  * @width_pt: of the box, whose upper left corner is the origin
  * @height_pt: of the box
- *
- * Returns: what it drew that has to be explained
  */
-SwFigureSigns
+void
 sw_figure_draw (SwFigure *self,
                 cairo_t  *cr,
                 double    width_pt,
                 double    height_pt)
 {
-  SwFigureSigns signs = 0;
   SwCell cells[SW_MAX_PANELS];
   SwLayout layout;
   double shift = 0;
   double top = 0;
   double zoom;
 
-  g_return_val_if_fail (SW_IS_FIGURE (self), 0);
+  g_return_if_fail (SW_IS_FIGURE (self));
 
-  if (width_pt < 8 || height_pt < 8)
-    return 0;
+  if (width_pt < SW_LAYOUT_LEAST_PT || height_pt < SW_LAYOUT_LEAST_PT)
+    return;
 
   zoom = sw_layout_get_zoom (width_pt, height_pt);
   width_pt /= zoom;
@@ -389,12 +376,11 @@ sw_figure_draw (SwFigure *self,
       gboolean last = i == layout.n - 1;
       Marks marks = { layout.n > 1 ? i + 1 : 0, self->solver.content->hold && last, last };
 
-      signs |= draw_cell (self, cr, cells[i], room, inner, layout.scale_pt, marks);
+      draw_cell (self, cr, cells[i], room, inner, layout.scale_pt, marks);
       if (layout.ring != SW_RING_NONE && self->n_parts == 0)
-        signs |= draw_ring (self, cr, layout.n == 1 ? &self->inset->overlay : &self->inset->panels[i], box, layout.ring_pt);
+        draw_ring (self, cr, layout.n == 1 ? &self->inset->overlay : &self->inset->panels[i], box, layout.ring_pt);
     }
   cairo_restore (cr);
-  return signs;
 }
 
 /* The picture of a moment: the pose there, or the step it belongs to. */
@@ -445,7 +431,7 @@ sw_figure_draw_at (SwFigure *self,
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
-  if (width_pt < 8 || height_pt < 8)
+  if (width_pt < SW_LAYOUT_LEAST_PT || height_pt < SW_LAYOUT_LEAST_PT)
     return;
 
   zoom = sw_layout_get_zoom (width_pt, height_pt);

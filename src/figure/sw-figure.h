@@ -33,10 +33,13 @@ SwFigure *sw_figure_new (SwFigureSpec  *spec,
 void sw_figure_measure (SwFigure *self,
                         double    width_pt,
                         double   *height_pt);
-SwFigureSigns sw_figure_draw (SwFigure *self,
-                              cairo_t  *cr,
-                              double    width_pt,
-                              double    height_pt);
+SwFigureSigns sw_figure_get_signs (SwFigure *self,
+                                   double    width_pt,
+                                   double    height_pt);
+void sw_figure_draw (SwFigure *self,
+                     cairo_t  *cr,
+                     double    width_pt,
+                     double    height_pt);
 void sw_figure_draw_at (SwFigure *self,
                         cairo_t  *cr,
                         double    width_pt,

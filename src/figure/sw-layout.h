@@ -7,6 +7,8 @@ G_BEGIN_DECLS
 
 #define SW_LAYOUT_MARGIN_PT 3.0
 #define SW_LAYOUT_GAP_PT 5.0
+/* Nothing is drawn into a smaller box. */
+#define SW_LAYOUT_LEAST_PT 8.0
 
 /**
  * SwRing:

@@ -261,8 +261,123 @@ sw_panel_add_items (SwPanel        *panel,
   sw_motifs_hide_scraps (&panel->items);
 }
 
-/* Returns whether there are any. */
+/**
+ * Way:
+ * @places: where what is shown goes
+ * @n: how many places
+ * @about: what it turns about, where @turns
+ * @moving: set of #SwPart bits that move with it
+ * @loop: whether it goes round
+ * @back: whether it leads back, too
+ *
+ * What an arrow follows.
+ */
+typedef struct
+{
+  SwSpot places[SW_N_FRAMES];
+  int n;
+  gboolean turns;
+  SwSpot about;
+  guint moving;
+  gboolean loop;
+  gboolean back;
+} Way;
+
+/* A ball's flight is what a throw is about: its arrow stands for those of the hands. */
 static gboolean
+find_flight (const SwPanel  *panel,
+             const SwFigure *figure,
+             Way            *way)
+{
+  SwThrow flight;
+
+  if (!sw_throw_get (&figure->solver, panel->solid, &flight))
+    return FALSE;
+
+  *way = (Way){ .n = SW_THROW_PLACES,
+                .moving = panel->moving,
+                .back = figure->solver.content->motion != SW_FIGURE_MOTION_ONE_WAY };
+  sw_throw_get_path (&flight, &figure->camera, way->places);
+  return TRUE;
+}
+
+/* From a picture with another base only the height can be reckoned: the chest came up, or went down. */
+static gboolean
+find_rise (const SwPanel  *panel,
+           const SwFigure *figure,
+           Way            *way)
+{
+  const SwBody *body = &panel->solid->body;
+  SwSpot at = sw_see (&figure->camera, sw_place (body->pieces[SW_PIECE_RIBCAGE], sw_vector (BEFORE_CHEST, 0, 0.06)));
+  double by = CLAMP (figure->rises, -MOST_RISE, MOST_RISE);
+
+  if (panel != &figure->panels[0] || fabs (by) < LEAST_RISE || figure->camera.up.z < UPRIGHT
+      || figure->solver.content->shown[0] != SW_FIGURE_MARK_NONE)
+    return FALSE;
+
+  *way = (Way){ .n = STEP_FRAMES, .moving = ~0u };
+  for (int i = 0; i < STEP_FRAMES; i++)
+    way->places[i] = (SwSpot){ at.x, at.y - by * (1 - (double) i / (STEP_FRAMES - 1)), 0 };
+  return TRUE;
+}
+
+/* Returns how many there are. */
+static int
+find_ways (const SwPanel  *panel,
+           const SwFigure *figure,
+           Way             ways[SW_FIGURE_MAX_SHOWN])
+{
+  const SwFigureContent *content = figure->solver.content;
+  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
+  gboolean loop = content->motion == SW_FIGURE_MOTION_CIRCLE;
+  int n;
+
+  if (content->motion == SW_FIGURE_MOTION_PRESS)
+    return 0;
+  if (find_flight (panel, figure, &ways[0]))
+    return 1;
+  if (panel->to_phase <= panel->from_phase)
+    return find_rise (panel, figure, &ways[0]) ? 1 : 0;
+
+  n = sw_figure_get_shown (figure, panel->from_phase, panel->to_phase, shown);
+  for (int i = 0; i < n; i++)
+    {
+      ways[i] = (Way){ .turns = content->about != SW_FIGURE_MARK_NONE,
+                       .moving = panel->moving,
+                       .loop = loop,
+                       .back = loop ? content->both_ways : content->motion == SW_FIGURE_MOTION_THERE_AND_BACK };
+      if (ways[i].turns)
+        ways[i].about = sw_see (&figure->camera, sw_body_get_mark (&panel->solid->body, content->about));
+      ways[i].n = sw_figure_get_path (figure, shown[i], panel->from_phase, panel->to_phase, ways[i].places);
+    }
+  return n;
+}
+
+static void
+draw_arrows (const SwPanel  *panel,
+             const SwFigure *figure,
+             const SwPaper  *paper,
+             const SwExtent *room,
+             SwArrows       *arrows)
+{
+  Way ways[SW_FIGURE_MAX_SHOWN];
+
+  arrows->n_arrows = find_ways (panel, figure, ways);
+  for (int i = 0; i < arrows->n_arrows; i++)
+    {
+      SwArrow *arrow = &arrows->arrows[i];
+
+      if (ways[i].loop)
+        sw_arrow_place_loop (arrow, ways[i].places, ways[i].n);
+      else
+        sw_arrow_place (arrow, ways[i].places, ways[i].n, ways[i].turns ? &ways[i].about : NULL, &panel->items,
+                        ways[i].moving, paper->scale_pt, room);
+      arrow->back = ways[i].back;
+      sw_arrow_draw (paper, arrow);
+    }
+}
+
+static void
 draw_presses (const SwPanel  *panel,
               const SwFigure *figure,
               const SwPaper  *paper,
@@ -273,116 +388,47 @@ draw_presses (const SwPanel  *panel,
 
   for (int i = 0; i < n; i++)
     sw_press_draw (paper, &presses[i]);
-  return n > 0;
 }
 
-/* What the arrows that were drawn ask to be told. */
-static SwFigureSigns
-find_arrow_signs (const SwArrows *arrows)
+static gboolean
+shows_start (const SwPanel *panel)
 {
-  SwFigureSigns signs = 0;
+  for (int i = 0; i < panel->items.n_items; i++)
+    {
+      const SwMotif *item = &panel->items.items[i];
 
-  for (int i = 0; i < arrows->n_arrows; i++)
-    if (arrows->arrows[i].n_points >= 2)
-      signs |= SW_FIGURE_SIGN_ARROW | (arrows->arrows[i].back ? SW_FIGURE_SIGN_BACK : 0);
+      if (item->part >= 0 && item->style == SW_INK_START && !item->hidden)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/**
+ * sw_panel_get_signs:
+ * @panel: a panel
+ * @figure: its figure
+ *
+ * Returns: what the picture shows that has to be explained
+ */
+SwFigureSigns
+sw_panel_get_signs (const SwPanel  *panel,
+                    const SwFigure *figure)
+{
+  Way ways[SW_FIGURE_MAX_SHOWN];
+  int n_ways = find_ways (panel, figure, ways);
+  SwFigureSigns signs = figure->solver.content->n_works > 0 ? SW_FIGURE_SIGN_WORKS : 0;
+
+  if (shows_start (panel))
+    signs |= SW_FIGURE_SIGN_START;
+  if (sw_breath_is_shown (panel, figure))
+    signs |= SW_FIGURE_SIGN_BREATH;
+  if (sw_press_count (panel, figure) > 0)
+    signs |= SW_FIGURE_SIGN_PRESS;
+  for (int i = 0; i < n_ways; i++)
+    if (ways[i].loop || sw_arrow_is_seen (ways[i].places, ways[i].n))
+      signs |= SW_FIGURE_SIGN_ARROW | (ways[i].back ? SW_FIGURE_SIGN_BACK : 0);
 
   return signs;
-}
-
-static void
-draw_arrow (const SwPaper *paper,
-            const SwArrow *arrow,
-            SwArrows      *arrows)
-{
-  sw_arrow_draw (paper, arrow);
-  if (arrows->n_arrows < SW_MAX_ARROWS)
-    arrows->arrows[arrows->n_arrows++] = *arrow;
-}
-
-/* A ball's flight is what a throw is about: its arrow stands for those of the hands. */
-static gboolean
-draw_flight (const SwPanel  *panel,
-             const SwFigure *figure,
-             const SwPaper  *paper,
-             const SwExtent *room,
-             SwArrows       *arrows)
-{
-  SwSpot path[SW_THROW_PLACES];
-  SwThrow flight;
-  SwArrow arrow;
-
-  if (!sw_throw_get (&figure->solver, panel->solid, &flight))
-    return FALSE;
-
-  sw_throw_get_path (&flight, &figure->camera, path);
-  sw_arrow_place (&arrow, path, SW_THROW_PLACES, NULL, &panel->items, panel->moving, paper->scale_pt, room);
-  arrow.back = figure->solver.content->motion != SW_FIGURE_MOTION_ONE_WAY;
-  draw_arrow (paper, &arrow, arrows);
-  return TRUE;
-}
-
-/* From a picture with another base only the height can be reckoned: the chest came up, or went down. */
-static void
-draw_rise (const SwFigure *figure,
-           const SwPanel  *panel,
-           const SwPaper  *paper,
-           const SwExtent *room,
-           SwArrows       *arrows)
-{
-  const SwBody *body = &panel->solid->body;
-  SwSpot at = sw_see (&figure->camera, sw_place (body->pieces[SW_PIECE_RIBCAGE], sw_vector (BEFORE_CHEST, 0, 0.06)));
-  double by = CLAMP (figure->rises, -MOST_RISE, MOST_RISE);
-  SwSpot path[STEP_FRAMES];
-  SwArrow arrow;
-
-  if (panel != &figure->panels[0] || fabs (by) < LEAST_RISE || figure->camera.up.z < UPRIGHT
-      || figure->solver.content->shown[0] != SW_FIGURE_MARK_NONE)
-    return;
-
-  for (int i = 0; i < STEP_FRAMES; i++)
-    path[i] = (SwSpot){ at.x, at.y - by * (1 - (double) i / (STEP_FRAMES - 1)), 0 };
-  sw_arrow_place (&arrow, path, STEP_FRAMES, NULL, &panel->items, ~0u, paper->scale_pt, room);
-  draw_arrow (paper, &arrow, arrows);
-}
-
-static void
-draw_arrows (const SwPanel  *panel,
-             const SwFigure *figure,
-             const SwPaper  *paper,
-             const SwExtent *room,
-             SwArrows       *arrows)
-{
-  const SwFigureContent *content = figure->solver.content;
-  SwFigureMark shown[SW_FIGURE_MAX_SHOWN];
-  int n = sw_figure_get_shown (figure, panel->from_phase, panel->to_phase, shown);
-
-  if (panel->to_phase <= panel->from_phase)
-    {
-      draw_rise (figure, panel, paper, room, arrows);
-      return;
-    }
-
-  for (int i = 0; i < n; i++)
-    {
-      SwSpot path[SW_N_FRAMES];
-      int n_path = sw_figure_get_path (figure, shown[i], panel->from_phase, panel->to_phase, path);
-      SwArrow arrow;
-
-      if (content->motion == SW_FIGURE_MOTION_CIRCLE)
-        {
-          sw_arrow_place_loop (&arrow, path, n_path);
-          arrow.back = content->both_ways;
-        }
-      else
-        {
-          SwSpot about = sw_see (&figure->camera, sw_body_get_mark (&panel->solid->body, content->about));
-
-          sw_arrow_place (&arrow, path, n_path, content->about != SW_FIGURE_MARK_NONE ? &about : NULL, &panel->items,
-                          panel->moving, paper->scale_pt, room);
-          arrow.back = content->motion == SW_FIGURE_MOTION_THERE_AND_BACK;
-        }
-      draw_arrow (paper, &arrow, arrows);
-    }
 }
 
 /**
@@ -392,10 +438,8 @@ draw_arrows (const SwPanel  *panel,
  * @paper: where to draw
  * @room: what the arrow must not leave, parts of stature
  * @arrows: (out): the arrows it drew; those that press against something are not among them
- *
- * Returns: what it drew
  */
-SwFigureSigns
+void
 sw_panel_draw (const SwPanel  *panel,
                const SwFigure *figure,
                const SwPaper  *paper,
@@ -403,10 +447,8 @@ sw_panel_draw (const SwPanel  *panel,
                SwArrows       *arrows)
 {
   const SwFigureContent *content = figure->solver.content;
-  SwFigureSigns signs = content->n_works > 0 ? SW_FIGURE_SIGN_WORKS : 0;
   SwBreath breath;
 
-  arrows->n_arrows = 0;
   if (!figure->fine || sw_close_shows_furniture (figure))
     sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
                           figure->above, figure->below);
@@ -424,22 +466,11 @@ sw_panel_draw (const SwPanel  *panel,
           sw_prop_draw_item (paper, item);
           continue;
         }
-      if (item->style == SW_INK_START)
-        signs |= SW_FIGURE_SIGN_START;
       sw_body_draw_item (paper, &panel->items, i, &figure->camera, content->works, content->n_works,
                          &figure->furniture);
     }
   if (sw_breath_place (panel, figure, paper->scale_pt, &breath))
-    {
-      sw_breath_draw (paper, &breath);
-      signs |= SW_FIGURE_SIGN_BREATH;
-    }
-  if (content->motion != SW_FIGURE_MOTION_PRESS)
-    {
-      if (!draw_flight (panel, figure, paper, room, arrows))
-        draw_arrows (panel, figure, paper, room, arrows);
-    }
-  else if (draw_presses (panel, figure, paper, room))
-    signs |= SW_FIGURE_SIGN_PRESS;
-  return signs | find_arrow_signs (arrows);
+    sw_breath_draw (paper, &breath);
+  draw_arrows (panel, figure, paper, room, arrows);
+  draw_presses (panel, figure, paper, room);
 }

@@ -196,26 +196,14 @@ search (const Push     *pushes,
       }
 }
 
-/**
- * sw_press_place:
- * @panel: a picture with its items
- * @figure: its figure
- * @scale_pt: points for one stature
- * @room: what they should not leave
- * @presses: (out): the arrows
- *
- * Returns: how many there are: none unless the figure presses and this is its last picture
- */
-int
-sw_press_place (const SwPanel  *panel,
-                const SwFigure *figure,
-                double          scale_pt,
-                const SwExtent *room,
-                SwPress         presses[SW_FIGURE_MAX_SHOWN])
+/* Returns how many there are: none unless the figure presses and this is its last picture. */
+static int
+find_pushes (const SwPanel  *panel,
+             const SwFigure *figure,
+             Push            pushes[SW_FIGURE_MAX_SHOWN])
 {
   const SwFigureContent *content = figure->solver.content;
   const SwBody *body = &panel->solid->body;
-  Push pushes[SW_FIGURE_MAX_SHOWN];
   int n = 0;
 
   if (content->motion != SW_FIGURE_MOTION_PRESS || panel->solid != &figure->solver.keys[figure->solver.n_keys - 1])
@@ -237,8 +225,47 @@ sw_press_place (const SwPanel  *panel,
       pushes[n].way = (SwSpot){ way.x / seen, way.y / seen, 0 };
       n++;
     }
+  return n;
+}
+
+/**
+ * sw_press_count:
+ * @panel: a picture
+ * @figure: its figure
+ *
+ * Returns: how many such arrows the picture has
+ */
+int
+sw_press_count (const SwPanel  *panel,
+                const SwFigure *figure)
+{
+  Push pushes[SW_FIGURE_MAX_SHOWN];
+
+  return find_pushes (panel, figure, pushes);
+}
+
+/**
+ * sw_press_place:
+ * @panel: a picture with its items
+ * @figure: its figure
+ * @scale_pt: points for one stature
+ * @room: what they should not leave
+ * @presses: (out): the arrows
+ *
+ * Returns: how many there are: none unless the figure presses and this is its last picture
+ */
+int
+sw_press_place (const SwPanel  *panel,
+                const SwFigure *figure,
+                double          scale_pt,
+                const SwExtent *room,
+                SwPress         presses[SW_FIGURE_MAX_SHOWN])
+{
+  Push pushes[SW_FIGURE_MAX_SHOWN];
+  int n = find_pushes (panel, figure, pushes);
+
   if (n > 0)
-    search (pushes, n, content->mirrored ? -1.0 : 1.0, &panel->items, scale_pt, room, presses);
+    search (pushes, n, figure->solver.content->mirrored ? -1.0 : 1.0, &panel->items, scale_pt, room, presses);
   return n;
 }
 

@@ -20,6 +20,8 @@ typedef struct
   SwSpot bar[2];
 } SwPress;
 
+int sw_press_count (const SwPanel  *panel,
+                    const SwFigure *figure);
 int sw_press_place (const SwPanel  *panel,
                     const SwFigure *figure,
                     double          scale_pt,

@@ -142,63 +142,35 @@ is_mirrored (SwSide     worked,
   return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
 }
 
-/* What the picture shows that has to be explained, at the sizes of the pages. Numbers may depend on the size. */
-static SwFigureSigns
-find_signs (SwComposer *self,
-            SwFigure   *figure)
-{
-  const double widths_pt[] = { self->style.figure_width_pt, self->style.large_figure_width_pt };
-  cairo_surface_t *nowhere = cairo_image_surface_create (CAIRO_FORMAT_A8, 1, 1);
-  cairo_t *cr = cairo_create (nowhere);
-  SwFigureSigns signs = 0;
-
-  for (guint i = 0; i < G_N_ELEMENTS (widths_pt); i++)
-    {
-      double height_pt;
-
-      sw_figure_measure (figure, widths_pt[i], &height_pt);
-      signs |= sw_figure_draw (figure, cr, widths_pt[i], height_pt);
-    }
-  cairo_destroy (cr);
-  cairo_surface_destroy (nowhere);
-  return signs;
-}
-
 /**
  * sw_compose_picture:
  * @item: an exercise
- * @signs: (out): what its picture shows that has to be explained
  * @error: return location for an error of figures
  *
  * Returns: (transfer none) (nullable): its picture; %NULL with an error when that cannot be solved, without one when
  *   there is none
  */
 SwFigure *
-sw_compose_picture (SwComposer     *self,
-                    SwItem         *item,
-                    SwFigureSigns  *signs,
-                    GError        **error)
+sw_compose_picture (SwComposer  *self,
+                    SwItem      *item,
+                    GError     **error)
 {
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (item));
   g_autoptr (SwFigure) solved = NULL;
   gboolean mirrored;
   SwFigure *figure;
 
-  *signs = 0;
   if (spec == NULL)
     return NULL;
 
   mirrored = is_mirrored (sw_item_get_dose (item)->side, find_drawn_side (spec));
-  figure = sw_measured_get_figure (self->measured, spec, mirrored, signs);
+  figure = sw_measured_get_figure (self->measured, spec, mirrored);
   if (figure != NULL)
     return figure;
 
   solved = sw_figure_new (spec, mirrored, error);
-  if (solved == NULL)
-    return NULL;
-
-  *signs = find_signs (self, solved);
-  sw_measured_add_figure (self->measured, spec, mirrored, solved, *signs);
+  if (solved != NULL)
+    sw_measured_add_figure (self->measured, spec, mirrored, solved);
   return solved;
 }
 
@@ -215,11 +187,10 @@ sw_telling_load_figure (SwTelling  *telling,
 {
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (telling->item));
   g_autoptr (GError) cause = NULL;
-  SwFigureSigns signs;
 
   if (spec != NULL)
     telling->drawn = find_drawn_side (spec);
-  telling->figure = sw_compose_picture (telling->composer, telling->item, &signs, &cause);
+  telling->figure = sw_compose_picture (telling->composer, telling->item, &cause);
   if (cause == NULL)
     return TRUE;
 

@@ -153,6 +153,24 @@ sw_compose_pain_guide (SwComposer  *self,
   sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);
 }
 
+/* What the picture shows that has to be explained, at the sizes of the pages. Numbers may depend on the size. */
+static SwFigureSigns
+find_signs (SwComposer *self,
+            SwFigure   *figure)
+{
+  const double widths_pt[] = { self->style.figure_width_pt, self->style.large_figure_width_pt };
+  SwFigureSigns signs = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (widths_pt); i++)
+    {
+      double height_pt;
+
+      sw_figure_measure (figure, widths_pt[i], &height_pt);
+      signs |= sw_figure_get_signs (figure, widths_pt[i], height_pt);
+    }
+  return signs;
+}
+
 /* What the programme's pictures show. Whoever tells the exercise reports a picture that cannot be drawn. */
 static SwFigureSigns
 collect_signs (SwComposer  *self,
@@ -168,10 +186,10 @@ collect_signs (SwComposer  *self,
 
       for (guint k = 0; k < items->len; k++)
         {
-          SwFigureSigns signs;
+          SwFigure *figure = sw_compose_picture (self, items->pdata[k], NULL);
 
-          sw_compose_picture (self, items->pdata[k], &signs, NULL);
-          all |= signs;
+          if (figure != NULL)
+            all |= find_signs (self, figure);
         }
     }
   return all;

@@ -70,10 +70,9 @@ void sw_compose_pain_guide (SwComposer  *composer,
                             SwProgramme *programme);
 void sw_compose_key (SwComposer  *composer,
                      SwProgramme *programme);
-SwFigure *sw_compose_picture (SwComposer     *composer,
-                              SwItem         *item,
-                              SwFigureSigns  *signs,
-                              GError        **error);
+SwFigure *sw_compose_picture (SwComposer  *composer,
+                              SwItem      *item,
+                              GError     **error);
 void sw_compose_glance (SwComposer  *composer,
                         SwProgramme *programme);
 gboolean sw_compose_sessions (SwComposer   *composer,

@@ -37,7 +37,6 @@ typedef struct
   SwFigureSpec *spec;
   gboolean mirrored;
   SwFigure *figure;
-  SwFigureSigns signs;
 } Solved;
 
 static Text *
@@ -60,14 +59,13 @@ text_free (gpointer data)
 }
 
 static Solved *
-solved_new (SwFigureSpec  *spec,
-            gboolean       mirrored,
-            SwFigure      *figure,
-            SwFigureSigns  signs)
+solved_new (SwFigureSpec *spec,
+            gboolean      mirrored,
+            SwFigure     *figure)
 {
   Solved *solved = g_new (Solved, 1);
 
-  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure), signs };
+  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure) };
   return solved;
 }
 
@@ -168,7 +166,7 @@ sw_measured_copy (SwMeasured *self)
     {
       const Solved *solved = key;
 
-      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure, solved->signs));
+      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure));
     }
 
   return copy;
@@ -376,43 +374,34 @@ find_solved (const SwMeasured *self,
  * sw_measured_get_figure:
  * @spec: how the figure is to be drawn
  * @mirrored: whether the other side works
- * @signs: (out): what it shows that has to be explained
  *
  * Returns: (transfer none) (nullable): the solved figure
  */
 SwFigure *
-sw_measured_get_figure (SwMeasured    *self,
-                        SwFigureSpec  *spec,
-                        gboolean       mirrored,
-                        SwFigureSigns *signs)
+sw_measured_get_figure (SwMeasured   *self,
+                        SwFigureSpec *spec,
+                        gboolean      mirrored)
 {
   const Solved *solved = find_solved (self, spec, mirrored);
 
-  *signs = 0;
   if (solved == NULL && self->before != NULL)
     {
       solved = find_solved (self->before, spec, mirrored);
       if (solved != NULL)
-        sw_measured_add_figure (self, spec, mirrored, solved->figure, solved->signs);
+        sw_measured_add_figure (self, spec, mirrored, solved->figure);
     }
-  if (solved == NULL)
-    return NULL;
-
-  *signs = solved->signs;
-  return solved->figure;
+  return solved != NULL ? solved->figure : NULL;
 }
 
 /**
  * sw_measured_add_figure:
  * @figure: the solved figure
- * @signs: what it shows
  */
 void
-sw_measured_add_figure (SwMeasured    *self,
-                        SwFigureSpec  *spec,
-                        gboolean       mirrored,
-                        SwFigure      *figure,
-                        SwFigureSigns  signs)
+sw_measured_add_figure (SwMeasured   *self,
+                        SwFigureSpec *spec,
+                        gboolean      mirrored,
+                        SwFigure     *figure)
 {
-  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure, signs));
+  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure));
 }

@@ -41,14 +41,12 @@ SwRuler *sw_measured_get_ruler (SwMeasured *self,
 void sw_measured_add_ruler (SwMeasured *self,
                             char       *key,
                             SwRuler    *ruler);
-SwFigure *sw_measured_get_figure (SwMeasured    *self,
-                                  SwFigureSpec  *spec,
-                                  gboolean       mirrored,
-                                  SwFigureSigns *signs);
-void sw_measured_add_figure (SwMeasured    *self,
-                             SwFigureSpec  *spec,
-                             gboolean       mirrored,
-                             SwFigure      *figure,
-                             SwFigureSigns  signs);
+SwFigure *sw_measured_get_figure (SwMeasured   *self,
+                                  SwFigureSpec *spec,
+                                  gboolean      mirrored);
+void sw_measured_add_figure (SwMeasured   *self,
+                             SwFigureSpec *spec,
+                             gboolean      mirrored,
+                             SwFigure     *figure);
 
 G_END_DECLS

@@ -364,6 +364,46 @@ test_rise (void)
   g_assert_cmpfloat (figure->parts[3]->rises, >, 0.1);
 }
 
+/* What has to be explained is known without drawing: no more than the picture has, and nothing of what it has not. */
+static void
+test_signs (void)
+{
+  static const char *const raises = "<pose base='standing'/><pose><shoulder side='right' raise='80'/></pose>";
+  static const struct
+  {
+    const char *start; /* the poses; NULL for those of an arm that is raised */
+    const char *rest;
+    SwFigureSigns signs;
+  } rows[] = {
+    { "<pose base='standing'/>", "<motion kind='still'/>", 0 },
+    { "<pose base='sitting' breath='in'/>", "", SW_FIGURE_SIGN_BREATH },
+    { "<pose base='sitting'/>", "<motion kind='press' show='head' toward='back'/><view turn='-80' tilt='0'/>",
+      SW_FIGURE_SIGN_PRESS },
+    { NULL, "<motion kind='one-way' sides='none'/>", SW_FIGURE_SIGN_START | SW_FIGURE_SIGN_ARROW },
+    { NULL, "<motion kind='there-and-back' sides='none'/>",
+      SW_FIGURE_SIGN_START | SW_FIGURE_SIGN_ARROW | SW_FIGURE_SIGN_BACK },
+    { NULL, "<motion kind='one-way' sides='one' hold='yes'/>",
+      SW_FIGURE_SIGN_START | SW_FIGURE_SIGN_ARROW | SW_FIGURE_SIGN_LIMBS | SW_FIGURE_SIGN_HOLD },
+    { NULL, "<motion kind='one-way' sides='alternate'/><works area='shoulder' side='right'/>",
+      SW_FIGURE_SIGN_START | SW_FIGURE_SIGN_ARROW | SW_FIGURE_SIGN_TURNS | SW_FIGURE_SIGN_WORKS },
+    { NULL, "<motion kind='one-way' sides='none'/><view layout='side-by-side'/>",
+      SW_FIGURE_SIGN_ORDER | SW_FIGURE_SIGN_ARROW },
+    { NULL, "<motion kind='one-way' sides='none'/><view layout='single'/>"
+            "<inset around='right-hand' turn='0' tilt='0' size='0.4'/>",
+      SW_FIGURE_SIGN_START | SW_FIGURE_SIGN_ARROW | SW_FIGURE_SIGN_RING },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *xml = g_strconcat (rows[i].start != NULL ? rows[i].start : raises, rows[i].rest, NULL);
+      g_autoptr (SwFigureSpec) spec = test_case_parse (xml);
+      g_autoptr (SwFigure) figure = sw_figure_new (spec, FALSE, NULL);
+
+      g_assert_cmpuint (sw_figure_get_signs (figure, 130, 120), ==, rows[i].signs);
+      g_assert_cmpuint (sw_figure_get_signs (figure, 130, 7), ==, 0);
+    }
+}
+
 int
 main (int    argc,
       char **argv)
@@ -379,5 +419,6 @@ main (int    argc,
   g_test_add_func ("/marks/throw", test_throw);
   g_test_add_func ("/marks/sides-limbs", test_sides_limbs);
   g_test_add_func ("/marks/rise", test_rise);
+  g_test_add_func ("/marks/signs", test_signs);
   return g_test_run ();
 }
