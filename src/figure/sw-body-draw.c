@@ -83,16 +83,17 @@ add_outlines (const SwPaper *paper,
 {
   for (int i = 0; i < item->n_outlines; i++)
     {
-      const SwOutline *outline = &item->outlines[i];
+      SwOutline *outline = &item->outlines[i];
+      const SwCurve *curve = sw_outline_get_curve (outline);
       SwCurve runs[MAX_SKIPS];
       int n;
 
       if (!meets_skip (outline, skips))
         {
-          sw_paper_curve (paper, &outline->curve);
+          sw_paper_curve (paper, curve);
           continue;
         }
-      n = sw_curve_keep (&outline->curve, item->body->fine ? STEP_FINE : STEP, is_kept, skips, runs, MAX_SKIPS);
+      n = sw_curve_keep (curve, item->body->fine ? STEP_FINE : STEP, is_kept, skips, runs, MAX_SKIPS);
       for (int k = 0; k < n; k++)
         sw_paper_curve (paper, &runs[k]);
     }
@@ -104,7 +105,7 @@ fill_outlines (const SwPaper *paper,
                double         tone)
 {
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_area (paper, &item->outlines[i].curve);
+    sw_paper_area (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, tone);
   cairo_fill (paper->cr);
 }
@@ -186,7 +187,7 @@ draw_skin (const SwPaper  *paper,
     {
       Half below = { sw_see (camera, sw_place (item->body->pieces[ring.piece], ring.centre)), bx / seen, by / seen };
 
-      if (sw_curve_keep (&item->outlines[0].curve, STEP, is_beyond, &below, &skin, 1) > 0)
+      if (sw_curve_keep (sw_outline_get_curve (&item->outlines[0]), STEP, is_beyond, &below, &skin, 1) > 0)
         sw_paper_area (paper, &skin);
       sw_paper_tone (paper, skin_of (item->style));
       cairo_fill (paper->cr);

@@ -85,7 +85,10 @@ append (SwMotifs *self)
 void
 sw_motif_clear (SwMotif *self)
 {
+  for (int i = 0; i < self->n_outlines; i++)
+    sw_outline_clear (&self->outlines[i]);
   g_clear_pointer (&self->outlines, g_free);
+  self->n_outlines = 0;
   g_clear_pointer (&self->eggs, g_free);
   g_clear_pointer (&self->line, g_free);
   g_clear_pointer (&self->seams, g_free);

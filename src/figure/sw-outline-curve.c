@@ -54,43 +54,80 @@ is_near_bridge (const SwOutlineNodes *self,
   return FALSE;
 }
 
-/* Notes how far the bend leaves the outline where node @i is, and on the way to the next node near a straight line: a bend
- * may still be straight there where the outline no longer is. */
-static void
-note_deviation (const SwOutlineNodes *self,
-                const double          bend[8],
-                int                   from,
-                int                   i,
-                int                   to,
-                double               *least,
-                double               *most)
+/* How far a bend leaves the outline, inwards below 0. */
+typedef struct
 {
-  const SwOutlineNode *node = node_at (self, i);
-  const SwOutlineNode *next = node_at (self, i + 1);
+  double least;
+  double most;
+} Deviation;
 
-  if (i > from)
+static void
+note (Deviation *self,
+      double     off)
+{
+  self->least = MIN (self->least, off);
+  self->most = MAX (self->most, off);
+}
+
+/* Notes how far the bend leaves the outline where the node is. */
+static void
+note_node (Deviation           *self,
+           const double         bend[8],
+           const SwOutlineNode *node)
+{
+  note (self, bend_reach (bend, node->out_x, node->out_y) - (node->x * node->out_x + node->y * node->out_y));
+  if (node->out_turn > node->in_turn)
+    note (self, bend_reach (bend, node->in_x, node->in_y) - (node->x * node->in_x + node->y * node->in_y));
+}
+
+/* The same on the way from a node to the next. */
+static void
+note_between (Deviation           *self,
+              const double         bend[8],
+              const SwOutlineNode *node,
+              const SwOutlineNode *next)
+{
+  double x = node->out_x + next->in_x;
+  double y = node->out_y + next->in_y;
+  double length = sqrt (x * x + y * y);
+
+  note (self, (bend_reach (bend, x, y) - MAX (node->x * x + node->y * y, next->x * x + next->y * y)) / length);
+}
+
+/* Whether the bend leaves the outline nowhere by more than the tolerance, were it moved by as much as is best. Near a
+ * straight line it is looked at between the nodes, too: a bend may still be straight there where the outline no longer
+ * is. */
+static gboolean
+follows (const SwOutlineNodes *self,
+         const double          bend[8],
+         int                   from,
+         int                   to,
+         Deviation            *deviation)
+{
+  gboolean any_bridge = node_at (self, from)->to_bridge < to - from;
+
+  for (int i = from; i < to && deviation->most - deviation->least <= 2 * self->tolerance; i++)
     {
-      double off = bend_reach (bend, node->out_x, node->out_y) - (node->x * node->out_x + node->y * node->out_y);
-
-      *least = MIN (*least, off);
-      *most = MAX (*most, off);
-      if (node->out_turn > node->in_turn)
-        {
-          off = bend_reach (bend, node->in_x, node->in_y) - (node->x * node->in_x + node->y * node->in_y);
-          *least = MIN (*least, off);
-          *most = MAX (*most, off);
-        }
+      if (i > from)
+        note_node (deviation, bend, node_at (self, i));
+      if (any_bridge && is_near_bridge (self, from, i, to))
+        note_between (deviation, bend, node_at (self, i), node_at (self, i + 1));
     }
-  if (is_near_bridge (self, from, i, to))
-    {
-      double x = node->out_x + next->in_x;
-      double y = node->out_y + next->in_y;
-      double length = sqrt (x * x + y * y);
-      double off = (bend_reach (bend, x, y) - MAX (node->x * x + node->y * y, next->x * x + next->y * y)) / length;
+  return deviation->most - deviation->least <= 2 * self->tolerance;
+}
 
-      *least = MIN (*least, off);
-      *most = MAX (*most, off);
-    }
+/* The same of three nodes only: most bends that go too far are found out there. */
+static gboolean
+follows_roughly (const SwOutlineNodes *self,
+                 const double          bend[8],
+                 int                   from,
+                 int                   to,
+                 Deviation            *deviation)
+{
+  for (int quarter = 1; quarter < 4; quarter++)
+    if (quarter * (to - from) / 4 > 0)
+      note_node (deviation, bend, node_at (self, from + quarter * (to - from) / 4));
+  return deviation->most - deviation->least <= 2 * self->tolerance;
 }
 
 /* Lays a cubic from node @from to node @to that has the outline's directions at both ends and its height above the chord,
@@ -123,11 +160,10 @@ find_bend (const SwOutlineNodes *self,
 
   height = sw_outline_nodes_get_reach (self, facing_x, facing_y)
            - ((a->x + b->x) * facing_x + (a->y + b->y) * facing_y) / 2;
-  for (int attempt = 0; attempt < 2; attempt++)
+  for (int attempt = 0; attempt < 3; attempt++)
     {
       double k = 4.0 / 3.0 * (height + moved) / slope;
-      double least = moved;
-      double most = moved;
+      Deviation deviation = { moved, moved };
 
       if (k <= 0 || k * corner > 1)
         return FALSE;
@@ -139,15 +175,11 @@ find_bend (const SwOutlineNodes *self,
       bend[5] = b->y - k * q * b->in_x;
       bend[6] = b->x;
       bend[7] = b->y;
-      for (int i = from; i < to; i++)
-        {
-          note_deviation (self, bend, from, i, to, &least, &most);
-          if (most - least > 2 * self->tolerance)
-            return FALSE;
-        }
-      if (most <= self->tolerance && least >= -self->tolerance)
+      if (!(attempt == 0 ? follows_roughly : follows) (self, bend, from, to, &deviation))
+        return FALSE;
+      if (attempt > 0 && deviation.most <= self->tolerance && deviation.least >= -self->tolerance)
         return TRUE;
-      moved = -(most + least) / 2;
+      moved -= (deviation.most + deviation.least) / 2;
     }
   return FALSE;
 }

@@ -18,6 +18,8 @@ G_BEGIN_DECLS
  * @out_x: that direction
  * @out_y: that direction
  * @bridge: whether a straight line leads from here to the next, touching two ellipsoids
+ * @to_bridge: how many nodes on the next one is from which such a line leads, 0 for this one; where there is none more
+ *   than there are nodes
  *
  * A place of an outline.
  */
@@ -32,6 +34,7 @@ typedef struct
   double out_x;
   double out_y;
   gboolean bridge;
+  int to_bridge;
 } SwOutlineNode;
 
 /**

@@ -7,8 +7,9 @@
 #include "sw-outline-private.h"
 
 /* More than is lost by keeping seven digits: what touches the outline is still held. */
-#define ROUNDED 3e-7
+#define ROUNDED 6e-7
 #define N_DIRECTIONS SW_OUTLINE_DIRECTIONS
+#define HALF_ROUND (N_DIRECTIONS / 2)
 /* Steps towards the line that touches two ellipsoids. */
 #define N_SECANTS 4
 /* Of the tolerance, what is kept to in the sampled directions; the rest is for those in between. */
@@ -20,10 +21,11 @@
 #define LEAST_STEP (1.0 / 16)
 /* Places nearer to each other than this part of the tolerance are a corner. */
 #define CORNER 0.1
-#define LARGE_TURN 6
 
 static double cosines[N_DIRECTIONS];
 static double sines[N_DIRECTIONS];
+static float near_cosines[HALF_ROUND];
+static float near_sines[HALF_ROUND];
 
 static void
 prepare_directions (void)
@@ -33,10 +35,14 @@ prepare_directions (void)
   if (!g_once_init_enter (&ready))
     return;
 
-  for (int i = 0; i < N_DIRECTIONS; i++)
+  for (int i = 0; i < HALF_ROUND; i++)
     {
       cosines[i] = cos (2 * G_PI * i / N_DIRECTIONS);
       sines[i] = sin (2 * G_PI * i / N_DIRECTIONS);
+      cosines[HALF_ROUND + i] = -cosines[i];
+      sines[HALF_ROUND + i] = -sines[i];
+      near_cosines[i] = (float) cosines[i];
+      near_sines[i] = (float) sines[i];
     }
   g_once_init_leave (&ready, 1);
 }
@@ -149,6 +155,40 @@ find_farthest (const SwEgg *eggs,
   return farthest;
 }
 
+/* How far they go in each of the sampled directions, and which of them goes farthest. Each is as far from its middle one
+ * way as the other. */
+static void
+find_reaches (const SwEgg *eggs,
+              int          n_eggs,
+              double       reaches[N_DIRECTIONS],
+              int          farthest[N_DIRECTIONS])
+{
+  for (int i = 0; i < HALF_ROUND; i++)
+    {
+      double x = cosines[i];
+      double y = sines[i];
+
+      reaches[i] = reaches[HALF_ROUND + i] = -G_MAXDOUBLE;
+      for (int k = 0; k < n_eggs; k++)
+        {
+          const SwEgg *egg = &eggs[k];
+          double middle = egg->at.x * x + egg->at.y * y;
+          double root = sqrt (MAX (1e-18, egg->xx * x * x + 2 * egg->xy * x * y + egg->yy * y * y));
+
+          if (root + middle > reaches[i])
+            {
+              reaches[i] = root + middle;
+              farthest[i] = k;
+            }
+          if (root - middle > reaches[HALF_ROUND + i])
+            {
+              reaches[HALF_ROUND + i] = root - middle;
+              farthest[HALF_ROUND + i] = k;
+            }
+        }
+    }
+}
+
 static gboolean
 is_corner (const SwOutlineNodes *self,
            const SwOutlineNode  *node,
@@ -173,7 +213,7 @@ add_node (SwOutlineNodes *self,
   if (last == NULL || !is_corner (self, last, x, y))
     {
       if (self->n < SW_OUTLINE_MAX_NODES)
-        self->nodes[self->n++] = (SwOutlineNode){ x, y, turn, facing_x, facing_y, turn, facing_x, facing_y, FALSE };
+        self->nodes[self->n++] = (SwOutlineNode){ x, y, turn, facing_x, facing_y, turn, facing_x, facing_y, FALSE, 0 };
       return;
     }
   last->out_turn = turn;
@@ -192,6 +232,12 @@ find_direction (int     turn,
   int next = (turn + 1) % N_DIRECTIONS;
   double length;
 
+  if (t <= 0 || t >= 1)
+    {
+      *x = cosines[t <= 0 ? turn : next];
+      *y = sines[t <= 0 ? turn : next];
+      return;
+    }
   *x = cosines[turn] + (cosines[next] - cosines[turn]) * t;
   *y = sines[turn] + (sines[next] - sines[turn]) * t;
   length = sqrt (*x * *x + *y * *y);
@@ -319,31 +365,39 @@ add_step (SwOutlineNodes *self,
     add_bridge (self, turn, low, a, high, b);
 }
 
+static void
+find_bridges (SwOutlineNodes *self)
+{
+  int to_bridge = SW_OUTLINE_MAX_NODES;
+
+  for (int i = 2 * self->n - 1; i >= 0; i--)
+    {
+      SwOutlineNode *node = &self->nodes[i % self->n];
+
+      to_bridge = node->bridge ? 0 : to_bridge + 1;
+      node->to_bridge = to_bridge;
+    }
+}
+
 /* Finds the places of the outline: the farthest in all directions, and where straight lines begin and end. */
 static void
-find_nodes (SwOutlineNodes *self,
-            SwOutline      *outline)
+find_nodes (SwOutlineNodes *self)
 {
-  const SwEgg *last_egg = NULL;
+  double reaches[N_DIRECTIONS];
+  int farthest[N_DIRECTIONS];
   const SwOutlineNode *last;
   SwOutlineNode *first;
 
-  for (int i = 0; i <= N_DIRECTIONS; i++)
+  find_reaches (self->eggs, self->n_eggs, reaches, farthest);
+  for (int i = 0; i < N_DIRECTIONS; i++)
     {
-      int k = i % N_DIRECTIONS;
-      double reach;
-      const SwEgg *egg = find_farthest (self->eggs, self->n_eggs, cosines[k], sines[k], &reach);
+      const SwEgg *egg = &self->eggs[farthest[i]];
       double x;
       double y;
 
-      if (last_egg != NULL)
-        add_step (self, i - 1, 0, last_egg, 1, egg);
-      last_egg = egg;
-      if (i == N_DIRECTIONS)
-        break;
-      outline->reaches[i] = (float) (reach + ROUNDED);
-      reach_of (egg, cosines[k], sines[k], &x, &y);
-      add_node (self, x, y, i, cosines[k], sines[k]);
+      reach_of (egg, cosines[i], sines[i], &x, &y);
+      add_node (self, x, y, i, cosines[i], sines[i]);
+      add_step (self, i, 0, egg, 1, &self->eggs[farthest[(i + 1) % N_DIRECTIONS]]);
     }
 
   first = &self->nodes[0];
@@ -355,8 +409,7 @@ find_nodes (SwOutlineNodes *self,
       first->in_y = last->in_y;
       self->n--;
     }
-  outline->extent = (SwExtent){ -outline->reaches[N_DIRECTIONS / 2], -outline->reaches[3 * N_DIRECTIONS / 4],
-                                outline->reaches[0], outline->reaches[N_DIRECTIONS / 4] };
+  find_bridges (self);
 }
 
 /**
@@ -377,7 +430,7 @@ sw_outline_nodes_get_reach (const SwOutlineNodes *self,
 
 /**
  * sw_outline_from_eggs:
- * @outline: (out): the outline
+ * @outline: (out): the outline; free what it holds with sw_outline_clear()
  * @eggs: ellipsoids
  * @n_eggs: how many
  * @tolerance: how far the curve may leave the true outline, parts of stature
@@ -388,22 +441,24 @@ sw_outline_from_eggs (SwOutline   *outline,
                       int          n_eggs,
                       double       tolerance)
 {
-  SwOutlineNodes nodes;
+  double reaches[N_DIRECTIONS];
+  int farthest[N_DIRECTIONS];
 
-  nodes.eggs = eggs;
-  nodes.n_eggs = n_eggs;
-  nodes.tolerance = WITHIN * tolerance;
-  nodes.n = 0;
   prepare_directions ();
-  find_nodes (&nodes, outline);
-  /* Coarser when that would be more pieces than there is room for. */
-  for (int i = 0; i < N_COARSER && !sw_outline_nodes_lay_curve (&nodes, &outline->curve); i++)
-    nodes.tolerance *= 2;
+  find_reaches (eggs, n_eggs, reaches, farthest);
+  for (int i = 0; i < N_DIRECTIONS; i++)
+    outline->reaches[i] = (float) (reaches[i] + ROUNDED);
+  outline->extent = (SwExtent){ -outline->reaches[HALF_ROUND], -outline->reaches[3 * N_DIRECTIONS / 4],
+                                outline->reaches[0], outline->reaches[N_DIRECTIONS / 4] };
+  outline->eggs = g_memdup2 (eggs, (gsize) n_eggs * sizeof *eggs);
+  outline->n_eggs = n_eggs;
+  outline->tolerance = tolerance;
+  outline->curve = NULL;
 }
 
 /**
  * sw_outline_from_hull:
- * @outline: (out): the outline
+ * @outline: (out): the outline; free what it holds with sw_outline_clear()
  * @body: a solved body
  * @hull: one of its hulls
  * @camera: the view
@@ -423,6 +478,39 @@ sw_outline_from_hull (SwOutline      *outline,
   sw_outline_from_eggs (outline, eggs, hull->n_blobs, tolerance);
 }
 
+void
+sw_outline_clear (SwOutline *outline)
+{
+  g_clear_pointer (&outline->eggs, g_free);
+  g_clear_pointer (&outline->curve, g_free);
+}
+
+/**
+ * sw_outline_get_curve:
+ *
+ * Returns: (transfer none): the outline as it is drawn, counter-clockwise
+ */
+const SwCurve *
+sw_outline_get_curve (SwOutline *outline)
+{
+  SwOutlineNodes nodes;
+
+  if (outline->curve != NULL)
+    return outline->curve;
+
+  nodes.eggs = outline->eggs;
+  nodes.n_eggs = outline->n_eggs;
+  nodes.tolerance = WITHIN * outline->tolerance;
+  nodes.n = 0;
+  find_nodes (&nodes);
+  outline->curve = g_new (SwCurve, 1);
+  /* Coarser when that would be more pieces than there is room for. */
+  for (int i = 0; i < N_COARSER && !sw_outline_nodes_lay_curve (&nodes, outline->curve); i++)
+    nodes.tolerance *= 2;
+  g_clear_pointer (&outline->eggs, g_free);
+  return outline->curve;
+}
+
 /**
  * sw_outline_holds:
  *
@@ -433,13 +521,21 @@ sw_outline_holds (const SwOutline *outline,
                   double           x,
                   double           y)
 {
+  const float *ahead = outline->reaches;
+  const float *behind = outline->reaches + HALF_ROUND;
+  float near_x = (float) x;
+  float near_y = (float) y;
+  int outside = 0;
+
   if (x < outline->extent.left || x > outline->extent.right || y < outline->extent.bottom || y > outline->extent.top)
     return FALSE;
 
-  /* In large turns: what is outside is so in many directions, and found out early. */
-  for (int first = 0; first < LARGE_TURN; first++)
-    for (int i = first; i < N_DIRECTIONS; i += LARGE_TURN)
-      if (cosines[i] * x + sines[i] * y > outline->reaches[i])
-        return FALSE;
-  return TRUE;
+  /* Without leaving early: so several directions are looked at in one. */
+  for (int i = 0; i < HALF_ROUND; i++)
+    {
+      float far = near_cosines[i] * near_x + near_sines[i] * near_y;
+
+      outside |= (far > ahead[i]) | (-far > behind[i]);
+    }
+  return !outside;
 }

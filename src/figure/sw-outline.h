@@ -7,22 +7,9 @@
 
 G_BEGIN_DECLS
 
-/* A multiple of four, so that what is farthest left, right, up and down is among them. */
+/* A multiple of eight, so that what is farthest left, right, up and down is among them, and each half can be looked
+ * at in fours. */
 #define SW_OUTLINE_DIRECTIONS 48
-
-/**
- * SwOutline:
- * @reaches: how far it goes in each of the directions, from the first to the right on counter-clockwise
- * @curve: as it is drawn, counter-clockwise
- *
- * A convex outline on paper.
- */
-typedef struct
-{
-  float reaches[SW_OUTLINE_DIRECTIONS];
-  SwExtent extent;
-  SwCurve curve;
-} SwOutline;
 
 /**
  * SwEgg:
@@ -42,6 +29,28 @@ typedef struct
   double dd;
 } SwEgg;
 
+/**
+ * SwOutline:
+ * @reaches: how far it goes in each of the directions, from the first to the right on counter-clockwise
+ * @extent: round it
+ * @eggs: the ellipsoids that it encloses, until the curve is laid
+ * @n_eggs: how many
+ * @tolerance: how far the curve may leave the true outline, parts of stature
+ * @curve: (nullable): as it is drawn, counter-clockwise; laid when it is asked for, since many outlines only tell what
+ *   hides what
+ *
+ * A convex outline on paper.
+ */
+typedef struct
+{
+  float reaches[SW_OUTLINE_DIRECTIONS];
+  SwExtent extent;
+  SwEgg *eggs;
+  int n_eggs;
+  double tolerance;
+  SwCurve *curve;
+} SwOutline;
+
 SwEgg sw_egg (const SwCamera *camera,
               SwPlacement     frame,
               SwVector        centre,
@@ -59,6 +68,9 @@ void sw_outline_from_hull (SwOutline      *outline,
                            const SwHull   *hull,
                            const SwCamera *camera,
                            double          tolerance);
+void sw_outline_clear (SwOutline *outline);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwOutline, sw_outline_clear)
+const SwCurve *sw_outline_get_curve (SwOutline *outline);
 gboolean sw_outline_holds (const SwOutline *outline,
                            double           x,
                            double           y);

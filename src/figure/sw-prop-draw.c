@@ -72,7 +72,7 @@ draw_shadow (const SwPaper  *paper,
   SwVector b = sw_body_get_ball (body, SW_FIGURE_LEFT);
   SwEgg eggs[4];
   int n = 0;
-  SwOutline outline;
+  g_auto (SwOutline) outline = { 0 };
 
   for (int side = 0; side < 2; side++)
     {
@@ -87,7 +87,7 @@ draw_shadow (const SwPaper  *paper,
     return;
 
   sw_outline_from_eggs (&outline, eggs, n, 0.0003);
-  sw_paper_area (paper, &outline.curve);
+  sw_paper_area (paper, sw_outline_get_curve (&outline));
   sw_paper_tone (paper, 0.90);
   cairo_fill (paper->cr);
 }
@@ -461,7 +461,7 @@ sw_prop_draw_item (const SwPaper *paper,
       return;
     }
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_curve (paper, &item->outlines[i].curve);
+    sw_paper_curve (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_INK : SW_TONE_PROP_INK);
   cairo_set_line_width (cr, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
   if (item->style == SW_INK_START)
@@ -475,7 +475,7 @@ sw_prop_draw_item (const SwPaper *paper,
   cairo_stroke (cr);
   cairo_set_dash (cr, NULL, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
-    sw_paper_area (paper, &item->outlines[i].curve);
+    sw_paper_area (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, item->tone);
   cairo_fill (cr);
   cairo_set_line_width (cr, 0.4);

@@ -77,7 +77,7 @@ draw_patch (const SwPaper  *paper,
   SwPlacement frame = item->body->pieces[limb ? SW_SIDED (patch->piece, side) : patch->piece];
   SwVector normal = sw_unit (sw_apply (frame.axes, sw_vector (patch->normal.x, s * patch->normal.y, 0)), sw_vector (1, 0, 0));
   SwEgg egg = sw_egg (camera, frame, sw_vector (patch->centre.x, s * patch->centre.y, patch->centre.z), patch->half);
-  SwOutline outline;
+  g_auto (SwOutline) outline = { 0 };
 
   if (sw_dot (normal, camera->toward) < -0.30)
     return;
@@ -89,7 +89,8 @@ draw_patch (const SwPaper  *paper,
 
       if (!sw_extent_meets (&outline.extent, &item->outlines[i].extent, 0))
         continue;
-      if (sw_curve_share (&outline.curve, &item->outlines[i].curve, STEP, is_inside, &outline, &item->outlines[i], &seen))
+      if (sw_curve_share (sw_outline_get_curve (&outline), sw_outline_get_curve (&item->outlines[i]), STEP, is_inside,
+                          &outline, &item->outlines[i], &seen))
         sw_paper_area (paper, &seen);
     }
   sw_paper_tone (paper, SW_TONE_WORKS);

@@ -111,7 +111,8 @@ check_outline (const Ellipsoid *ellipsoids,
 {
   SwCamera camera = sw_camera (turn_deg, tilt_deg);
   SwEgg eggs[MAX_EGGS];
-  SwOutline outline;
+  g_auto (SwOutline) outline = { 0 };
+  const SwCurve *curve;
   double sampled = 0;
   double off = 0;
 
@@ -121,15 +122,16 @@ check_outline (const Ellipsoid *ellipsoids,
       sampled = MAX (sampled, SAMPLED * size_of (&ellipsoids[i]));
     }
   sw_outline_from_eggs (&outline, eggs, n, TOLERANCE);
-  g_assert_true (outline.curve.closed);
-  check_convex (&outline.curve);
+  curve = sw_outline_get_curve (&outline);
+  g_assert_true (curve->closed);
+  check_convex (curve);
 
   for (int i = 0; i < N_DIRECTIONS; i += 5)
     {
       double x = cos (2 * G_PI * i / N_DIRECTIONS);
       double y = sin (2 * G_PI * i / N_DIRECTIONS);
       double reach = true_reach (&camera, ellipsoids, n, x, y);
-      double drawn = drawn_reach (&outline.curve, x, y);
+      double drawn = drawn_reach (curve, x, y);
 
       off = MAX (off, fabs (drawn - reach));
       g_assert_cmpfloat (drawn, <, reach + ALLOWED + sampled);
@@ -139,8 +141,8 @@ check_outline (const Ellipsoid *ellipsoids,
     }
   for (int i = 0; i < n; i++)
     g_assert_true (sw_outline_holds (&outline, eggs[i].at.x, eggs[i].at.y));
-  g_test_message ("%d pieces, off by %.5f", outline.curve.n_pieces, off);
-  return outline.curve.n_pieces;
+  g_test_message ("%d pieces, off by %.5f", curve->n_pieces, off);
+  return curve->n_pieces;
 }
 
 static Ellipsoid
@@ -232,21 +234,21 @@ make_circle (SwOutline *outline,
 static void
 test_keep (void)
 {
-  SwOutline circle;
+  g_auto (SwOutline) circle = { 0 };
   SwCurve runs[3];
   double edge = -2;
 
   make_circle (&circle, 0, 0.1);
-  g_assert_cmpint (sw_curve_keep (&circle.curve, 0.01, is_right, &edge, runs, 3), ==, 1);
+  g_assert_cmpint (sw_curve_keep (sw_outline_get_curve (&circle), 0.01, is_right, &edge, runs, 3), ==, 1);
   g_assert_true (runs[0].closed);
   edge = 2;
-  g_assert_cmpint (sw_curve_keep (&circle.curve, 0.01, is_right, &edge, runs, 3), ==, 0);
+  g_assert_cmpint (sw_curve_keep (sw_outline_get_curve (&circle), 0.01, is_right, &edge, runs, 3), ==, 0);
   for (edge = -0.09; edge < 0.095; edge += 0.03)
     {
       double least = 1;
       int end;
 
-      g_assert_cmpint (sw_curve_keep (&circle.curve, 0.01, is_right, &edge, runs, 3), ==, 1);
+      g_assert_cmpint (sw_curve_keep (sw_outline_get_curve (&circle), 0.01, is_right, &edge, runs, 3), ==, 1);
       g_assert_false (runs[0].closed);
       end = runs[0].n_pieces - 1;
       g_assert_cmpfloat (fabs (runs[0].x - edge), <, 0.0002);
@@ -304,8 +306,8 @@ test_share (void)
     {
       const double a = 0.1;
       const double b = 0.07;
-      SwOutline one;
-      SwOutline other;
+      g_auto (SwOutline) one = { 0 };
+      g_auto (SwOutline) other = { 0 };
       SwCurve shared;
       double lens = 0;
 
@@ -322,10 +324,10 @@ test_share (void)
         }
       for (int i = 0; i < 2; i++)
         {
-          const SwOutline *first = i == 0 ? &one : &other;
-          const SwOutline *second = i == 0 ? &other : &one;
-          gboolean any
-              = sw_curve_share (&first->curve, &second->curve, 0.005, is_inside, first, second, &shared);
+          SwOutline *first = i == 0 ? &one : &other;
+          SwOutline *second = i == 0 ? &other : &one;
+          gboolean any = sw_curve_share (sw_outline_get_curve (first), sw_outline_get_curve (second), 0.005, is_inside,
+                                         first, second, &shared);
 
           g_assert_cmpint (any, ==, lens > 0);
           if (any)
