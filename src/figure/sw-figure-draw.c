@@ -280,7 +280,7 @@ draw_cell (const SwFigure *whole,
 static void
 draw_ring (const SwFigure *self,
            cairo_t        *cr,
-           const SwPanel  *panel,
+           SwPanel        *panel,
            Box             box,
            double          across_pt)
 {

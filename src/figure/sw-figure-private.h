@@ -106,9 +106,10 @@ int sw_figure_get_path (const SwFigure *self,
                         SwSpot          path[SW_N_FRAMES]);
 void sw_panel_add_items (SwPanel        *panel,
                          const SwFigure *figure);
-SwFigureSigns sw_panel_get_signs (const SwPanel  *panel,
+void sw_panel_sort (SwPanel *panel);
+SwFigureSigns sw_panel_get_signs (SwPanel        *panel,
                                   const SwFigure *figure);
-void sw_panel_draw (const SwPanel  *panel,
+void sw_panel_draw (SwPanel        *panel,
                     const SwFigure *figure,
                     const SwPaper  *paper,
                     const SwExtent *room,

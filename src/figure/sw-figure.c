@@ -224,11 +224,12 @@ measure_whole (SwFigure *self)
 
 /* Share of the dashed start that is not hidden by the end. */
 static double
-start_shows (const SwPanel *panel)
+start_shows (SwPanel *panel)
 {
   int seen = 0;
   int all = 0;
 
+  sw_panel_sort (panel);
   for (int i = 0; i < panel->items.n_items; i++)
     {
       const SwMotif *start = &panel->items.items[panel->items.order[i]];

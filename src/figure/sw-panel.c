@@ -225,7 +225,7 @@ moves_alone (guint moving,
  * @panel: a panel whose poses are set
  * @figure: its figure
  *
- * Makes and sorts what has to be drawn.
+ * Makes what has to be drawn.
  */
 void
 sw_panel_add_items (SwPanel        *panel,
@@ -257,6 +257,20 @@ sw_panel_add_items (SwPanel        *panel,
   sw_throw_add (&panel->items, camera, &figure->solver, panel->solid, tolerance);
   if (figure->fine)
     sw_close_drop_things (&panel->items);
+}
+
+/**
+ * sw_panel_sort:
+ * @panel: a panel with its items
+ *
+ * Finds the order in which the items are drawn, where that has not been done: many pictures are only measured.
+ */
+void
+sw_panel_sort (SwPanel *panel)
+{
+  if (panel->items.order != NULL)
+    return;
+
   sw_motifs_sort (&panel->items);
   sw_motifs_hide_scraps (&panel->items);
 }
@@ -391,8 +405,12 @@ draw_presses (const SwPanel  *panel,
 }
 
 static gboolean
-shows_start (const SwPanel *panel)
+shows_start (SwPanel *panel)
 {
+  if (panel->start == NULL)
+    return FALSE;
+
+  sw_panel_sort (panel);
   for (int i = 0; i < panel->items.n_items; i++)
     {
       const SwMotif *item = &panel->items.items[i];
@@ -411,7 +429,7 @@ shows_start (const SwPanel *panel)
  * Returns: what the picture shows that has to be explained
  */
 SwFigureSigns
-sw_panel_get_signs (const SwPanel  *panel,
+sw_panel_get_signs (SwPanel        *panel,
                     const SwFigure *figure)
 {
   Way ways[SW_FIGURE_MAX_SHOWN];
@@ -440,7 +458,7 @@ sw_panel_get_signs (const SwPanel  *panel,
  * @arrows: (out): the arrows it drew; those that press against something are not among them
  */
 void
-sw_panel_draw (const SwPanel  *panel,
+sw_panel_draw (SwPanel        *panel,
                const SwFigure *figure,
                const SwPaper  *paper,
                const SwExtent *room,
@@ -449,6 +467,7 @@ sw_panel_draw (const SwPanel  *panel,
   const SwFigureContent *content = figure->solver.content;
   SwBreath breath;
 
+  sw_panel_sort (panel);
   if (!figure->fine || sw_close_shows_furniture (figure))
     sw_props_draw_behind (paper, &figure->camera, &figure->solver, &figure->ground, &panel->solid->body,
                           figure->above, figure->below);
