@@ -113,11 +113,10 @@ change_between (SwItem   *from,
                 SwClinic *clinic)
 {
   SwStation station = { .clinic = clinic };
-  gboolean moves;
 
   if (from != NULL)
-    sw_station_go_to (&station, from, &moves);
-  return sw_station_go_to (&station, to, &moves);
+    sw_station_go_to (&station, from);
+  return sw_station_time (clinic, sw_station_go_to (&station, to));
 }
 
 static double

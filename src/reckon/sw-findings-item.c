@@ -10,12 +10,12 @@
 #include <glib/gi18n.h>
 
 #include "sw-checking.h"
+#include "sw-dose-time.h"
 #include "sw-equipment-name.h"
 #include "sw-loads.h"
 #include "sw-position-name.h"
 #include "sw-precautions.h"
 #include "sw-swap.h"
-#include "sw-time.h"
 #include "sw-units.h"
 
 /* Pain during exercise up to 5 of 10 is acceptable if it settles by the next morning (pain-monitoring model:
@@ -308,7 +308,7 @@ check_amount (Subject *self)
       return;
     }
 
-  span = sw_time_of_dose (self->dose, self->facts->pace_s);
+  span = sw_dose_time_of (self->dose, self->facts->pace_s).total;
   minutes = sw_span_low_minutes (span);
   if (span.low_s > 30.0 * 60.0)
     {

@@ -10,6 +10,7 @@
 #include "sw-finding.h"
 #include "sw-numbers.h"
 #include "sw-readability-report.h"
+#include "sw-time-working.h"
 #include "sw-time.h"
 #include "sw-units.h"
 #include "sw-volume.h"
@@ -55,6 +56,26 @@ add_span (JsonBuilder *builder,
 }
 
 static void
+add_working (JsonBuilder *builder,
+             SwWorking   *working)
+{
+  json_builder_set_member_name (builder, "working");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < sw_working_get_n_lines (working); i++)
+    {
+      const SwWorkingLine *line = sw_working_get_line (working, i);
+
+      json_builder_begin_object (builder);
+      add_string (builder, "words", line->words);
+      add_string (builder, "figures", line->figures);
+      if (line->source != NULL)
+        add_string (builder, "source", line->source);
+      json_builder_end_object (builder);
+    }
+  json_builder_end_array (builder);
+}
+
+static void
 add_dose (JsonBuilder *builder,
           SwItem      *item,
           SwSession   *session,
@@ -90,9 +111,11 @@ add_dose (JsonBuilder *builder,
 static void
 add_entry (JsonBuilder        *builder,
            const SwClockEntry *entry,
-           SwSession          *session)
+           SwSession          *session,
+           SwClinic           *clinic)
 {
   g_autofree char *name = sw_item_dup_name (entry->item, NULL);
+  g_autoptr (SwWorking) working = sw_time_working_of_item (entry->item, clinic);
 
   json_builder_begin_object (builder);
   add_string (builder, "id", sw_item_get_id (entry->item));
@@ -119,6 +142,7 @@ add_entry (JsonBuilder        *builder,
       add_int (builder, "rounds", sw_item_get_rounds (entry->item));
       add_int (builder, "rest-between-rounds-seconds", sw_item_get_rest_s (entry->item));
     }
+  add_working (builder, working);
   json_builder_end_object (builder);
 }
 
@@ -160,6 +184,7 @@ add_session (JsonBuilder *builder,
              SwSpan      *week)
 {
   g_autoptr (SwClock) clock = sw_clock_new (session, clinic);
+  g_autoptr (SwWorking) working = sw_time_working_of_session (session, clinic);
   int n_days = sw_session_get_n_days (session);
 
   week->low_s += clock->total.low_s * n_days;
@@ -172,10 +197,11 @@ add_session (JsonBuilder *builder,
   add_span (builder, "self-checks", clock->checks);
   add_int (builder, "changes-of-position", clock->n_changes);
   add_double (builder, "changes-of-position-seconds", clock->change_s);
+  add_working (builder, working);
   json_builder_set_member_name (builder, "items");
   json_builder_begin_array (builder);
   for (guint i = 0; i < clock->entries->len; i++)
-    add_entry (builder, &g_array_index (clock->entries, SwClockEntry, i), session);
+    add_entry (builder, &g_array_index (clock->entries, SwClockEntry, i), session, clinic);
   json_builder_end_array (builder);
   add_arrangement (builder, session, clinic);
   json_builder_end_object (builder);
@@ -294,7 +320,8 @@ add_reading (JsonBuilder *builder,
  * @year: the present year
  *
  * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon, and how the handout
- * reads: an object with "programme", "sessions" (each with its "items"), "week", "reading" (where something is written
+ * reads: an object with "programme", "sessions" (each with its "items", and how its
+ * length and theirs come about, as "working"), "week", "reading" (where something is written
  * in the client's language, and can be counted) and "findings". Each name of a quantity carries
  * its unit. The week counts each session once on each of its days.
  *

@@ -46,4 +46,7 @@ sw_span_high_minutes (SwSpan span)
   return (int) ceil (span.high_s / 60.0);
 }
 
+char *sw_clock_to_words (double seconds);
+char *sw_span_to_words (SwSpan span);
+
 G_END_DECLS

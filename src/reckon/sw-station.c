@@ -37,59 +37,70 @@ height_of (SwPosition position,
     }
 }
 
-static SwSpan
-time_of (SwClinic     *clinic,
-         SwTransition  transition)
-{
-  int low_s;
-  int high_s;
-
-  sw_clinic_get_transition (clinic, transition, &low_s, &high_s);
-  return (SwSpan){ low_s, high_s };
-}
-
 /**
  * sw_station_go_to:
  * @self: (inout): where body and equipment are; afterwards where @item is done
  * @item: what comes next; a rest or self-check is done where one is
- * @moves: (out): whether the body has to change position
  *
  * Before the first exercise the card is read and all is at hand. Before each later one the card is read, and as needed
  * another position taken and fetched what the exercise before did not use.
  *
- * Returns: what that takes
+ * Returns: set of #SwTransition: what has to be done for that
  */
-SwSpan
+SwSet
 sw_station_go_to (SwStation *self,
-                  SwItem    *item,
-                  gboolean  *moves)
+                  SwItem    *item)
 {
   const SwExerciseFacts *facts;
   SwStation next;
-  SwSpan change;
+  SwSet transitions = SW_SET (SW_TRANSITION_CARD);
 
-  *moves = FALSE;
   if (sw_item_get_exercise (item) == NULL)
-    return (SwSpan){ 0.0, 0.0 };
+    return 0;
 
   facts = sw_exercise_get_facts (sw_item_get_exercise (item));
-  next = (SwStation){ self->clinic, facts->position, height_of (facts->position, facts->equipment), facts->equipment, TRUE };
+  next = (SwStation){ self->clinic, facts->position, height_of (facts->position, facts->equipment), facts->equipment,
+                      TRUE };
   if (!self->begun)
     {
       *self = next;
-      return (SwSpan){ 0.0, 0.0 };
+      return 0;
     }
 
-  change = time_of (self->clinic, SW_TRANSITION_CARD);
-  *moves = next.position != self->position || next.height != self->height;
-  if (*moves && (next.height == HEIGHT_FLOOR) != (self->height == HEIGHT_FLOOR))
-    change = sw_span_add (change, time_of (self->clinic, SW_TRANSITION_FLOOR));
-  else if (*moves)
-    change = sw_span_add (change, time_of (self->clinic, next.height == self->height ? SW_TRANSITION_TURN
-                                                                                     : SW_TRANSITION_SEAT));
+  if ((next.height == HEIGHT_FLOOR) != (self->height == HEIGHT_FLOOR))
+    transitions |= SW_SET (SW_TRANSITION_FLOOR);
+  else if (next.height != self->height)
+    transitions |= SW_SET (SW_TRANSITION_SEAT);
+  else if (next.position != self->position)
+    transitions |= SW_SET (SW_TRANSITION_TURN);
   if ((next.equipment & ~self->equipment) != 0)
-    change = sw_span_add (change, time_of (self->clinic, SW_TRANSITION_FETCH));
+    transitions |= SW_SET (SW_TRANSITION_FETCH);
 
   *self = next;
-  return change;
+  return transitions;
+}
+
+/**
+ * sw_station_time:
+ * @clinic: whose table tells how long each takes
+ * @transitions: set of #SwTransition
+ *
+ * Returns: how long they take, one after another
+ */
+SwSpan
+sw_station_time (SwClinic *clinic,
+                 SwSet     transitions)
+{
+  SwSpan sum = { 0.0, 0.0 };
+
+  for (int i = 0; i < SW_N_TRANSITIONS; i++)
+    {
+      int low_s, high_s;
+
+      if ((transitions & SW_SET (i)) == 0)
+        continue;
+      sw_clinic_get_transition (clinic, (SwTransition) i, &low_s, &high_s);
+      sum = sw_span_add (sum, (SwSpan){ low_s, high_s });
+    }
+  return sum;
 }

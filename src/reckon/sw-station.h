@@ -26,8 +26,12 @@ typedef struct
   gboolean begun;
 } SwStation;
 
-SwSpan sw_station_go_to (SwStation *self,
-                         SwItem    *item,
-                         gboolean  *moves);
+/* What moves the body. */
+#define SW_STATION_MOVES (SW_SET (SW_TRANSITION_TURN) | SW_SET (SW_TRANSITION_SEAT) | SW_SET (SW_TRANSITION_FLOOR))
+
+SwSet sw_station_go_to (SwStation *self,
+                        SwItem    *item);
+SwSpan sw_station_time (SwClinic *clinic,
+                        SwSet     transitions);
 
 G_END_DECLS

@@ -36,6 +36,10 @@ typedef struct
  * @entries: (element-type SwClockEntry): in the order of the canvas: a circuit's members follow it
  * @total: the whole session on a usual day, changes included
  * @checks: what its self-checks take on top, on the days on which they are done
+ * @exercises: of @total, its exercises with the rests between their sets
+ * @rests: its rests between exercises
+ * @round_rests: its rests between the rounds of circuits, as far as they do not go into the way back
+ * @n_transitions: how often each #SwTransition is needed, which takes the remainder
  * @n_changes: changes of position
  * @change_s: seconds the changes take, the upper figure
  *
@@ -47,16 +51,23 @@ typedef struct
   GArray *entries;
   SwSpan total;
   SwSpan checks;
+  SwSpan exercises;
+  SwSpan rests;
+  SwSpan round_rests;
+  int n_transitions[SW_N_TRANSITIONS];
   int n_changes;
   double change_s;
 } SwClock;
 
-SwSpan sw_time_of_dose (const SwDose *dose,
-                        double        pace_s);
 SwSpan sw_time_of_item (SwItem   *item,
                         SwClinic *clinic);
 SwClock *sw_clock_new (SwSession *session,
                        SwClinic  *clinic);
+SwClock *sw_clock_new_for_item (SwItem   *item,
+                                SwClinic *clinic);
+SwSpan sw_clock_get_transition (const SwClock *self,
+                                SwTransition   transition,
+                                SwClinic      *clinic);
 void sw_clock_free (SwClock *clock);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwClock, sw_clock_free)
 

@@ -216,7 +216,7 @@ add_clock (SwCanvasFace       *face,
       return;
     }
 
-  face->start = sw_label_clock (middle_s (entry->start));
+  face->start = sw_clock_to_words (middle_s (entry->start));
   face->length = g_steal_pointer (&length);
   if (is_first)
     face->change = g_strdup (sw_label (SW_TYPE_POSITION, entry->position));

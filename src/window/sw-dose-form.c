@@ -48,7 +48,7 @@ show_line_words (SwDoseForm *self)
 {
   gboolean wrong = self->line_complaint != NULL && self->complaint_timeout == 0;
   SwSpan span = sw_time_of_item (self->item, sw_programme_get_clinic (sw_document_get_programme (self->document)));
-  g_autofree char *time = sw_label_takes (span.low_s, span.high_s);
+  g_autofree char *time = sw_label_takes (span);
 
   gtk_label_set_label (self->line_words, wrong ? self->line_complaint : time);
   gtk_widget_set_visible (GTK_WIDGET (self->line_mark), wrong);

@@ -73,7 +73,7 @@ refresh_time (SwFindingsBar *self)
       set_words (self->changes, _ ("No change of position"));
       return;
     }
-  time = sw_label_clock (clock->change_s);
+  time = sw_clock_to_words (clock->change_s);
   /* Translators: a number, then the minutes and seconds it takes */
   changes = g_strdup_printf (ngettext ("%d change of position (%s)", "%d changes of position (%s)",
                                        (gulong) clock->n_changes),

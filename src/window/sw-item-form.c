@@ -324,7 +324,7 @@ sw_item_form_refresh (SwItemForm *self)
 
   kind = sw_item_get_kind (self->item);
   span = sw_time_of_item (self->item, sw_programme_get_clinic (sw_document_get_programme (self->document)));
-  time = sw_label_takes (span.low_s, span.high_s);
+  time = sw_label_takes (span);
 
   self->refreshing = TRUE;
   gtk_label_set_label (self->kind, sw_label (SW_TYPE_ITEM_KIND, (int) kind));

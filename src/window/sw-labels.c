@@ -361,42 +361,18 @@ sw_label_session (SwSpan total)
 }
 
 /**
- * sw_label_clock:
- * @seconds: from 0
- *
- * Returns: (transfer full): minutes and seconds, "2:10"; from an hour on "1:02:10"
- */
-char *
-sw_label_clock (double seconds)
-{
-  int whole_s = (int) lround (seconds);
-
-  if (whole_s >= 3600)
-    return g_strdup_printf ("%d:%02d:%02d", whole_s / 3600, whole_s / 60 % 60, whole_s % 60);
-
-  return g_strdup_printf ("%d:%02d", whole_s / 60, whole_s % 60);
-}
-
-/**
  * sw_label_takes:
- * @low_s: seconds at least, from 0
- * @high_s: seconds at most, from @low_s
+ * @span: how long an item takes
  *
- * How long an item takes, to the second: what is typed into a dose can be seen in it.
+ * To the second: what is typed into a dose can be seen in it.
  *
  * Returns: (transfer full): "Takes 4:24 min", "Takes 2:04–2:20 min"
  */
 char *
-sw_label_takes (double low_s,
-                double high_s)
+sw_label_takes (SwSpan span)
 {
-  g_autofree char *low = sw_label_clock (low_s);
-  g_autofree char *high = sw_label_clock (high_s);
+  g_autofree char *words = sw_span_to_words (span);
 
-  if (strcmp (low, high) == 0)
-    /* Translators: minutes and seconds. */
-    return g_strdup_printf (_("Takes %s min"), high);
-
-  /* Translators: minutes and seconds, from and to. */
-  return g_strdup_printf (_("Takes %s–%s min"), low, high);
+  /* Translators: minutes and seconds, perhaps from and to. */
+  return g_strdup_printf (_("Takes %s min"), words);
 }

@@ -15,8 +15,6 @@ const char *sw_label_day_short (SwDay day);
 char *sw_label_duration (double low_s,
                          double high_s);
 char *sw_label_session (SwSpan total);
-char *sw_label_clock (double seconds);
-char *sw_label_takes (double low_s,
-                      double high_s);
+char *sw_label_takes (SwSpan span);
 
 G_END_DECLS

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "sample.h"
+#include "sw-dose-time.h"
 #include "sw-time.h"
 
 static void
@@ -27,7 +28,7 @@ time_of_line (const char *line,
   if (!sw_dose_from_line (line, NULL, &dose, &error))
     g_error ("“%s”: %s", line, error->message);
 
-  return sw_time_of_dose (&dose, pace_s);
+  return sw_dose_time_of (&dose, pace_s).total;
 }
 
 /* Every row of the table: dose line, pace, low, high. */
@@ -94,7 +95,7 @@ test_order (void)
       dose.extra_sets = g_rand_int_range (rand, 0, 4);
       dose.extra_side = dose.extra_sets == 0 ? SW_BODY_SIDE_NONE : SW_BODY_SIDE_LEFT;
       g_assert_true (sw_dose_check (&dose, NULL));
-      span = sw_time_of_dose (&dose, pace_s);
+      span = sw_dose_time_of (&dose, pace_s).total;
       g_assert_cmpfloat (span.low_s, >=, 0.0);
       g_assert_cmpfloat (span.low_s, <=, span.high_s + 1e-9);
 
@@ -105,7 +106,7 @@ test_order (void)
           more.hold_s += what == 1;
           more.rest_s += what == 2;
           more.directions += what == 3;
-          longer = sw_time_of_dose (&more, pace_s);
+          longer = sw_dose_time_of (&more, pace_s).total;
           g_assert_cmpfloat (longer.low_s, >=, span.low_s - 1e-9);
           g_assert_cmpfloat (longer.high_s, >=, span.high_s - 1e-9);
         }

@@ -318,7 +318,7 @@ test_faces (Fixture       *fixture,
   const SwCanvasFace *d = sw_canvas_row_get_face (row_of (fixture, nth_item (fixture, 1, 2)));
   const SwCanvasFace *main = sw_canvas_row_get_face (row_of (fixture, nth_section (fixture, 1)));
   const SwClockEntry *entry = clock_entry_of (fixture, nth_item (fixture, 1, 2));
-  g_autofree char *start = sw_label_clock ((entry->start.low_s + entry->start.high_s) / 2.0);
+  g_autofree char *start = sw_clock_to_words ((entry->start.low_s + entry->start.high_s) / 2.0);
   g_autofree char *length = sw_label_duration (entry->length.low_s, entry->length.high_s);
 
   g_assert_cmpstr (a->label, ==, "a, 1 of 4");

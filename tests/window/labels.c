@@ -113,7 +113,7 @@ test_clock (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
     {
-      g_autofree char *words = sw_label_clock (cases[i].seconds);
+      g_autofree char *words = sw_clock_to_words (cases[i].seconds);
 
       g_assert_cmpstr (words, ==, cases[i].words);
     }
@@ -122,8 +122,8 @@ test_clock (void)
 static void
 test_takes (void)
 {
-  g_autofree char *exact = sw_label_takes (264.0, 264.3);
-  g_autofree char *range = sw_label_takes (124.0, 140.0);
+  g_autofree char *exact = sw_label_takes ((SwSpan){ 264.0, 264.3 });
+  g_autofree char *range = sw_label_takes ((SwSpan){ 124.0, 140.0 });
 
   g_assert_cmpstr (exact, ==, "Takes 4:24 min");
   g_assert_cmpstr (range, ==, "Takes 2:04–2:20 min");
