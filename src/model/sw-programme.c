@@ -20,8 +20,10 @@ struct _SwProgramme
   SwClient *client;
   SwClinic *clinic;
   SwPagePlan *page_plan;
+  SwProgression *progression;
   GListStore *sessions;
   GListStore *measurements;
+  GListStore *diary;
   GListStore *answers;
   GListStore *issues;
   char **extras;
@@ -115,8 +117,10 @@ sw_programme_finalize (GObject *object)
   g_object_unref (self->client);
   g_object_unref (self->clinic);
   g_object_unref (self->page_plan);
+  g_object_unref (self->progression);
   g_object_unref (self->sessions);
   g_object_unref (self->measurements);
+  g_object_unref (self->diary);
   g_object_unref (self->answers);
   g_object_unref (self->issues);
   g_strfreev (self->extras);
@@ -149,8 +153,10 @@ sw_programme_init (SwProgramme *self)
   self->client = sw_client_new ();
   self->clinic = sw_clinic_new ();
   self->page_plan = sw_page_plan_new ();
+  self->progression = sw_progression_new ();
   self->sessions = g_list_store_new (SW_TYPE_SESSION);
   self->measurements = g_list_store_new (SW_TYPE_MEASUREMENT);
+  self->diary = g_list_store_new (SW_TYPE_DIARY_ENTRY);
   self->answers = g_list_store_new (SW_TYPE_ANSWER);
   self->issues = g_list_store_new (SW_TYPE_ISSUE);
   sw_field_set_string (&self->title, "");
@@ -195,7 +201,7 @@ copy_parts (SwProgramme *self,
   copy->clinic = sw_clinic_copy (self->clinic);
 }
 
-/* The title, the pages and what there is to do. */
+/* The title, the pages, what there is to do and how that is to change. */
 static void
 copy_work (SwProgramme *self,
            SwProgramme *copy,
@@ -204,6 +210,8 @@ copy_work (SwProgramme *self,
   sw_field_set_string (&copy->title, self->title);
   g_object_unref (copy->page_plan);
   copy->page_plan = sw_page_plan_copy (self->page_plan);
+  g_object_unref (copy->progression);
+  copy->progression = sw_progression_copy (self->progression);
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->sessions)); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (self->sessions), i);
@@ -255,6 +263,13 @@ sw_programme_copy (SwProgramme *self)
 
       g_list_store_append (copy->measurements, measurement_copy);
     }
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->diary)); i++)
+    {
+      g_autoptr (SwDiaryEntry) entry = g_list_model_get_item (G_LIST_MODEL (self->diary), i);
+      g_autoptr (SwDiaryEntry) entry_copy = sw_diary_entry_copy (entry);
+
+      g_list_store_append (copy->diary, entry_copy);
+    }
 
   return copy;
 }
@@ -264,7 +279,7 @@ sw_programme_copy (SwProgramme *self)
  * @self: a programme
  *
  * Begins a programme for another client with what is in this one. All that is about the client or was decided for
- * him or her stays behind: measurements, answers to findings, issues, and of the client all but the paper, the
+ * him or her stays behind: measurements, the diary, answers to findings, issues, and of the client all but the paper, the
  * units and the language of the pages. The clinic is left empty, too.
  *
  * Returns: (transfer full): a new programme with ids of its own
@@ -426,7 +441,7 @@ find_below (GListStore *list,
 /**
  * sw_programme_find_list:
  * @self: a programme
- * @object: a session, section, item, measurement, answer or issue
+ * @object: a session, section, item, measurement, diary entry, answer or issue
  * @position: (out) (optional): where in the list it stands
  *
  * Returns: (transfer none) (nullable): the list that holds @object, NULL when it is not in the programme
@@ -436,7 +451,7 @@ sw_programme_find_list (SwProgramme *self,
                         gpointer     object,
                         guint       *position)
 {
-  GListStore *lists[4];
+  GListStore *lists[5];
   guint found_position;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
@@ -446,6 +461,7 @@ sw_programme_find_list (SwProgramme *self,
   lists[1] = self->measurements;
   lists[2] = self->answers;
   lists[3] = self->issues;
+  lists[4] = self->diary;
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     {
       GListStore *found = find_below (lists[i], object, &found_position);
@@ -571,6 +587,34 @@ sw_programme_get_measurements (SwProgramme *self)
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
 
   return self->measurements;
+}
+
+/**
+ * sw_programme_get_progression:
+ * @self: a programme
+ *
+ * Returns: (transfer none): how its doses are to change
+ */
+SwProgression *
+sw_programme_get_progression (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->progression;
+}
+
+/**
+ * sw_programme_get_diary:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwDiaryEntry): what the client reports
+ */
+GListStore *
+sw_programme_get_diary (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->diary;
 }
 
 /**

@@ -4,9 +4,11 @@
 #include "sw-answer.h"
 #include "sw-client.h"
 #include "sw-clinic.h"
+#include "sw-diary-entry.h"
 #include "sw-issue.h"
 #include "sw-measurement.h"
 #include "sw-page-plan.h"
+#include "sw-progression.h"
 #include "sw-session.h"
 
 G_BEGIN_DECLS
@@ -15,7 +17,8 @@ G_BEGIN_DECLS
  * SwProgramme:
  *
  * The document of one client. Properties: "id" (string, construct only, a random UUID unless given),
- * "title" (string), "extras" (GStrv). It owns one client, one clinic, one page plan and the lists below. The
+ * "title" (string), "extras" (GStrv). It owns one client, one clinic, one page plan, one
+ * progression and the lists below. The
  * exercises it uses are not listed: each exercise item holds its snapshot, and
  * sw_programme_dup_exercises() collects them.
  */
@@ -33,7 +36,9 @@ SwClient *sw_programme_get_client (SwProgramme *self);
 SwClinic *sw_programme_get_clinic (SwProgramme *self);
 SwPagePlan *sw_programme_get_page_plan (SwProgramme *self);
 GListStore *sw_programme_get_sessions (SwProgramme *self);
+SwProgression *sw_programme_get_progression (SwProgramme *self);
 GListStore *sw_programme_get_measurements (SwProgramme *self);
+GListStore *sw_programme_get_diary (SwProgramme *self);
 GListStore *sw_programme_get_answers (SwProgramme *self);
 GListStore *sw_programme_get_issues (SwProgramme *self);
 const char * const *sw_programme_get_extras (SwProgramme *self);

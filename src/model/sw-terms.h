@@ -311,6 +311,14 @@ typedef enum
   SW_BETTER_LOWER,
 } SwBetter;
 
+/* Whether pain was back to the usual by the morning after. */
+typedef enum
+{
+  SW_SETTLED_UNKNOWN,
+  SW_SETTLED_YES,
+  SW_SETTLED_NO,
+} SwSettled;
+
 /* Bit n of a SwSet of days. */
 typedef enum
 {

@@ -400,3 +400,32 @@ sw_extras_has (const char * const *extras,
 
   return FALSE;
 }
+
+/**
+ * sw_extras_write_leaf:
+ * @extras: unknown XML of the object
+ * @path: where in it the element's own stand
+ * @name: of an element that holds text alone
+ * @text: what it holds
+ * @writer: where to
+ *
+ * Writes the element with the attributes this version does not know.
+ */
+void
+sw_extras_write_leaf (const char * const *extras,
+                      const char         *path,
+                      const char         *name,
+                      const char         *text,
+                      SwXmlWriter        *writer)
+{
+  if (!sw_extras_has (extras, path))
+    {
+      sw_xml_writer_text_element (writer, name, text);
+      return;
+    }
+
+  sw_xml_writer_open (writer, name);
+  sw_extras_write_attributes (extras, path, writer);
+  sw_xml_writer_text (writer, text);
+  sw_xml_writer_close (writer);
+}

@@ -27,6 +27,11 @@ void sw_extras_write_attributes (const char * const *extras,
 void sw_extras_write_nodes (const char * const *extras,
                             const char         *path,
                             SwXmlWriter        *writer);
+void sw_extras_write_leaf (const char * const *extras,
+                           const char         *path,
+                           const char         *name,
+                           const char         *text,
+                           SwXmlWriter        *writer);
 gboolean sw_extras_has (const char * const *extras,
                         const char         *path);
 

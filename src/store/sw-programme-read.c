@@ -8,11 +8,13 @@
 #include <math.h>
 #include <string.h>
 
+#include "sw-diary-xml.h"
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
 #include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
+#include "sw-progression-xml.h"
 #include "sw-reading.h"
 #include "sw-xml-values.h"
 
@@ -284,6 +286,29 @@ read_measurement (xmlNode    *node,
 }
 
 static gboolean
+read_progression (xmlNode    *node,
+                  SwReading  *reading,
+                  GError    **error)
+{
+  return sw_progression_xml_read (node, sw_programme_get_progression (reading->programme), error);
+}
+
+/* An item that is gone may still be written about. */
+static gboolean
+read_entry (xmlNode    *node,
+            SwReading  *reading,
+            GError    **error)
+{
+  g_autoptr (SwDiaryEntry) entry = sw_diary_xml_read (node, error);
+
+  if (entry == NULL)
+    return FALSE;
+
+  g_list_store_append (sw_programme_get_diary (reading->programme), entry);
+  return TRUE;
+}
+
+static gboolean
 read_section (xmlNode    *node,
               SwSession  *session,
               SwReading  *reading,
@@ -438,7 +463,9 @@ static const struct
   { "clinic", NULL, NULL, read_clinic },
   { "pages", NULL, NULL, read_pages },
   { "measurements", SW_PROGRAMME_NS, "measurement", read_measurement },
+  { "progression", NULL, NULL, read_progression },
   { "sessions", SW_PROGRAMME_NS, "session", read_session },
+  { "diary", SW_PROGRAMME_NS, "entry", read_entry },
   { "answers", SW_PROGRAMME_NS, "answer", read_answer },
   { "issues", SW_PROGRAMME_NS, "issue", read_issue },
 };

@@ -6,34 +6,17 @@
 
 #include <math.h>
 
+#include "sw-diary-xml.h"
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
 #include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
+#include "sw-progression-xml.h"
 #include "sw-xml-values.h"
 
 typedef void (*WriteFunc) (gpointer     object,
                            SwXmlWriter *writer);
-
-static void
-write_leaf (SwXmlWriter        *writer,
-            const char         *name,
-            const char         *text,
-            const char * const *extras,
-            const char         *path)
-{
-  if (!sw_extras_has (extras, path))
-    {
-      sw_xml_writer_text_element (writer, name, text);
-      return;
-    }
-
-  sw_xml_writer_open (writer, name);
-  sw_extras_write_attributes (extras, path, writer);
-  sw_xml_writer_text (writer, text);
-  sw_xml_writer_close (writer);
-}
 
 /* An element for each line; none for no text at all. */
 static void
@@ -48,7 +31,7 @@ write_lines (SwXmlWriter        *writer,
     {
       g_autofree char *path = g_strdup_printf ("%s %u", name, i + 1);
 
-      write_leaf (writer, name, lines[i], extras, path);
+      sw_extras_write_leaf (extras, path, name, lines[i], writer);
     }
 }
 
@@ -179,6 +162,13 @@ write_measurement (gpointer     object,
 }
 
 static void
+write_entry (gpointer     object,
+             SwXmlWriter *writer)
+{
+  sw_diary_xml_write (object, writer);
+}
+
+static void
 write_all (GListStore  *list,
            WriteFunc    write,
            SwXmlWriter *writer)
@@ -198,7 +188,7 @@ write_note (SwItem      *item,
             SwXmlWriter *writer)
 {
   if (*sw_item_get_note (item) != '\0')
-    write_leaf (writer, "note", sw_item_get_note (item), sw_item_get_extras (item), "note");
+    sw_extras_write_leaf (sw_item_get_extras (item), "note", "note", sw_item_get_note (item), writer);
 }
 
 static void
@@ -297,7 +287,7 @@ write_answer (gpointer     object,
   sw_xml_write_string (writer, "by", sw_answer_get_by (answer));
   sw_extras_write_attributes (extras, NULL, writer);
   if (*sw_answer_get_reason (answer) != '\0')
-    write_leaf (writer, "reason", sw_answer_get_reason (answer), extras, "reason");
+    sw_extras_write_leaf (extras, "reason", "reason", sw_answer_get_reason (answer), writer);
   sw_extras_write_nodes (extras, NULL, writer);
   sw_xml_writer_close (writer);
 }
@@ -381,7 +371,9 @@ sw_programme_write (SwProgramme *programme,
   write_clinic (sw_programme_get_clinic (programme), writer);
   write_pages (sw_programme_get_page_plan (programme), writer);
   write_list (programme, "measurements", sw_programme_get_measurements (programme), write_measurement, writer);
+  sw_progression_xml_write (sw_programme_get_progression (programme), writer);
   write_list (programme, "sessions", sw_programme_get_sessions (programme), write_session, writer);
+  write_list (programme, "diary", sw_programme_get_diary (programme), write_entry, writer);
   write_list (programme, "answers", sw_programme_get_answers (programme), write_answer, writer);
   write_list (programme, "issues", sw_programme_get_issues (programme), write_issue, writer);
   write_exercises (programme, writer);

@@ -150,6 +150,13 @@ static const char * const item_words[] = {
   [SW_ITEM_SELF_CHECK] = N_("self-check"),
 };
 
+static const char * const settled_words[] = {
+  /* Translators: whether pain was back to the usual the morning after */
+  [SW_SETTLED_UNKNOWN] = N_("not asked"),
+  [SW_SETTLED_YES] = N_("settled"),
+  [SW_SETTLED_NO] = N_("not settled"),
+};
+
 static const char * const better_words[] = {
   [SW_BETTER_NOT_STATED] = N_("not stated"),
   [SW_BETTER_HIGHER] = N_("a higher result"),
@@ -204,6 +211,7 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_ITEM_KIND, item_words);
   WORDS_OF (SW_TYPE_MEASURE, measure_words);
   WORDS_OF (SW_TYPE_BETTER, better_words);
+  WORDS_OF (SW_TYPE_SETTLED, settled_words);
 #undef WORDS_OF
   if (type == SW_TYPE_DAY)
     return sw_day_get_name ((SwDay) value);

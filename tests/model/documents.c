@@ -236,6 +236,59 @@ test_programme_copy (void)
   g_assert_cmpstr (sw_client_get_name (sw_programme_get_client (copy)), ==, "Ada");
 }
 
+/* Numbers stay in their ranges, whoever sets them. */
+static void
+test_progression (void)
+{
+  g_autoptr (SwProgression) progression = sw_progression_new ();
+  g_autoptr (SwProgression) copy = NULL;
+  const char * const *names = sw_progression_get_number_names ();
+
+  g_assert_true (sw_progression_is_usual (progression));
+  for (guint i = 0; names[i] != NULL; i++)
+    {
+      int lowest, highest, usual;
+
+      sw_progression_get_range (names[i], &lowest, &highest, &usual);
+      g_assert_cmpint (usual, >=, lowest);
+      g_assert_cmpint (usual, <=, highest);
+      g_assert_cmpint (sw_progression_get_number (progression, names[i]), ==, usual);
+      g_object_set (progression, names[i], 10000, NULL);
+      g_assert_cmpint (sw_progression_get_number (progression, names[i]), ==, highest);
+      g_object_set (progression, names[i], -10000, NULL);
+      g_assert_cmpint (sw_progression_get_number (progression, names[i]), ==, lowest);
+      g_object_set (progression, names[i], usual, NULL);
+      g_assert_true (sw_progression_is_usual (progression));
+    }
+
+  g_object_set (progression, "weeks", 1, NULL);
+  g_assert_cmpint (sw_progression_get_number (progression, "weeks"), ==, SW_PROGRESSION_LEAST_WEEKS);
+  g_assert_false (sw_progression_is_usual (progression));
+  g_object_set (progression, "steps-up", FALSE, NULL);
+  copy = sw_progression_copy (progression);
+  g_object_set (progression, "weeks", 12, "steps-up", TRUE, NULL);
+  g_assert_cmpint (sw_progression_get_number (copy, "weeks"), ==, SW_PROGRESSION_LEAST_WEEKS);
+  g_assert_false (sw_progression_get_steps_up (copy));
+}
+
+static void
+test_diary_entry (void)
+{
+  g_autoptr (SwDiaryEntry) entry = sw_diary_entry_new ("2026-11-20", "i1", "squat", "3 x 12");
+  g_autoptr (SwDiaryEntry) copy = NULL;
+
+  g_assert_true (sw_diary_entry_is_blank (entry));
+  g_assert_cmpint (sw_diary_entry_get_pain_during (entry), ==, SW_DIARY_NOT_STATED);
+  g_object_set (entry, "pain-during", 0, NULL);
+  g_assert_false (sw_diary_entry_is_blank (entry));
+  copy = sw_diary_entry_copy (entry);
+  g_object_set (entry, "pain-during", SW_DIARY_NOT_STATED, "settled", SW_SETTLED_NO, NULL);
+  g_assert_false (sw_diary_entry_is_blank (entry));
+  g_assert_cmpint (sw_diary_entry_get_pain_during (copy), ==, 0);
+  g_assert_cmpint (sw_diary_entry_get_settled (copy), ==, SW_SETTLED_UNKNOWN);
+  g_assert_cmpstr (sw_diary_entry_get_dose_line (copy), ==, "3 x 12");
+}
+
 /* Another client: the work goes over, nothing that is about the one before. */
 static void
 test_programme_new_from (void)
@@ -247,6 +300,7 @@ test_programme_new_from (void)
   g_autoptr (SwAnswer) answer = sw_answer_new ("k", "because", "2026-11-20", "T", NULL);
   g_autoptr (SwIssue) issue = sw_issue_new ("2026-11-20", "print", "", "", NULL);
   g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-11-20", "stands", SW_MEASURE_SECONDS);
+  g_autoptr (SwDiaryEntry) entry = sw_diary_entry_new ("2026-11-20", "m", "e", "3 x 12");
   SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
   g_autoptr (SwItem) member = sample_item ("m", "3 x 12");
   g_autoptr (GPtrArray) items = NULL;
@@ -258,6 +312,8 @@ test_programme_new_from (void)
   g_list_store_append (sw_programme_get_answers (programme), answer);
   g_list_store_append (sw_programme_get_issues (programme), issue);
   g_list_store_append (sw_programme_get_measurements (programme), measurement);
+  g_list_store_append (sw_programme_get_diary (programme), entry);
+  g_object_set (sw_programme_get_progression (programme), "weeks", 8, NULL);
   g_object_set (programme, "title", "Strong legs", NULL);
   g_object_set (sw_programme_get_page_plan (programme), "layout", SW_LAYOUT_COMPACT, NULL);
   g_object_set (sw_programme_get_clinic (programme), "phone", "555 0199", NULL);
@@ -277,6 +333,9 @@ test_programme_new_from (void)
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_answers (new))), ==, 0);
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_issues (new))), ==, 0);
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_measurements (new))), ==, 0);
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_diary (new))), ==, 0);
+  g_assert_cmpint (sw_progression_get_number (sw_programme_get_progression (new), "weeks"), ==, 8);
+  g_assert_true (sw_programme_find_list (programme, entry, NULL) == sw_programme_get_diary (programme));
 
   items = sw_programme_dup_items (new);
   g_assert_cmpuint (items->len, ==, 2);
@@ -414,6 +473,8 @@ main (int   argc,
   g_test_add_func ("/model/documents/notify", test_notify);
   g_test_add_func ("/model/documents/copy", test_copy);
   g_test_add_func ("/model/documents/programme-copy", test_programme_copy);
+  g_test_add_func ("/model/documents/progression", test_progression);
+  g_test_add_func ("/model/documents/diary-entry", test_diary_entry);
   g_test_add_func ("/model/documents/programme-new-from", test_programme_new_from);
   g_test_add_func ("/model/documents/find", test_find);
   g_test_add_func ("/model/documents/snapshots", test_snapshots);
