@@ -7,6 +7,7 @@
 #include <json-glib/json-glib.h>
 
 #include "sw-arrangement.h"
+#include "sw-balance.h"
 #include "sw-finding.h"
 #include "sw-numbers.h"
 #include "sw-readability-report.h"
@@ -207,6 +208,26 @@ add_session (JsonBuilder *builder,
   json_builder_end_object (builder);
 }
 
+/* "positions": { "sitting-sets": 3 } */
+static void
+add_balance (JsonBuilder *builder,
+             SwProgramme *programme,
+             SwBalance    balance)
+{
+  g_autoptr (GArray) parts = sw_balance_of_week (programme, balance);
+
+  json_builder_set_member_name (builder, sw_term_to_nick (SW_TYPE_BALANCE, (int) balance));
+  json_builder_begin_object (builder);
+  for (guint i = 0; i < parts->len; i++)
+    {
+      const SwBalancePart *part = &g_array_index (parts, SwBalancePart, i);
+      g_autofree char *name = g_strconcat (part->key, "-sets", NULL);
+
+      add_double (builder, name, part->sets);
+    }
+  json_builder_end_object (builder);
+}
+
 static void
 add_week (JsonBuilder *builder,
           SwProgramme *programme,
@@ -227,9 +248,13 @@ add_week (JsonBuilder *builder,
       add_string (builder, "muscle", sw_term_to_nick (SW_TYPE_MUSCLE, (int) volume->muscle));
       add_double (builder, "sets-left", volume->sets_left);
       add_double (builder, "sets-right", volume->sets_right);
+      add_double (builder, "strength-sets-left", volume->strength_left);
+      add_double (builder, "strength-sets-right", volume->strength_right);
       json_builder_end_object (builder);
     }
   json_builder_end_array (builder);
+  for (int balance = 0; balance < sw_term_get_n_values (SW_TYPE_BALANCE); balance++)
+    add_balance (builder, programme, (SwBalance) balance);
   json_builder_end_object (builder);
 }
 

@@ -3,7 +3,12 @@
  * How many sets a week each muscle group works, side by side. */
 #include "config.h"
 
+#include <glib/gi18n.h>
+
 #include "sw-volume.h"
+#include "sw-week.h"
+
+#define STRENGTH_AIMS (SW_SET (SW_AIM_STRENGTH) | SW_SET (SW_AIM_ENDURANCE))
 
 static int
 compare_volumes (gconstpointer a,
@@ -20,55 +25,25 @@ compare_volumes (gconstpointer a,
 }
 
 static void
-add_item (SwVolume *volumes,
-          int       n_muscles,
-          SwItem   *item,
-          int       n_days,
-          int       rounds)
+add_item (SwItem  *item,
+          double   times,
+          gpointer data)
 {
-  const SwDose *dose = sw_item_get_dose (item);
-  SwExercise *exercise = sw_item_get_exercise (item);
-  double times;
+  SwVolume *volumes = data;
+  const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (item));
+  double left = times * sw_dose_get_sets_for (sw_item_get_dose (item), SW_BODY_SIDE_LEFT);
+  double right = times * sw_dose_get_sets_for (sw_item_get_dose (item), SW_BODY_SIDE_RIGHT);
 
-  if (exercise == NULL)
-    return;
-
-  times = (dose->days_a_week > 0 ? dose->days_a_week : n_days) * dose->times_a_day * rounds;
-  for (int muscle = 0; muscle < n_muscles; muscle++)
+  for (int muscle = 0; muscle < sw_term_get_n_values (SW_TYPE_MUSCLE); muscle++)
     {
-      if ((sw_exercise_get_facts (exercise)->muscles & SW_SET (muscle)) == 0)
+      if ((facts->muscles & SW_SET (muscle)) == 0)
         continue;
-      volumes[muscle].sets_left += times * sw_dose_get_sets_for (dose, SW_BODY_SIDE_LEFT);
-      volumes[muscle].sets_right += times * sw_dose_get_sets_for (dose, SW_BODY_SIDE_RIGHT);
-    }
-}
-
-static void
-add_session (SwVolume  *volumes,
-             int        n_muscles,
-             SwSession *session)
-{
-  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
-  int n_days = sw_session_get_n_days (session);
-
-  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
-    {
-      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
-      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
-
-      for (guint j = 0; j < g_list_model_get_n_items (items); j++)
-        {
-          g_autoptr (SwItem) item = g_list_model_get_item (items, j);
-          GListModel *members = G_LIST_MODEL (sw_item_get_items (item));
-
-          add_item (volumes, n_muscles, item, n_days, 1);
-          for (guint k = 0; k < g_list_model_get_n_items (members); k++)
-            {
-              g_autoptr (SwItem) member = g_list_model_get_item (members, k);
-
-              add_item (volumes, n_muscles, member, n_days, sw_item_get_rounds (item));
-            }
-        }
+      volumes[muscle].sets_left += left;
+      volumes[muscle].sets_right += right;
+      if ((facts->aims & STRENGTH_AIMS) == 0)
+        continue;
+      volumes[muscle].strength_left += left;
+      volumes[muscle].strength_right += right;
     }
 }
 
@@ -88,18 +63,10 @@ sw_volume_of_week (SwProgramme *programme)
   int n_muscles = sw_term_get_n_values (SW_TYPE_MUSCLE);
   g_autofree SwVolume *volumes = g_new0 (SwVolume, n_muscles);
   GArray *worked = g_array_new (FALSE, FALSE, sizeof (SwVolume));
-  GListModel *sessions;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), worked);
 
-  sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
-  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
-    {
-      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
-
-      add_session (volumes, n_muscles, session);
-    }
-
+  sw_week_foreach (programme, add_item, volumes);
   for (int muscle = 0; muscle < n_muscles; muscle++)
     {
       volumes[muscle].muscle = (SwMuscle) muscle;
@@ -108,4 +75,20 @@ sw_volume_of_week (SwProgramme *programme)
     }
   g_array_sort (worked, compare_volumes);
   return worked;
+}
+
+/**
+ * sw_volume_get_guidance:
+ *
+ * What SW_VOLUME_GUIDE_LOW and SW_VOLUME_GUIDE_HIGH rest on: each major muscle group on 2 to 3 days a week (ACSM position
+ * stand, Med Sci Sports Exerc 2011;43:1334-1359), 1 to 3 sets for those not advanced in it (ACSM position stand, Med Sci
+ * Sports Exerc 2009;41:687-708). The product of the two is reckoned here and published by neither.
+ *
+ * Returns: (transfer none): that in a sentence for the therapist, translated
+ */
+const char *
+sw_volume_get_guidance (void)
+{
+  return _("For strength, each muscle group on 2 to 3 days a week (ACSM 2011) with 1 to 3 sets (ACSM 2009, not advanced): 2 to 9 "
+           "sets a week. For stretching and balance no number of sets a week is published.");
 }

@@ -8,11 +8,8 @@
 #include "sw-finding-row.h"
 #include "sw-findings-bar.h"
 #include "sw-labels.h"
-#include "sw-volume.h"
+#include "sw-week-button.h"
 #include "sw-wrap-box.h"
-
-/* The line has room for about so many muscles; all of them stand in its tooltip. */
-#define N_VOLUMES 2
 
 struct _SwFindingsBar
 {
@@ -25,7 +22,7 @@ struct _SwFindingsBar
   GtkWidget *nothing;
   GtkLabel *time;
   GtkLabel *changes;
-  GtkLabel *volumes;
+  SwWeekButton *week;
   GtkLabel *reading;
   GtkToggleButton *button;
   GtkWidget *stop_mark;
@@ -79,41 +76,6 @@ refresh_time (SwFindingsBar *self)
                                        (gulong) clock->n_changes),
                              clock->n_changes, time);
   set_words (self->changes, changes);
-}
-
-static char *
-volume_words (const SwVolume *volume)
-{
-  const char *muscle = sw_label (SW_TYPE_MUSCLE, volume->muscle);
-
-  if (volume->sets_left == volume->sets_right)
-    /* Translators: a muscle, its sets a week */
-    return g_strdup_printf (_ ("%s %g sets"), muscle, volume->sets_left);
-  /* Translators: a muscle, the sets a week of its right side, of its left side */
-  return g_strdup_printf (_ ("%s %g sets right, %g left"), muscle, volume->sets_right, volume->sets_left);
-}
-
-static void
-refresh_volumes (SwFindingsBar *self)
-{
-  g_autoptr (GArray) volumes = sw_volume_of_week (sw_document_get_programme (self->document));
-  g_autoptr (GString) largest = g_string_new (NULL);
-  g_autoptr (GString) all = g_string_new (NULL);
-
-  for (guint i = 0; i < volumes->len; i++)
-    {
-      g_autofree char *words = volume_words (&g_array_index (volumes, SwVolume, i));
-
-      g_string_append_printf (all, "%s%s", i > 0 ? "\n" : "", words);
-      if (i < N_VOLUMES)
-        g_string_append_printf (largest, "%s%s", i > 0 ? ", " : "", words);
-    }
-
-  if (volumes->len > 0)
-    /* Translators: before the sets a week of the muscles that work most */
-    g_string_prepend (largest, _ ("A week: "));
-  set_words (self->volumes, largest->str);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->volumes), volumes->len > 0 ? all->str : NULL);
 }
 
 /* Its tooltip says what that means and which sentences are the hardest. */
@@ -269,7 +231,7 @@ document_changed_cb (SwFindingsBar *self)
   GPtrArray *findings = sw_document_get_findings (self->document);
 
   refresh_time (self);
-  refresh_volumes (self);
+  sw_week_button_show (self->week, sw_document_get_programme (self->document));
   refresh_reading (self);
   refresh_button (self, findings);
   refresh_rows (self, findings);
@@ -324,6 +286,7 @@ sw_findings_bar_class_init (SwFindingsBarClass *class)
 
   G_OBJECT_CLASS (class)->dispose = sw_findings_bar_dispose;
 
+  g_type_ensure (SW_TYPE_WEEK_BUTTON);
   g_type_ensure (SW_TYPE_WRAP_BOX);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-findings-bar.ui");
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, revealer);
@@ -331,7 +294,7 @@ sw_findings_bar_class_init (SwFindingsBarClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, nothing);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, time);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, changes);
-  gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, volumes);
+  gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, week);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, reading);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, button);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, stop_mark);

@@ -67,6 +67,12 @@ def test(work):
     g.press("row", "Sit to stand, *")
     g.expect(*LINE, "text", "2 x 8-10, rest 60 s, effort 6, pain 3")
 
+    # The week as a chart, with what it is measured by.
+    g.press("button", "A week: *")
+    g.wait("label", "Sets a week of each muscle group")
+    g.wait("label", "*2 to 9 sets a week*")
+    g.key("Escape")
+
     # Others in its place, each with the reason; by the keyboard alone, and one step back.
     g.press("row", "Heel raise at the counter, *")
     g.key("ctrl+r")

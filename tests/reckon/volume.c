@@ -8,6 +8,7 @@
 #include <json-glib/json-glib.h>
 
 #include "sample.h"
+#include "sw-balance.h"
 #include "sw-numbers.h"
 #include "sw-volume.h"
 
@@ -30,6 +31,8 @@ make_programme (void)
 
   sample_facts_init (&facts, "raise");
   facts.muscles = SW_SET (SW_MUSCLE_CALF);
+  facts.aims = SW_SET (SW_AIM_STRENGTH);
+  facts.position = SW_POSITION_STANDING;
   g_assert_true (sw_dose_from_line ("3 x 8-12, tempo 2-0-2, 10 lb, each side, +1 set left, rest 60 s",
                                     NULL, &facts.dose, NULL));
   raise = sample_exercise_from (&facts, "Raise");
@@ -39,6 +42,8 @@ make_programme (void)
   squat = sample_exercise_from (&facts, "Squat");
   facts.id = (char *) "bridge";
   facts.muscles = SW_SET (SW_MUSCLE_GLUTEALS) | SW_SET (SW_MUSCLE_HAMSTRINGS);
+  facts.aims = SW_SET (SW_AIM_MOBILITY);
+  facts.position = SW_POSITION_ON_BACK;
   g_assert_true (sw_dose_from_line ("1 x 10", NULL, &facts.dose, NULL));
   bridge = sample_exercise_from (&facts, "Bridge");
 
@@ -56,10 +61,10 @@ static void
 test_week (void)
 {
   static const SwVolume wanted[] = {
-    { SW_MUSCLE_GLUTEALS, 26.0, 26.0 },
-    { SW_MUSCLE_QUADRICEPS, 20.0, 20.0 },
-    { SW_MUSCLE_CALF, 12.0, 9.0 },
-    { SW_MUSCLE_HAMSTRINGS, 6.0, 6.0 },
+    { SW_MUSCLE_GLUTEALS, 26.0, 26.0, 20.0, 20.0 },
+    { SW_MUSCLE_QUADRICEPS, 20.0, 20.0, 20.0, 20.0 },
+    { SW_MUSCLE_CALF, 12.0, 9.0, 12.0, 9.0 },
+    { SW_MUSCLE_HAMSTRINGS, 6.0, 6.0, 0.0, 0.0 },
   };
   g_autoptr (SwProgramme) programme = make_programme ();
   g_autoptr (GArray) volumes = sw_volume_of_week (programme);
@@ -72,7 +77,44 @@ test_week (void)
       g_assert_cmpint (volume->muscle, ==, wanted[i].muscle);
       g_assert_cmpfloat (volume->sets_left, ==, wanted[i].sets_left);
       g_assert_cmpfloat (volume->sets_right, ==, wanted[i].sets_right);
+      g_assert_cmpfloat (volume->strength_left, ==, wanted[i].strength_left);
+      g_assert_cmpfloat (volume->strength_right, ==, wanted[i].strength_right);
     }
+}
+
+/* Each part by its key and sets. */
+static void
+expect_parts (SwProgramme *programme,
+              SwBalance    balance,
+              const char  *wanted)
+{
+  g_autoptr (GArray) parts = sw_balance_of_week (programme, balance);
+  g_autoptr (GString) found = g_string_new (NULL);
+
+  for (guint i = 0; i < parts->len; i++)
+    {
+      const SwBalancePart *part = &g_array_index (parts, SwBalancePart, i);
+
+      g_string_append_printf (found, "%s%s %g", i > 0 ? ", " : "", part->key, part->sets);
+      g_assert_cmpstr (part->name, !=, "");
+    }
+  g_assert_cmpstr (found->str, ==, wanted);
+  g_assert_cmpstr (sw_balance_get_name (balance), !=, "");
+  g_assert_cmpstr (sw_balance_get_rule (balance), !=, "");
+}
+
+/* The same week: raises (back) count the 12 of the side with more; squats are quadriceps in front and gluteals behind, 10
+ * each; bridges gluteals and hamstrings, 6 behind. Sides: 9, 20 and 6 right, 12, 20 and 6 left. None has a figure. */
+static void
+test_balance (void)
+{
+  g_autoptr (SwProgramme) programme = make_programme ();
+
+  expect_parts (programme, SW_BALANCE_SIDES, "right 35, left 38");
+  expect_parts (programme, SW_BALANCE_PUSH_PULL, "push 0, pull 0");
+  expect_parts (programme, SW_BALANCE_FRONT_BACK, "front 10, back 28, flanks 0");
+  expect_parts (programme, SW_BALANCE_PLANES, "still 38");
+  expect_parts (programme, SW_BALANCE_POSITIONS, "standing 32, on-back 6");
 }
 
 static double
@@ -114,6 +156,8 @@ test_numbers (void)
   g_assert_cmpfloat (number_at (root, "$.sessions[0].items[1]['sets-a-week-right']"), ==, 20.0);
   g_assert_cmpfloat (number_at (root, "$.sessions[0].items[3]['sets-a-week-right']"), ==, 6.0);
   g_assert_cmpfloat (number_at (root, "$.week.muscles[0]['sets-left']"), ==, 26.0);
+  g_assert_cmpfloat (number_at (root, "$.week.muscles[0]['strength-sets-left']"), ==, 20.0);
+  g_assert_cmpfloat (number_at (root, "$.week['front-back']['back-sets']"), ==, 28.0);
 
   /* 10 lb = 4.5359237 kg by the exact definition. */
   g_assert_cmpfloat_with_epsilon (number_at (root, "$.sessions[0].items[0]['load-kilograms']"), 4.5359237, 1e-12);
@@ -148,6 +192,7 @@ main (int   argc,
   g_test_init (&argc, &argv, NULL);
 
   g_test_add_func ("/reckon/volume/week", test_week);
+  g_test_add_func ("/reckon/volume/balance", test_balance);
   g_test_add_func ("/reckon/volume/numbers", test_numbers);
   g_test_add_func ("/reckon/volume/empty", test_empty);
 
