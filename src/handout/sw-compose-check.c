@@ -28,6 +28,7 @@ measure_key (SwMeasure measure)
     [SW_MEASURE_KILOGRAMS] = "check.kilograms",
     [SW_MEASURE_NEWTONS] = "check.newtons",
     [SW_MEASURE_RATING_0_TO_10] = "check.rating-0-to-10",
+    [SW_MEASURE_POUNDS] = "check.pounds",
   };
 
   return keys[measure];

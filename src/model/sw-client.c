@@ -19,6 +19,8 @@ struct _SwClient
   char *other_precautions;
   SwSet equipment;
   SwSet avoided_positions;
+  char *loads;
+  char *load_limit;
   int minutes;
   int units;
   int paper;
@@ -40,6 +42,8 @@ enum
   PROP_OTHER_PRECAUTIONS,
   PROP_EQUIPMENT,
   PROP_AVOIDED_POSITIONS,
+  PROP_LOADS,
+  PROP_LOAD_LIMIT,
   PROP_MINUTES,
   PROP_UNITS,
   PROP_PAPER,
@@ -84,6 +88,12 @@ sw_client_get_property (GObject    *object,
       break;
     case PROP_AVOIDED_POSITIONS:
       g_value_set_uint64 (value, self->avoided_positions);
+      break;
+    case PROP_LOADS:
+      g_value_set_string (value, self->loads);
+      break;
+    case PROP_LOAD_LIMIT:
+      g_value_set_string (value, self->load_limit);
       break;
     case PROP_MINUTES:
       g_value_set_int (value, self->minutes);
@@ -166,6 +176,12 @@ sw_client_set_property (GObject      *object,
     case PROP_AVOIDED_POSITIONS:
       changed = set_set (&self->avoided_positions, value);
       break;
+    case PROP_LOADS:
+      changed = sw_field_set_string (&self->loads, g_value_get_string (value));
+      break;
+    case PROP_LOAD_LIMIT:
+      changed = sw_field_set_string (&self->load_limit, g_value_get_string (value));
+      break;
     case PROP_MINUTES:
       changed = sw_field_set_int (&self->minutes, g_value_get_int (value));
       break;
@@ -201,6 +217,8 @@ sw_client_finalize (GObject *object)
   g_free (self->name);
   g_free (self->goals);
   g_free (self->other_precautions);
+  g_free (self->loads);
+  g_free (self->load_limit);
   g_free (self->language);
   g_strfreev (self->extras);
 
@@ -226,6 +244,8 @@ sw_client_class_init (SwClientClass *klass)
   properties[PROP_OTHER_PRECAUTIONS] = g_param_spec_string ("other-precautions", NULL, NULL, "", flags);
   properties[PROP_EQUIPMENT] = g_param_spec_uint64 ("equipment", NULL, NULL, 0, G_MAXUINT64, 0, flags);
   properties[PROP_AVOIDED_POSITIONS] = g_param_spec_uint64 ("avoided-positions", NULL, NULL, 0, G_MAXUINT64, 0, flags);
+  properties[PROP_LOADS] = g_param_spec_string ("loads", NULL, NULL, "", flags);
+  properties[PROP_LOAD_LIMIT] = g_param_spec_string ("load-limit", NULL, NULL, "", flags);
   properties[PROP_MINUTES] = g_param_spec_int ("minutes", NULL, NULL, 0, 240, 0, flags);
   properties[PROP_UNITS] = g_param_spec_enum ("units", NULL, NULL, SW_TYPE_UNITS, SW_UNITS_KG, flags);
   properties[PROP_PAPER] = g_param_spec_enum ("paper", NULL, NULL, SW_TYPE_PAPER, SW_PAPER_A4, flags);
@@ -243,6 +263,8 @@ sw_client_init (SwClient *self)
   sw_field_set_string (&self->name, "");
   sw_field_set_string (&self->goals, "");
   sw_field_set_string (&self->other_precautions, "");
+  sw_field_set_string (&self->loads, "");
+  sw_field_set_string (&self->load_limit, "");
   sw_field_set_string (&self->language, "en");
   sw_field_set_strv (&self->extras, NULL);
 }
@@ -278,6 +300,8 @@ sw_client_copy (SwClient *self)
                        "other-precautions", self->other_precautions,
                        "equipment", self->equipment,
                        "avoided-positions", self->avoided_positions,
+                       "loads", self->loads,
+                       "load-limit", self->load_limit,
                        "minutes", self->minutes,
                        "units", self->units,
                        "paper", self->paper,
@@ -397,6 +421,35 @@ sw_client_get_avoided_positions (SwClient *self)
   g_return_val_if_fail (SW_IS_CLIENT (self), 0);
 
   return self->avoided_positions;
+}
+
+/**
+ * sw_client_get_loads:
+ * @self: a client
+ *
+ * Returns: (transfer none): the loads at home as they were written down, for sw_loads_from_text(); "" when not known
+ */
+const char *
+sw_client_get_loads (SwClient *self)
+{
+  g_return_val_if_fail (SW_IS_CLIENT (self), NULL);
+
+  return self->loads;
+}
+
+/**
+ * sw_client_get_load_limit:
+ * @self: a client
+ *
+ * Returns: (transfer none): the greatest load the client may have as it was written down, for sw_loads_from_text(); ""
+ *   for none
+ */
+const char *
+sw_client_get_load_limit (SwClient *self)
+{
+  g_return_val_if_fail (SW_IS_CLIENT (self), NULL);
+
+  return self->load_limit;
 }
 
 /**

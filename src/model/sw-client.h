@@ -11,7 +11,9 @@ G_BEGIN_DECLS
  * Who the programme is for. Properties: "name" (string), "birth-year" (int 1900..2100 or 0 unknown),
  * "dominant-side" (SwBodySide), "goals" (string, lines), "precautions" (uint64: SwSet of SwPrecaution),
  * "other-precautions" (string), "equipment" (uint64: SwSet of SwEquipment at home), "avoided-positions"
- * (uint64: SwSet of SwPosition the client cannot get into alone), "minutes" (int 0..240 a session; 0 not stated), "units" (SwUnits), "paper" (SwPaper), "text-points" (double 12..28),
+ * (uint64: SwSet of SwPosition the client cannot get into alone), "loads" (string, as sw_loads_from_text() reads it),
+ * "load-limit" (string, likewise one load), "minutes" (int 0..240 a session; 0 not stated), "units" (SwUnits), "paper"
+ * (SwPaper), "text-points" (double 12..28),
  * "language" (string, BCP 47), "extras" (GStrv).
  */
 #define SW_TYPE_CLIENT (sw_client_get_type ())
@@ -27,6 +29,8 @@ SwSet sw_client_get_precautions (SwClient *self);
 const char *sw_client_get_other_precautions (SwClient *self);
 SwSet sw_client_get_equipment (SwClient *self);
 SwSet sw_client_get_avoided_positions (SwClient *self);
+const char *sw_client_get_loads (SwClient *self);
+const char *sw_client_get_load_limit (SwClient *self);
 int sw_client_get_minutes (SwClient *self);
 SwUnits sw_client_get_units (SwClient *self);
 SwPaper sw_client_get_paper (SwClient *self);

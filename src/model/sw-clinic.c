@@ -18,8 +18,11 @@ enum
   PROP_EMAIL,
   PROP_ADDRESS,
   PROP_EMERGENCY_NUMBER,
+  PROP_BANDS,
   PROP_EXTRAS,
   PROP_LOGO,
+  PROP_MAX_FORMULA,
+  PROP_ALIKE_PERCENT,
   PROP_TRANSITIONS, /* low and high of each SwTransition */
   N_PROPS = PROP_TRANSITIONS + 2 * SW_N_TRANSITIONS,
 };
@@ -31,6 +34,8 @@ struct _SwClinic
   char *strings[PROP_EXTRAS];  /* by property; the first is not used */
   char **extras;
   SwLogo *logo;
+  int max_formula;
+  int alike_percent;
   int transitions_s[2 * SW_N_TRANSITIONS];
 };
 
@@ -74,6 +79,10 @@ sw_clinic_get_property (GObject    *object,
     g_value_set_boxed (value, self->extras);
   else if (property_id == PROP_LOGO)
     g_value_set_boxed (value, self->logo);
+  else if (property_id == PROP_MAX_FORMULA)
+    g_value_set_enum (value, self->max_formula);
+  else if (property_id == PROP_ALIKE_PERCENT)
+    g_value_set_int (value, self->alike_percent);
   else if (property_id >= PROP_TRANSITIONS && property_id < N_PROPS)
     g_value_set_int (value, self->transitions_s[property_id - PROP_TRANSITIONS]);
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
@@ -95,6 +104,10 @@ sw_clinic_set_property (GObject      *object,
     changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
   else if (property_id == PROP_LOGO)
     changed = set_logo (self, g_value_get_boxed (value));
+  else if (property_id == PROP_MAX_FORMULA)
+    changed = sw_field_set_int (&self->max_formula, g_value_get_enum (value));
+  else if (property_id == PROP_ALIKE_PERCENT)
+    changed = sw_field_set_int (&self->alike_percent, g_value_get_int (value));
   else if (property_id >= PROP_TRANSITIONS && property_id < N_PROPS)
     changed = sw_field_set_int (&self->transitions_s[property_id - PROP_TRANSITIONS], g_value_get_int (value));
   else if (property_id > PROP_0 && property_id < PROP_EXTRAS)
@@ -123,7 +136,7 @@ static void
 sw_clinic_class_init (SwClinicClass *klass)
 {
   static const char * const names[PROP_EXTRAS] = {
-    NULL, "name", "therapist", "phone", "email", "address", "emergency-number",
+    NULL, "name", "therapist", "phone", "email", "address", "emergency-number", "bands",
   };
   GObjectClass *object_class = G_OBJECT_CLASS (klass);
 
@@ -143,6 +156,14 @@ sw_clinic_class_init (SwClinicClass *klass)
                                               G_PARAM_READWRITE
                                               | G_PARAM_EXPLICIT_NOTIFY
                                               | G_PARAM_STATIC_STRINGS);
+  properties[PROP_MAX_FORMULA] = g_param_spec_enum ("max-formula", NULL, NULL, SW_TYPE_MAX_FORMULA,
+                                                    SW_MAX_FORMULA_BRZYCKI,
+                                                    G_PARAM_READWRITE | G_PARAM_EXPLICIT_NOTIFY
+                                                    | G_PARAM_STATIC_STRINGS);
+  properties[PROP_ALIKE_PERCENT] = g_param_spec_int ("alike-percent", NULL, NULL, 1, SW_CLINIC_MOST_ALIKE_PERCENT,
+                                                     SW_CLINIC_USUAL_ALIKE_PERCENT,
+                                                     G_PARAM_READWRITE | G_PARAM_EXPLICIT_NOTIFY
+                                                     | G_PARAM_STATIC_STRINGS);
   for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
     properties[PROP_TRANSITIONS + i] = g_param_spec_int (transition_names[i], NULL, NULL, 0, SW_CLINIC_MOST_TRANSITION_S,
                                                      usual_transitions_s[i],
@@ -157,6 +178,7 @@ sw_clinic_init (SwClinic *self)
   for (int i = PROP_0 + 1; i < PROP_EXTRAS; i++)
     sw_field_set_string (&self->strings[i], "");
   sw_field_set_strv (&self->extras, NULL);
+  self->alike_percent = SW_CLINIC_USUAL_ALIKE_PERCENT;
   memcpy (self->transitions_s, usual_transitions_s, sizeof usual_transitions_s);
 }
 
@@ -189,6 +211,8 @@ sw_clinic_copy (SwClinic *self)
     sw_field_set_string (&copy->strings[i], self->strings[i]);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   set_logo (copy, self->logo);
+  copy->max_formula = self->max_formula;
+  copy->alike_percent = self->alike_percent;
   memcpy (copy->transitions_s, self->transitions_s, sizeof self->transitions_s);
   return copy;
 }
@@ -275,6 +299,48 @@ sw_clinic_get_emergency_number (SwClinic *self)
   g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
 
   return self->strings[PROP_EMERGENCY_NUMBER];
+}
+
+/**
+ * sw_clinic_get_bands:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): its elastic bands by force, one a line, as sw_bands_from_text() reads them; "" when not stated
+ */
+const char *
+sw_clinic_get_bands (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_BANDS];
+}
+
+/**
+ * sw_clinic_get_max_formula:
+ * @self: a clinic
+ *
+ * Returns: the formula it trusts to reckon from several repetitions what could be moved once
+ */
+SwMaxFormula
+sw_clinic_get_max_formula (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), SW_MAX_FORMULA_BRZYCKI);
+
+  return (SwMaxFormula) self->max_formula;
+}
+
+/**
+ * sw_clinic_get_alike_percent:
+ * @self: a clinic
+ *
+ * Returns: the greatest difference between the sides it calls alike, 1..50 percent
+ */
+int
+sw_clinic_get_alike_percent (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), SW_CLINIC_USUAL_ALIKE_PERCENT);
+
+  return self->alike_percent;
 }
 
 /**

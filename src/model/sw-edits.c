@@ -513,7 +513,8 @@ sw_edit_arrange (SwHistory  *history,
  *
  * Puts another exercise in an item's place. The dose becomes the new exercise's default, except what was
  * decided for the client: days, times a day, limits, and the side and its extra sets where the new one works
- * a side at a time. The load always is the new default: a load fit for one exercise is none for another.
+ * a side at a time. The load always is the new default, and the test it was
+ * found by is forgotten: a load fit for one exercise is none for another.
  */
 void
 sw_edit_swap_exercise (SwHistory   *history,
@@ -541,5 +542,6 @@ sw_edit_swap_exercise (SwHistory   *history,
   sw_history_begin (history, label);
   sw_history_set (history, label, item, "exercise", &value);
   sw_history_set_boxed (history, label, item, "dose", &dose);
+  sw_history_set_string (history, label, item, "test", "");
   sw_history_end (history);
 }

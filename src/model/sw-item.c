@@ -24,6 +24,7 @@ struct _SwItem
   int better;
   gboolean pinned;
   char *after;
+  char *test;
   char **extras;
 };
 
@@ -45,6 +46,7 @@ enum
   PROP_BETTER,
   PROP_PINNED,
   PROP_AFTER,
+  PROP_TEST,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -114,6 +116,9 @@ sw_item_get_property (GObject    *object,
     case PROP_AFTER:
       g_value_set_string (value, self->after);
       break;
+    case PROP_TEST:
+      g_value_set_string (value, self->test);
+      break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
       break;
@@ -181,6 +186,9 @@ sw_item_set_property (GObject      *object,
     case PROP_AFTER:
       changed = sw_field_set_string (&self->after, g_value_get_string (value));
       break;
+    case PROP_TEST:
+      changed = sw_field_set_string (&self->test, g_value_get_string (value));
+      break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
       break;
@@ -223,6 +231,7 @@ sw_item_finalize (GObject *object)
   g_free (self->note);
   g_free (self->title);
   g_free (self->after);
+  g_free (self->test);
   g_object_unref (self->items);
   g_strfreev (self->extras);
 
@@ -259,6 +268,7 @@ sw_item_class_init (SwItemClass *klass)
                                                SW_BETTER_NOT_STATED, flags);
   properties[PROP_PINNED] = g_param_spec_boolean ("pinned", NULL, NULL, FALSE, flags);
   properties[PROP_AFTER] = g_param_spec_string ("after", NULL, NULL, "", flags);
+  properties[PROP_TEST] = g_param_spec_string ("test", NULL, NULL, "", flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -272,6 +282,7 @@ sw_item_init (SwItem *self)
   sw_field_set_string (&self->note, "");
   sw_field_set_string (&self->title, "");
   sw_field_set_string (&self->after, "");
+  sw_field_set_string (&self->test, "");
   sw_field_set_strv (&self->extras, NULL);
 }
 
@@ -338,6 +349,7 @@ sw_item_copy (SwItem   *self,
   sw_field_set_string (&copy->title, self->title);
   if (!new_ids)
     sw_field_set_string (&copy->after, self->after);
+  sw_field_set_string (&copy->test, self->test);
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
 
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->items)); i++)
@@ -550,6 +562,21 @@ sw_item_get_after (SwItem *self)
   g_return_val_if_fail (SW_IS_ITEM (self), NULL);
 
   return self->after;
+}
+
+/**
+ * sw_item_get_test:
+ * @self: an item
+ *
+ * Returns: (transfer none): the test by which its load and its extra sets are found, as the measurements name it; "" for
+ *   none
+ */
+const char *
+sw_item_get_test (SwItem *self)
+{
+  g_return_val_if_fail (SW_IS_ITEM (self), NULL);
+
+  return self->test;
 }
 
 /**

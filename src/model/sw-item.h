@@ -27,6 +27,7 @@ G_BEGIN_DECLS
  * | better | SwBetter: which result of the check is the better one | | | | x |
  * | pinned | boolean: keeps its place when the section is put in order | x | | x | |
  * | after | string: id of an item of the section that must come earlier; "" when none | x | | x | |
+ * | test | string: name of the test that its load and extra sets are found by; "" when none | x | | | |
  * | extras | GStrv: unknown XML, kept | x | x | x | x |
  *
  * Setters exist for readers and for #SwHistory; widgets change items through the history only.
@@ -53,6 +54,7 @@ SwMeasure sw_item_get_measure (SwItem *self);
 SwBetter sw_item_get_better (SwItem *self);
 gboolean sw_item_get_pinned (SwItem *self);
 const char *sw_item_get_after (SwItem *self);
+const char *sw_item_get_test (SwItem *self);
 const char * const *sw_item_get_extras (SwItem *self);
 char *sw_item_dup_name (SwItem     *self,
                         const char *language);

@@ -127,6 +127,37 @@ sw_loads_to_text (GArray *loads)
 }
 
 /**
+ * sw_load_in_unit:
+ * @load: a load
+ * @unit: the unit wanted
+ *
+ * Returns: the load in that unit, rounded down to what comes out well: quarters of a kilogram, half pounds, whole newtons;
+ *   as it was when it has that unit or @unit is none
+ */
+SwLoad
+sw_load_in_unit (SwLoad     load,
+                 SwLoadUnit unit)
+{
+  double kg = sw_load_to_kg (load);
+
+  if (unit == load.unit || load.unit == SW_LOAD_NONE)
+    return load;
+
+  switch (unit)
+    {
+    case SW_LOAD_KG:
+      return (SwLoad) { unit, floor (kg * 4.0 + 1e-6) / 4.0 };
+    case SW_LOAD_LB:
+      return (SwLoad) { unit, floor (sw_lb_from_kg (kg) * 2.0 + 1e-6) / 2.0 };
+    case SW_LOAD_NEWTON:
+      return (SwLoad) { unit, floor (kg * SW_STANDARD_GRAVITY_M_PER_S2 + 1e-6) };
+    case SW_LOAD_NONE:
+    default:
+      return load;
+    }
+}
+
+/**
  * sw_load_get_at_most:
  * @loads: (element-type SwLoad): loads, the least first
  * @most_kg: the limit, kilograms

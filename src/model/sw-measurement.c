@@ -16,6 +16,8 @@ struct _SwMeasurement
   char *date;
   char *test;
   int measure;
+  int repetitions;
+  int better;
   double left;
   double right;
   double both;
@@ -30,6 +32,8 @@ enum
   PROP_DATE,
   PROP_TEST,
   PROP_MEASURE,
+  PROP_REPETITIONS,
+  PROP_BETTER,
   PROP_LEFT,
   PROP_RIGHT,
   PROP_BOTH,
@@ -57,6 +61,12 @@ sw_measurement_get_property (GObject    *object,
       break;
     case PROP_MEASURE:
       g_value_set_enum (value, self->measure);
+      break;
+    case PROP_REPETITIONS:
+      g_value_set_int (value, self->repetitions);
+      break;
+    case PROP_BETTER:
+      g_value_set_enum (value, self->better);
       break;
     case PROP_LEFT:
       g_value_set_double (value, self->left);
@@ -108,6 +118,12 @@ sw_measurement_set_property (GObject      *object,
     case PROP_MEASURE:
       changed = sw_field_set_int (&self->measure, g_value_get_enum (value));
       break;
+    case PROP_REPETITIONS:
+      changed = sw_field_set_int (&self->repetitions, g_value_get_int (value));
+      break;
+    case PROP_BETTER:
+      changed = sw_field_set_int (&self->better, g_value_get_enum (value));
+      break;
     case PROP_LEFT:
       changed = set_value (&self->left, g_value_get_double (value));
       break;
@@ -156,6 +172,9 @@ sw_measurement_class_init (SwMeasurementClass *klass)
   properties[PROP_TEST] = g_param_spec_string ("test", NULL, NULL, "", flags);
   properties[PROP_MEASURE] = g_param_spec_enum ("measure", NULL, NULL, SW_TYPE_MEASURE,
                                                 SW_MEASURE_SECONDS, flags);
+  properties[PROP_REPETITIONS] = g_param_spec_int ("repetitions", NULL, NULL, 0, SW_MEASUREMENT_MOST_REPETITIONS, 0,
+                                                   flags);
+  properties[PROP_BETTER] = g_param_spec_enum ("better", NULL, NULL, SW_TYPE_BETTER, SW_BETTER_NOT_STATED, flags);
   properties[PROP_LEFT] = g_param_spec_double ("left", NULL, NULL, -G_MAXDOUBLE, G_MAXDOUBLE, 0.0, lax);
   properties[PROP_RIGHT] = g_param_spec_double ("right", NULL, NULL, -G_MAXDOUBLE, G_MAXDOUBLE, 0.0, lax);
   properties[PROP_BOTH] = g_param_spec_double ("both", NULL, NULL, -G_MAXDOUBLE, G_MAXDOUBLE, 0.0, lax);
@@ -208,6 +227,8 @@ sw_measurement_copy (SwMeasurement *self)
   g_return_val_if_fail (SW_IS_MEASUREMENT (self), NULL);
 
   copy = sw_measurement_new (self->date, self->test, (SwMeasure) self->measure);
+  copy->repetitions = self->repetitions;
+  copy->better = self->better;
   copy->left = self->left;
   copy->right = self->right;
   copy->both = self->both;
@@ -255,6 +276,35 @@ sw_measurement_get_measure (SwMeasurement *self)
   g_return_val_if_fail (SW_IS_MEASUREMENT (self), SW_MEASURE_SECONDS);
 
   return (SwMeasure) self->measure;
+}
+
+/**
+ * sw_measurement_get_repetitions:
+ * @self: a measurement
+ *
+ * Returns: how often the load that was measured was moved until no more was possible; 0 for one greatest effort, and
+ *   where it means nothing
+ */
+int
+sw_measurement_get_repetitions (SwMeasurement *self)
+{
+  g_return_val_if_fail (SW_IS_MEASUREMENT (self), 0);
+
+  return self->repetitions;
+}
+
+/**
+ * sw_measurement_get_better:
+ * @self: a measurement
+ *
+ * Returns: which result is the better one, as far as it was stated
+ */
+SwBetter
+sw_measurement_get_better (SwMeasurement *self)
+{
+  g_return_val_if_fail (SW_IS_MEASUREMENT (self), SW_BETTER_NOT_STATED);
+
+  return (SwBetter) self->better;
 }
 
 /**

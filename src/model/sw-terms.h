@@ -301,6 +301,7 @@ typedef enum
   SW_MEASURE_KILOGRAMS,
   SW_MEASURE_NEWTONS,
   SW_MEASURE_RATING_0_TO_10,
+  SW_MEASURE_POUNDS,
 } SwMeasure;
 
 /* Which result of a self-check is the better one. */

@@ -35,6 +35,11 @@ void sw_checking_fix (SwFinding  *finding,
                       const char *label);
 void sw_checking_exercise (SwChecking *self,
                            SwItem     *item);
+void sw_checking_loads (SwChecking *self);
+void sw_checking_client_limit (SwChecking *self,
+                               SwItem     *item);
+void sw_checking_sides (SwChecking *self,
+                        SwItem     *item);
 void sw_checking_reading (SwChecking *self);
 
 G_END_DECLS

@@ -225,19 +225,6 @@ check_position (Subject *self)
   fix_by_swap_or_removal (self, finding, SW_SWAP_ANY);
 }
 
-/* The greatest load the limit allows, in the unit the therapist chose where that comes out well. */
-static SwLoad
-limit_in_unit (SwLoad     limit,
-               SwLoadUnit unit)
-{
-  if (unit == SW_LOAD_LB && limit.unit != SW_LOAD_LB)
-    return (SwLoad) { SW_LOAD_LB, floor (sw_lb_from_kg (sw_load_to_kg (limit)) * 2.0 + 1e-6) / 2.0 };
-  if (unit == SW_LOAD_KG && limit.unit != SW_LOAD_KG)
-    return (SwLoad) { SW_LOAD_KG, floor (sw_load_to_kg (limit) * 4.0 + 1e-6) / 4.0 };
-
-  return limit;
-}
-
 static void
 check_load (Subject *self)
 {
@@ -266,7 +253,7 @@ check_load (Subject *self)
       g_autofree char *label = NULL;
       g_autofree char *fixed_load = NULL;
 
-      fixed.load = limit_in_unit (self->facts->load_limit, self->dose->load.unit);
+      fixed.load = sw_load_in_unit (self->facts->load_limit, self->dose->load.unit);
       fixed_load = sw_load_to_text (fixed.load);
       label = g_strdup_printf (_("Set the load to %s"), fixed_load);
       finding = add (self, SW_FINDING_STOP,
@@ -428,7 +415,9 @@ sw_checking_exercise (SwChecking *self,
   check_equipment (&subject);
   check_position (&subject);
   check_load (&subject);
+  sw_checking_client_limit (self, item);
   check_amount (&subject);
   check_sides (&subject);
+  sw_checking_sides (self, item);
   check_limits (&subject);
 }

@@ -281,6 +281,7 @@ sw_findings_collect_with (SwProgramme               *programme,
   checking.findings = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_finding_free);
   check_people (&checking);
   check_falls (&checking);
+  sw_checking_loads (&checking);
 
   sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
   for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)

@@ -4,13 +4,17 @@
  * person is in it. */
 #include "config.h"
 
+#include <math.h>
+
 #include <json-glib/json-glib.h>
 
 #include "sw-arrangement.h"
 #include "sw-balance.h"
+#include "sw-course.h"
 #include "sw-finding.h"
 #include "sw-numbers.h"
 #include "sw-readability-report.h"
+#include "sw-starting-load.h"
 #include "sw-time-working.h"
 #include "sw-time.h"
 #include "sw-units.h"
@@ -110,11 +114,104 @@ add_dose (JsonBuilder *builder,
 }
 
 static void
-add_entry (JsonBuilder        *builder,
-           const SwClockEntry *entry,
-           SwSession          *session,
-           SwClinic           *clinic)
+add_starting_load (JsonBuilder   *builder,
+                   SwProgramme   *programme,
+                   SwItem        *item,
+                   SwMeasurement *measurement)
 {
+  g_auto (SwStartingLoadQuestion) question = { 0 };
+  g_autoptr (SwStartingLoad) answer = NULL;
+
+  sw_starting_load_question_init (&question, programme, item);
+  if (!sw_course_get_load (measurement, &question.tested))
+    return;
+
+  question.tested_repetitions = sw_measurement_get_repetitions (measurement);
+  answer = sw_starting_load_new (&question);
+  json_builder_set_member_name (builder, "starting-load");
+  json_builder_begin_object (builder);
+  add_string (builder, "formula", sw_term_to_nick (SW_TYPE_MAX_FORMULA, (int) question.formula));
+  if (answer->refusal != NULL)
+    add_string (builder, "refusal", answer->refusal);
+  if (!isnan (answer->one_max_kg))
+    {
+      add_double (builder, "one-maximum-kilograms", answer->one_max_kg);
+      add_double (builder, "one-maximum-least-kilograms", answer->one_max_low_kg);
+      add_double (builder, "one-maximum-most-kilograms", answer->one_max_high_kg);
+      add_double (builder, "percent-of-one-maximum", answer->percent);
+      add_double (builder, "wanted-kilograms", answer->wanted_kg);
+      add_double (builder, "wanted-least-kilograms", answer->low_kg);
+      add_double (builder, "wanted-most-kilograms", answer->high_kg);
+      add_double (builder, "kilograms", sw_load_to_kg (answer->load));
+    }
+  add_working (builder, answer->working);
+  json_builder_end_object (builder);
+}
+
+/* The values only: what the therapist calls the test may be about the client's person. */
+static void
+add_sides (JsonBuilder *builder,
+           SwProgramme *programme,
+           const char  *test)
+{
+  g_autoptr (GPtrArray) course = sw_course_collect (programme, test);
+  int alike_percent = sw_clinic_get_alike_percent (sw_programme_get_clinic (programme));
+  SwMeasurement *latest = g_ptr_array_index (course, course->len - 1);
+  SwSymmetry symmetry;
+  g_autoptr (SwWorking) working = NULL;
+
+  if (!sw_course_compare (latest, &symmetry))
+    return;
+
+  working = sw_course_explain (latest, alike_percent,
+                               sw_client_get_dominant_side (sw_programme_get_client (programme)));
+  json_builder_set_member_name (builder, "sides");
+  json_builder_begin_object (builder);
+  add_string (builder, "measure", sw_term_to_nick (SW_TYPE_MEASURE, (int) sw_measurement_get_measure (latest)));
+  add_string (builder, "lesser-side", sw_term_to_nick (SW_TYPE_BODY_SIDE, (int) symmetry.lesser));
+  add_double (builder, "symmetry-index-percent", symmetry.index_percent);
+  add_double (builder, "difference-percent", symmetry.difference_percent);
+  add_int (builder, "alike-percent", alike_percent);
+  json_builder_set_member_name (builder, "visits");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < course->len; i++)
+    {
+      SwMeasurement *visit = g_ptr_array_index (course, i);
+
+      if (!sw_course_compare (visit, &symmetry))
+        continue;
+      json_builder_begin_object (builder);
+      add_double (builder, "left", sw_measurement_get_left (visit));
+      add_double (builder, "right", sw_measurement_get_right (visit));
+      add_double (builder, "symmetry-index-percent", symmetry.index_percent);
+      json_builder_end_object (builder);
+    }
+  json_builder_end_array (builder);
+  add_working (builder, working);
+  json_builder_end_object (builder);
+}
+
+static void
+add_test (JsonBuilder *builder,
+          SwProgramme *programme,
+          SwItem      *item)
+{
+  SwMeasurement *latest = sw_course_find_latest (programme, sw_item_get_test (item));
+
+  if (latest == NULL)
+    return;
+
+  add_starting_load (builder, programme, item, latest);
+  add_sides (builder, programme, sw_item_get_test (item));
+}
+
+static void
+add_entry (JsonBuilder        *builder,
+           SwProgramme        *programme,
+           const SwClockEntry *entry,
+           SwSession          *session)
+{
+  SwClinic *clinic = sw_programme_get_clinic (programme);
   g_autofree char *name = sw_item_dup_name (entry->item, NULL);
   g_autoptr (SwWorking) working = sw_time_working_of_item (entry->item, clinic);
 
@@ -136,8 +233,10 @@ add_entry (JsonBuilder        *builder,
       json_builder_add_boolean_value (builder, FALSE);
     }
   if (sw_item_get_kind (entry->item) == SW_ITEM_EXERCISE)
-    add_dose (builder, entry->item, session,
-              entry->circuit != NULL ? sw_item_get_rounds (entry->circuit) : 1);
+    {
+      add_dose (builder, entry->item, session, entry->circuit != NULL ? sw_item_get_rounds (entry->circuit) : 1);
+      add_test (builder, programme, entry->item);
+    }
   if (sw_item_get_kind (entry->item) == SW_ITEM_CIRCUIT)
     {
       add_int (builder, "rounds", sw_item_get_rounds (entry->item));
@@ -180,10 +279,11 @@ add_arrangement (JsonBuilder *builder,
 
 static void
 add_session (JsonBuilder *builder,
+             SwProgramme *programme,
              SwSession   *session,
-             SwClinic    *clinic,
              SwSpan      *week)
 {
+  SwClinic *clinic = sw_programme_get_clinic (programme);
   g_autoptr (SwClock) clock = sw_clock_new (session, clinic);
   g_autoptr (SwWorking) working = sw_time_working_of_session (session, clinic);
   int n_days = sw_session_get_n_days (session);
@@ -202,7 +302,7 @@ add_session (JsonBuilder *builder,
   json_builder_set_member_name (builder, "items");
   json_builder_begin_array (builder);
   for (guint i = 0; i < clock->entries->len; i++)
-    add_entry (builder, &g_array_index (clock->entries, SwClockEntry, i), session, clinic);
+    add_entry (builder, programme, &g_array_index (clock->entries, SwClockEntry, i), session);
   json_builder_end_array (builder);
   add_arrangement (builder, session, clinic);
   json_builder_end_object (builder);
@@ -376,7 +476,7 @@ sw_numbers_to_json (SwProgramme *programme,
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
-      add_session (builder, session, sw_programme_get_clinic (programme), &week);
+      add_session (builder, programme, session, &week);
     }
   json_builder_end_array (builder);
   add_week (builder, programme, week);

@@ -207,6 +207,34 @@ round_down (double     most_kg,
   return (SwLoad) { unit, floor (value / steps[unit] + 1e-9) * steps[unit] };
 }
 
+static gboolean
+needs_band (const SwStartingLoadQuestion *question)
+{
+  return question->exercise_limit.unit == SW_LOAD_NEWTON && question->bands != NULL && question->bands->len > 0;
+}
+
+static void
+choose_band (Reckoning *self,
+             double     most_kg)
+{
+  SwStartingLoad *answer = self->answer;
+  const SwBand *band = sw_bands_get_at_most (self->question->bands, self->question->stretch_percent,
+                                             most_kg * SW_STANDARD_GRAVITY_M_PER_S2);
+
+  answer->band = band;
+  if (band == NULL)
+    {
+      answer->refusal = _("No band of the clinic’s table is light enough at this stretch. Begin without a band, or stretch it "
+                          "less.");
+      return;
+    }
+
+  answer->load = (SwLoad) { SW_LOAD_NEWTON, band->force_n };
+  /* Translators: a band, its force in newtons, its stretch in percent. */
+  sw_working_add (answer->working, _("The clinic’s strongest band that is not above it"), NULL, _("%s: %g N at %d %%"),
+                  band->name, band->force_n, band->stretch_percent);
+}
+
 /* Weights the client owns are no bands: a pull is rounded by its force. */
 static void
 choose_load (Reckoning *self,
@@ -218,6 +246,11 @@ choose_load (Reckoning *self,
   SwLoad load = { SW_LOAD_NONE, 0.0 };
   g_autofree char *text = NULL;
 
+  if (needs_band (question))
+    {
+      choose_band (self, most_kg);
+      return;
+    }
   if (!pull && question->owned != NULL && question->owned->len > 0)
     {
       g_autofree char *owned = sw_loads_to_text (question->owned);
@@ -241,6 +274,58 @@ choose_load (Reckoning *self,
 
   text = sw_load_to_text (load);
   sw_working_add (answer->working, _("Rounded down, to begin with"), NULL, "%s", text);
+}
+
+/* One load that was written down; none when it is not understood, which is a finding of its own. */
+static SwLoad
+read_load (const char *text,
+           SwLoadUnit  unit)
+{
+  g_autoptr (GArray) loads = sw_loads_from_text (text, unit);
+
+  return loads != NULL && loads->len > 0 ? g_array_index (loads, SwLoad, 0) : (SwLoad) { SW_LOAD_NONE, 0.0 };
+}
+
+/**
+ * sw_starting_load_question_init:
+ * @question: (out): all that the programme knows; no test yet
+ * @programme: the programme
+ * @item: one of its exercise items
+ */
+void
+sw_starting_load_question_init (SwStartingLoadQuestion *question,
+                                SwProgramme            *programme,
+                                SwItem                 *item)
+{
+  SwClient *client = sw_programme_get_client (programme);
+  SwClinic *clinic = sw_programme_get_clinic (programme);
+  SwUnits units = sw_client_get_units (client);
+  SwLoadUnit unit = units == SW_UNITS_LB ? SW_LOAD_LB : SW_LOAD_KG;
+  const SwDose *dose = sw_item_get_dose (item);
+
+  *question = (SwStartingLoadQuestion) {
+    .tested = { SW_LOAD_NONE, 0.0 },
+    .repetitions = dose->reps_high,
+    .effort = dose->effort_limit,
+    .formula = sw_clinic_get_max_formula (clinic),
+    .exercise_limit = sw_exercise_get_facts (sw_item_get_exercise (item))->load_limit,
+    .client_limit = read_load (sw_client_get_load_limit (client), unit),
+    .owned = sw_loads_from_text (sw_client_get_loads (client), unit),
+    .bands = sw_bands_from_text (sw_clinic_get_bands (clinic)),
+    .stretch_percent = SW_BAND_USUAL_STRETCH_PERCENT,
+    .units = units,
+  };
+}
+
+/**
+ * sw_starting_load_question_clear:
+ * @question: a question from sw_starting_load_question_init()
+ */
+void
+sw_starting_load_question_clear (SwStartingLoadQuestion *question)
+{
+  g_clear_pointer (&question->owned, g_array_unref);
+  g_clear_pointer (&question->bands, g_ptr_array_unref);
 }
 
 /**

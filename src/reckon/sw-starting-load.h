@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "sw-dose.h"
+#include "sw-bands.h"
+#include "sw-programme.h"
 #include "sw-working.h"
 
 G_BEGIN_DECLS
@@ -21,6 +22,8 @@ G_BEGIN_DECLS
  * @client_limit: most the client may have; unit none for no such limit
  * @owned: (nullable) (element-type SwLoad): the loads the client owns, the least first; NULL or none when that is not
  *   known
+ * @bands: (nullable) (element-type SwBand): the clinic's elastic bands; NULL or none when not stated
+ * @stretch_percent: how far a band is stretched in the exercise
  * @units: the client's units
  */
 typedef struct
@@ -33,12 +36,15 @@ typedef struct
   SwLoad exercise_limit;
   SwLoad client_limit;
   GArray *owned;
+  GPtrArray *bands;
+  int stretch_percent;
   SwUnits units;
 } SwStartingLoadQuestion;
 
 /**
  * SwStartingLoad:
  * @load: what to begin with; unit none when there is nothing to begin with
+ * @band: (nullable) (transfer none): the band that pulls so, of the question
  * @refusal: (nullable): why there is not, for the therapist; translated, not owned
  * @rough: whether more than ten repetitions were counted somewhere, where the formulas part
  * @one_max_kg: what could be moved once; NaN when it cannot be reckoned, as all below
@@ -53,6 +59,7 @@ typedef struct
 typedef struct
 {
   SwLoad load;
+  const SwBand *band;
   const char *refusal;
   gboolean rough;
   double one_max_kg;
@@ -64,6 +71,12 @@ typedef struct
   double high_kg;
   SwWorking *working;
 } SwStartingLoad;
+
+void sw_starting_load_question_init (SwStartingLoadQuestion *question,
+                                     SwProgramme            *programme,
+                                     SwItem                 *item);
+void sw_starting_load_question_clear (SwStartingLoadQuestion *question);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (SwStartingLoadQuestion, sw_starting_load_question_clear)
 
 SwStartingLoad *sw_starting_load_new (const SwStartingLoadQuestion *question);
 void sw_starting_load_free (SwStartingLoad *self);

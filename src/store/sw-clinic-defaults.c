@@ -12,7 +12,7 @@
 #define GROUP "Clinic"
 #define MAX_BYTES SW_LOGO_MAX_BYTES
 
-static const char *const fields[] = { "name", "therapist", "phone", "email", "address", "emergency-number" };
+static const char *const fields[] = { "name", "therapist", "phone", "email", "address", "emergency-number", "bands" };
 
 static char *
 defaults_path (const char *name)
@@ -74,6 +74,27 @@ read_fields (const char *path)
   return file;
 }
 
+/* Numbers the clinic sets: how it reckons, and how long things take it. */
+static const struct
+{
+  const char *name;
+  int least;
+  int most;
+} numbers[] = {
+  { "max-formula", 0, SW_MAX_FORMULA_WATHAN },
+  { "alike-percent", 1, SW_CLINIC_MOST_ALIKE_PERCENT },
+  { "card-low-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "card-high-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "turn-low-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "turn-high-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "seat-low-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "seat-high-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "floor-low-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "floor-high-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "fetch-low-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+  { "fetch-high-seconds", 0, SW_CLINIC_MOST_TRANSITION_S },
+};
+
 /**
  * sw_clinic_defaults_load:
  * @clinic: a new clinic, whose fields take the remembered values
@@ -96,14 +117,13 @@ sw_clinic_defaults_load (SwClinic *clinic)
       if (value != NULL && g_utf8_validate (value, -1, NULL))
         g_object_set (clinic, fields[i], value, NULL);
     }
-  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+  for (gsize i = 0; i < G_N_ELEMENTS (numbers); i++)
     {
-      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
       g_autoptr (GError) missing = NULL;
-      int seconds = g_key_file_get_integer (file, GROUP, name, &missing);
+      int value = g_key_file_get_integer (file, GROUP, numbers[i].name, &missing);
 
-      if (missing == NULL && seconds >= 0 && seconds <= SW_CLINIC_MOST_TRANSITION_S)
-        g_object_set (clinic, name, seconds, NULL);
+      if (missing == NULL && value >= numbers[i].least && value <= numbers[i].most)
+        g_object_set (clinic, numbers[i].name, value, NULL);
     }
 }
 
@@ -131,16 +151,15 @@ save_fields (SwClinic  *before,
       g_key_file_set_string (file, GROUP, fields[i], new);
       changed = TRUE;
     }
-  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
+  for (gsize i = 0; i < G_N_ELEMENTS (numbers); i++)
     {
-      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
-      int old_s, new_s;
+      int old, new;
 
-      g_object_get (before, name, &old_s, NULL);
-      g_object_get (after, name, &new_s, NULL);
-      if (old_s == new_s)
+      g_object_get (before, numbers[i].name, &old, NULL);
+      g_object_get (after, numbers[i].name, &new, NULL);
+      if (old == new)
         continue;
-      g_key_file_set_integer (file, GROUP, name, new_s);
+      g_key_file_set_integer (file, GROUP, numbers[i].name, new);
       changed = TRUE;
     }
   if (!changed)

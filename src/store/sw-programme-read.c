@@ -22,9 +22,9 @@ static const char *const none_known[] = { NULL };
 static const char *const root_known[] = { "version", "id", "title", NULL };
 static const char *const client_known[]
     = { "name",        "birth-year", "dominant-side", "minutes",   "units",             "paper",
-        "text-points", "language",   "precautions",   "equipment", "avoided-positions", NULL };
+        "text-points", "language",   "precautions",   "equipment", "avoided-positions", "loads", "load-limit", NULL };
 static const char *const clinic_strings[]
-    = { "name", "therapist", "phone", "email", "address", "emergency-number", NULL };
+    = { "name", "therapist", "phone", "email", "address", "emergency-number", "bands", NULL };
 static const char *const clinic_known[]
     = { "name",
         "therapist",
@@ -32,6 +32,9 @@ static const char *const clinic_known[]
         "email",
         "address",
         "emergency-number",
+        "bands",
+        "max-formula",
+        "alike-percent",
         "card-low-seconds",
         "card-high-seconds",
         "turn-low-seconds",
@@ -44,7 +47,7 @@ static const char *const clinic_known[]
         "fetch-high-seconds",
         NULL };
 static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
-static const char *const measurement_known[] = { "date", "test", "measure", "left", "right", "both", NULL };
+static const char *const measurement_known[] = { "date", "test", "measure", "repetitions", "better", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
 static const char *const section_known[] = { "kind", "title", NULL };
 static const char *const answer_known[] = { "finding", "date", "by", NULL };
@@ -119,6 +122,8 @@ read_client_attributes (xmlNode   *node,
 {
   g_autofree char *language = NULL;
   g_autofree char *name = sw_reading_string (node, "name");
+  g_autofree char *loads = sw_reading_string (node, "loads");
+  g_autofree char *load_limit = sw_reading_string (node, "load-limit");
   int side, units, paper, minutes;
   double text_points;
   SwSet precautions, equipment, avoided;
@@ -139,7 +144,8 @@ read_client_attributes (xmlNode   *node,
 
   g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper",
                 paper, "text-points", text_points, "precautions", precautions, "equipment", equipment,
-                "avoided-positions", avoided, "language", language != NULL ? language : "en", NULL);
+                "avoided-positions", avoided, "language", language != NULL ? language : "en", "loads", loads,
+                "load-limit", load_limit, NULL);
   return TRUE;
 }
 
@@ -192,6 +198,24 @@ read_transitions (SwClinic  *clinic,
   return TRUE;
 }
 
+/* How the clinic reckons. */
+static gboolean
+read_reckoning (SwClinic  *clinic,
+                xmlNode   *node,
+                GError   **error)
+{
+  int formula;
+  int percent;
+
+  if (!sw_xml_read_term (node, "max-formula", SW_TYPE_MAX_FORMULA, SW_MAX_FORMULA_BRZYCKI, &formula, error)
+      || !sw_xml_read_int (node, "alike-percent", 1, SW_CLINIC_MOST_ALIKE_PERCENT, SW_CLINIC_USUAL_ALIKE_PERCENT, &percent,
+                           error))
+    return FALSE;
+
+  g_object_set (clinic, "max-formula", formula, "alike-percent", percent, NULL);
+  return TRUE;
+}
+
 static gboolean
 read_clinic (xmlNode    *node,
              SwReading  *reading,
@@ -202,7 +226,7 @@ read_clinic (xmlNode    *node,
   g_autoptr (SwLogo) logo = NULL;
 
   set_strings (clinic, node, clinic_strings);
-  if (!read_transitions (clinic, node, error))
+  if (!read_reckoning (clinic, node, error) || !read_transitions (clinic, node, error))
     return FALSE;
   sw_extras_add_attributes (extras, NULL, node, clinic_known);
   for (xmlNode *child = node->children; child != NULL; child = child->next)
@@ -262,13 +286,16 @@ read_measurement (xmlNode    *node,
   g_autoptr (GPtrArray) extras = sw_extras_new ();
   g_autofree char *date = NULL;
   g_autofree char *test = sw_reading_string (node, "test");
-  int measure;
+  int measure, repetitions, better;
 
   if (!sw_xml_read_date (node, "date", &date, error)
-      || !sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error))
+      || !sw_xml_read_term (node, "measure", SW_TYPE_MEASURE, SW_NO_FALLBACK, &measure, error)
+      || !sw_xml_read_int (node, "repetitions", 0, SW_MEASUREMENT_MOST_REPETITIONS, 0, &repetitions, error)
+      || !sw_xml_read_term (node, "better", SW_TYPE_BETTER, SW_BETTER_NOT_STATED, &better, error))
     return FALSE;
 
   measurement = sw_measurement_new (date, test, (SwMeasure) measure);
+  g_object_set (measurement, "repetitions", repetitions, "better", better, NULL);
   for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
     {
       double value;

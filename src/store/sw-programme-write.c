@@ -58,6 +58,8 @@ write_client (SwClient    *client,
   sw_xml_write_set (writer, "precautions", SW_TYPE_PRECAUTION, sw_client_get_precautions (client));
   sw_xml_write_set (writer, "equipment", SW_TYPE_EQUIPMENT, sw_client_get_equipment (client));
   sw_xml_write_set (writer, "avoided-positions", SW_TYPE_POSITION, sw_client_get_avoided_positions (client));
+  sw_xml_write_string (writer, "loads", sw_client_get_loads (client));
+  sw_xml_write_string (writer, "load-limit", sw_client_get_load_limit (client));
   sw_extras_write_attributes (extras, NULL, writer);
   write_lines (writer, "goal", sw_client_get_goals (client), extras);
   write_lines (writer, "other-precaution", sw_client_get_other_precautions (client), extras);
@@ -97,6 +99,11 @@ write_clinic (SwClinic    *clinic,
   sw_xml_write_string (writer, "email", sw_clinic_get_email (clinic));
   sw_xml_write_string (writer, "address", sw_clinic_get_address (clinic));
   sw_xml_write_string (writer, "emergency-number", sw_clinic_get_emergency_number (clinic));
+  sw_xml_write_string (writer, "bands", sw_clinic_get_bands (clinic));
+  if (sw_clinic_get_max_formula (clinic) != SW_MAX_FORMULA_BRZYCKI)
+    sw_xml_write_term (writer, "max-formula", SW_TYPE_MAX_FORMULA, (int) sw_clinic_get_max_formula (clinic));
+  if (sw_clinic_get_alike_percent (clinic) != SW_CLINIC_USUAL_ALIKE_PERCENT)
+    sw_xml_writer_attribute_int (writer, "alike-percent", sw_clinic_get_alike_percent (clinic));
   write_transitions (clinic, writer);
   sw_extras_write_attributes (extras, NULL, writer);
   if (logo != NULL)
@@ -153,6 +160,10 @@ write_measurement (gpointer     object,
   sw_xml_write_date (writer, "date", sw_measurement_get_date (measurement));
   sw_xml_write_string (writer, "test", sw_measurement_get_test (measurement));
   sw_xml_write_term (writer, "measure", SW_TYPE_MEASURE, sw_measurement_get_measure (measurement));
+  if (sw_measurement_get_repetitions (measurement) > 0)
+    sw_xml_writer_attribute_int (writer, "repetitions", sw_measurement_get_repetitions (measurement));
+  if (sw_measurement_get_better (measurement) != SW_BETTER_NOT_STATED)
+    sw_xml_write_term (writer, "better", SW_TYPE_BETTER, (int) sw_measurement_get_better (measurement));
   write_value (writer, "left", sw_measurement_get_left (measurement));
   write_value (writer, "right", sw_measurement_get_right (measurement));
   write_value (writer, "both", sw_measurement_get_both (measurement));
@@ -204,7 +215,10 @@ write_item (gpointer     object,
   sw_xml_writer_open (writer, names[kind]);
   sw_xml_writer_attribute (writer, "id", sw_item_get_id (item));
   if (kind == SW_ITEM_EXERCISE)
-    sw_xml_writer_attribute (writer, "exercise", sw_exercise_get_id (sw_item_get_exercise (item)));
+    {
+      sw_xml_writer_attribute (writer, "exercise", sw_exercise_get_id (sw_item_get_exercise (item)));
+      sw_xml_write_string (writer, "test", sw_item_get_test (item));
+    }
   else
     sw_xml_write_string (writer, "title", sw_item_get_title (item));
 

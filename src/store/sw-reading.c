@@ -11,7 +11,7 @@
 #include "sw-xml-values.h"
 
 static const char *const none_known[] = { NULL };
-static const char *const exercise_known[] = { "id", "exercise", "pinned", "after", NULL };
+static const char *const exercise_known[] = { "id", "exercise", "test", "pinned", "after", NULL };
 static const char *const rest_known[] = { "id", "title", "seconds", NULL };
 static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", "pinned", "after", NULL };
 static const char *const check_known[] = { "id", "title", "measure", "better", "side", NULL };
@@ -129,6 +129,7 @@ read_exercise_item (xmlNode    *node,
                     GError    **error)
 {
   g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *test = sw_reading_string (node, "test");
   gboolean has_dose = FALSE;
 
   if (!set_exercise (node, item, reading, error))
@@ -158,7 +159,7 @@ read_exercise_item (xmlNode    *node,
   if (!has_dose)
     return sw_xml_set_missing (error, node, "dose");
 
-  g_object_set (item, "extras", sw_extras_end (extras), NULL);
+  g_object_set (item, "test", test, "extras", sw_extras_end (extras), NULL);
   return TRUE;
 }
 

@@ -14,6 +14,7 @@
 #include "sw-day-name.h"
 #include "sw-dose.h"
 #include "sw-equipment-name.h"
+#include "sw-one-max.h"
 #include "sw-position-name.h"
 #include "sw-precautions.h"
 
@@ -171,6 +172,7 @@ static const char * const measure_words[] = {
   [SW_MEASURE_KILOGRAMS] = N_("kilograms"),
   [SW_MEASURE_NEWTONS] = N_("newtons"),
   [SW_MEASURE_RATING_0_TO_10] = N_("rating, 0 to 10"),
+  [SW_MEASURE_POUNDS] = N_("pounds"),
 };
 
 static const char * const load_unit_words[] = {
@@ -213,6 +215,8 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_BETTER, better_words);
   WORDS_OF (SW_TYPE_SETTLED, settled_words);
 #undef WORDS_OF
+  if (type == SW_TYPE_MAX_FORMULA)
+    return sw_one_max_get_formula ((SwMaxFormula) value)->name;
   if (type == SW_TYPE_DAY)
     return sw_day_get_name ((SwDay) value);
   if (type == SW_TYPE_EQUIPMENT)

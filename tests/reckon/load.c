@@ -6,9 +6,14 @@
 #include <math.h>
 #include <string.h>
 
+#include <json-glib/json-glib.h>
+
+#include "sample.h"
 #include "sw-effort.h"
+#include "sw-finding.h"
 #include "sw-load-chart.h"
 #include "sw-loads.h"
+#include "sw-numbers.h"
 #include "sw-one-max.h"
 #include "sw-starting-load.h"
 
@@ -243,6 +248,113 @@ test_dynamometer (void)
 }
 
 static void
+test_bands (void)
+{
+  g_autoptr (GPtrArray) bands = sw_bands_from_text ("1: 15 N\n\nB 2: 15 N at 50 %, 25 N at 100 %\n3: 60 N at 100 %");
+  g_autoptr (GPtrArray) none = sw_bands_from_text ("");
+  SwStartingLoadQuestion question = usual_question ();
+  g_autoptr (SwStartingLoad) answer = NULL;
+
+  g_assert_cmpuint (bands->len, ==, 4);
+  g_assert_cmpuint (none->len, ==, 0);
+  g_assert_null (sw_bands_from_text ("red"));
+  g_assert_null (sw_bands_from_text (": 15 N"));
+  g_assert_null (sw_bands_from_text ("1: 15 kg"));
+  g_assert_null (sw_bands_from_text ("1: 15 N at 500 %"));
+  g_assert_null (sw_bands_from_text ("1: 15 N, and more"));
+  g_assert_cmpstr (sw_bands_find_force (bands, 25.0)->name, ==, "B 2");
+  g_assert_null (sw_bands_find_force (bands, 26.0));
+
+  /* 72.2 N of 100: the 60 N band would do, but the exercise ends at 40 N. */
+  question.tested = (SwLoad) { SW_LOAD_NEWTON, 100.0 };
+  question.tested_repetitions = 0;
+  question.repetitions = 8;
+  question.exercise_limit = (SwLoad) { SW_LOAD_NEWTON, 40.0 };
+  question.bands = bands;
+  question.stretch_percent = 100;
+  assert_load (&question, "25 N");
+  answer = sw_starting_load_new (&question);
+  g_assert_cmpstr (answer->band->name, ==, "B 2");
+  question.exercise_limit.value = 100.0;
+  assert_load (&question, "60 N");
+  question.stretch_percent = 50;
+  assert_load (&question, "15 N");
+  question.stretch_percent = 75;
+  assert_load (&question, "");
+}
+
+static gboolean
+is_found (SwProgramme *programme,
+          const char  *prefix,
+          SwDose      *fixed)
+{
+  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, NULL, 2026);
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const SwFinding *finding = g_ptr_array_index (findings, i);
+
+      if (g_str_has_prefix (finding->key, prefix))
+        {
+          *fixed = finding->fix_dose;
+          return TRUE;
+        }
+    }
+
+  return FALSE;
+}
+
+/* A programme with one item that has a test of strength: 20 kg 8 times, of the lesser side. */
+static void
+test_programme (void)
+{
+  g_autoptr (SwProgramme) programme = sw_programme_new ("test");
+  SwClient *client = sw_programme_get_client (programme);
+  g_autoptr (SwSession) session = sw_session_new ("Day", SW_SET (SW_DAY_MONDAY));
+  SwSection *section = sample_section (session, SW_SECTION_MAIN);
+  g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-03-01", "Press", SW_MEASURE_KILOGRAMS);
+  g_autoptr (SwExercise) exercise = NULL;
+  g_autofree char *text = NULL;
+  g_autoptr (JsonNode) root = NULL;
+  SwExerciseFacts facts;
+  JsonObject *load;
+  SwDose fixed;
+  SwItem *item;
+
+  sample_facts_init (&facts, "press");
+  facts.load_limit = (SwLoad) { SW_LOAD_KG, 50.0 };
+  g_assert_true (sw_dose_from_line ("2 x 8-10, 30 lb, rest 60 s, effort 7", NULL, &facts.dose, NULL));
+  exercise = sample_exercise_from (&facts, "Press");
+  item = sw_item_new_for_exercise (exercise, "i1");
+  g_object_set (item, "test", "Press", NULL);
+  sample_append (section, item);
+  g_list_store_append (sw_programme_get_sessions (programme), session);
+  g_object_set (measurement, "repetitions", 8, "left", 20.0, "right", 24.0, NULL);
+  g_list_store_append (sw_programme_get_measurements (programme), measurement);
+  g_object_set (client, "loads", "2, 5, 10 kg", NULL);
+
+  text = sw_numbers_to_json (programme, NULL, 2026);
+  root = json_from_string (text, NULL);
+  load = json_object_get_object_member (json_array_get_object_element (json_object_get_array_member (
+    json_array_get_object_element (json_object_get_array_member (json_node_get_object (root), "sessions"), 0),
+    "items"), 0), "starting-load");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (load, "one-maximum-kilograms"), 24.8276, 5e-5);
+  g_assert_cmpfloat (json_object_get_double_member (load, "kilograms"), ==, 10.0);
+
+  g_assert_false (is_found (programme, "client-load-limit:", &fixed));
+  g_object_set (client, "load-limit", "12 kg", NULL);
+  g_assert_true (is_found (programme, "client-load-limit:", &fixed));
+  g_assert_cmpint (fixed.load.unit, ==, SW_LOAD_LB);
+  g_assert_cmpfloat (fixed.load.value, ==, 26.0);
+  g_assert_false (is_found (programme, "load-limit-unread", &fixed));
+  g_object_set (client, "load-limit", "5 kg or so", "loads", "some", NULL);
+  g_assert_true (is_found (programme, "load-limit-unread", &fixed));
+  g_assert_true (is_found (programme, "loads-unread", &fixed));
+  g_object_set (sw_programme_get_clinic (programme), "bands", "red", NULL);
+  g_assert_true (is_found (programme, "bands-unread", &fixed));
+}
+
+static void
 test_refusals (void)
 {
   SwStartingLoadQuestion question = usual_question ();
@@ -311,6 +423,8 @@ main (int    argc,
   g_test_add_func ("/reckon/load/loads", test_loads);
   g_test_add_func ("/reckon/load/starting-load", test_starting_load);
   g_test_add_func ("/reckon/load/dynamometer", test_dynamometer);
+  g_test_add_func ("/reckon/load/bands", test_bands);
+  g_test_add_func ("/reckon/load/programme", test_programme);
   g_test_add_func ("/reckon/load/refusals", test_refusals);
   g_test_add_func ("/reckon/load/never-above", test_never_above);
   return g_test_run ();
