@@ -6,6 +6,7 @@
 #include "sw-figure-view.h"
 #include "sw-number.h"
 #include "sw-text-area.h"
+#include "sw-working-button.h"
 
 G_BEGIN_DECLS
 
@@ -51,6 +52,7 @@ struct _SwDoseForm
   GtkBox *line_message;
   GtkImage *line_mark;
   GtkLabel *line_words;
+  SwWorkingButton *takes;
   GtkBox *swaps;
   GtkButton *easier;
   GtkButton *harder;

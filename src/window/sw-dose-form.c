@@ -13,6 +13,7 @@
 #include "sw-edits.h"
 #include "sw-finding-mark.h"
 #include "sw-labels.h"
+#include "sw-time-working.h"
 
 /* How long typing must pause before a line that is no dose is complained of. */
 #define COMPLAINT_MS 900
@@ -47,10 +48,14 @@ static void
 show_line_words (SwDoseForm *self)
 {
   gboolean wrong = self->line_complaint != NULL && self->complaint_timeout == 0;
-  SwSpan span = sw_time_of_item (self->item, sw_programme_get_clinic (sw_document_get_programme (self->document)));
-  g_autofree char *time = sw_label_takes (span);
+  SwClinic *clinic = sw_programme_get_clinic (sw_document_get_programme (self->document));
+  g_autoptr (SwWorking) working = sw_time_working_of_item (self->item, clinic);
+  g_autofree char *time = sw_label_takes (sw_time_of_item (self->item, clinic));
 
-  gtk_label_set_label (self->line_words, wrong ? self->line_complaint : time);
+  gtk_label_set_label (self->line_words, wrong ? self->line_complaint : "");
+  sw_working_button_show (self->takes, time, working);
+  gtk_widget_set_visible (GTK_WIDGET (self->line_words), wrong);
+  gtk_widget_set_visible (GTK_WIDGET (self->takes), !wrong);
   gtk_widget_set_visible (GTK_WIDGET (self->line_mark), wrong);
   if (wrong)
     {
@@ -381,6 +386,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   g_type_ensure (SW_TYPE_FIGURE_VIEW);
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_TEXT_AREA);
+  g_type_ensure (SW_TYPE_WORKING_BUTTON);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-dose-form.ui");
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, box);
@@ -392,6 +398,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_message);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_mark);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_words);
+  gtk_widget_class_bind_template_child (widget_class, SwDoseForm, takes);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, swaps);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, easier);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, harder);

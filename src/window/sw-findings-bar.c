@@ -8,7 +8,9 @@
 #include "sw-finding-row.h"
 #include "sw-findings-bar.h"
 #include "sw-labels.h"
+#include "sw-time-working.h"
 #include "sw-week-button.h"
+#include "sw-working-button.h"
 #include "sw-wrap-box.h"
 
 struct _SwFindingsBar
@@ -20,7 +22,8 @@ struct _SwFindingsBar
   GtkRevealer *revealer;
   GtkWidget *rows;
   GtkWidget *nothing;
-  GtkLabel *time;
+  SwWorkingButton *time;
+  GtkLabel *empty;
   GtkLabel *changes;
   SwWeekButton *week;
   GtkLabel *reading;
@@ -52,10 +55,13 @@ refresh_time (SwFindingsBar *self)
   g_autofree char *words = NULL;
   g_autofree char *time = NULL;
   g_autofree char *changes = NULL;
+  g_autoptr (SwWorking) working = NULL;
+  gboolean empty = clock == NULL || clock->entries->len == 0;
 
-  if (clock == NULL || clock->entries->len == 0)
+  gtk_widget_set_visible (GTK_WIDGET (self->time), !empty);
+  gtk_widget_set_visible (GTK_WIDGET (self->empty), empty);
+  if (empty)
     {
-      set_words (self->time, _ ("Nothing to do yet"));
       set_words (self->changes, "");
       return;
     }
@@ -63,7 +69,9 @@ refresh_time (SwFindingsBar *self)
   length = sw_label_session (clock->total);
   /* Translators: how long the session takes, then the minutes the client has for it */
   words = minutes > 0 ? g_strdup_printf (_ ("%s · %d min wished"), length, minutes) : g_strdup (length);
-  set_words (self->time, words);
+  working = sw_time_working_of_session (sw_document_get_session (self->document),
+                                        sw_programme_get_clinic (sw_document_get_programme (self->document)));
+  sw_working_button_show (self->time, words, working);
 
   if (clock->n_changes == 0)
     {
@@ -287,12 +295,14 @@ sw_findings_bar_class_init (SwFindingsBarClass *class)
   G_OBJECT_CLASS (class)->dispose = sw_findings_bar_dispose;
 
   g_type_ensure (SW_TYPE_WEEK_BUTTON);
+  g_type_ensure (SW_TYPE_WORKING_BUTTON);
   g_type_ensure (SW_TYPE_WRAP_BOX);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-findings-bar.ui");
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, revealer);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, rows);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, nothing);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, time);
+  gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, empty);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, changes);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, week);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, reading);

@@ -15,6 +15,8 @@
 #include "sw-labels.h"
 #include "sw-number.h"
 #include "sw-text-area.h"
+#include "sw-time-working.h"
+#include "sw-working-button.h"
 
 struct _SwItemForm
 {
@@ -26,7 +28,7 @@ struct _SwItemForm
 
   GtkWidget *box;
   GtkLabel *kind;
-  GtkLabel *time;
+  SwWorkingButton *time;
   SwFieldRow *rest_title_row;
   GtkEntry *rest_title;
   SwFieldRow *circuit_title_row;
@@ -241,6 +243,7 @@ sw_item_form_class_init (SwItemFormClass *class)
   g_type_ensure (SW_TYPE_FIELD_ROW);
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_TEXT_AREA);
+  g_type_ensure (SW_TYPE_WORKING_BUTTON);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-item-form.ui");
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, box);
@@ -314,8 +317,9 @@ void
 sw_item_form_refresh (SwItemForm *self)
 {
   SwItemKind kind;
-  SwSpan span;
+  SwClinic *clinic;
   g_autofree char *time = NULL;
+  g_autoptr (SwWorking) working = NULL;
 
   g_return_if_fail (SW_IS_ITEM_FORM (self));
 
@@ -323,12 +327,13 @@ sw_item_form_refresh (SwItemForm *self)
     return;
 
   kind = sw_item_get_kind (self->item);
-  span = sw_time_of_item (self->item, sw_programme_get_clinic (sw_document_get_programme (self->document)));
-  time = sw_label_takes (span);
+  clinic = sw_programme_get_clinic (sw_document_get_programme (self->document));
+  time = sw_label_takes (sw_time_of_item (self->item, clinic));
+  working = sw_time_working_of_item (self->item, clinic);
 
   self->refreshing = TRUE;
   gtk_label_set_label (self->kind, sw_label (SW_TYPE_ITEM_KIND, (int) kind));
-  gtk_label_set_label (self->time, time);
+  sw_working_button_show (self->time, time, working);
   show_rows (self, kind);
   show_text (self->rest_title, sw_item_get_title (self->item));
   show_text (self->circuit_title, sw_item_get_title (self->item));

@@ -10,6 +10,9 @@
 
 #include "sw-working-button.h"
 
+/* Figures of at most so many characters stand beside their words, longer ones below. */
+#define MOST_BESIDE 26
+
 struct _SwWorkingButton
 {
   GtkWidget parent_instance;
@@ -39,13 +42,21 @@ static GtkWidget *
 line_new (const SwWorkingLine *line)
 {
   GtkWidget *row = gtk_list_box_row_new ();
+  gboolean beside = g_utf8_strlen (line->figures, -1) <= MOST_BESIDE;
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *step = gtk_box_new (beside ? GTK_ORIENTATION_HORIZONTAL : GTK_ORIENTATION_VERTICAL, beside ? 18 : 0);
+  GtkWidget *words = label_new (line->words, "dim");
+  GtkWidget *figures = label_new (line->figures, "figures");
   GtkWidget *source;
   g_autofree char *told = g_strdup_printf ("%s: %s. %s", line->words, line->figures,
                                            line->source != NULL ? line->source : "");
 
-  gtk_box_append (GTK_BOX (box), label_new (line->words, "dim"));
-  gtk_box_append (GTK_BOX (box), label_new (line->figures, "figures"));
+  gtk_widget_set_hexpand (words, beside);
+  gtk_label_set_wrap (GTK_LABEL (figures), !beside);
+  gtk_widget_set_valign (figures, GTK_ALIGN_END);
+  gtk_box_append (GTK_BOX (step), words);
+  gtk_box_append (GTK_BOX (step), figures);
+  gtk_box_append (GTK_BOX (box), step);
   if (line->source != NULL)
     {
       source = label_new (line->source, "small");
