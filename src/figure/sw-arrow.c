@@ -354,17 +354,17 @@ shorten (double  (*pt)[2],
 }
 
 static void
-add_shaft (cairo_t       *cr,
+add_shaft (SwSketch       *sketch,
            double       (*pt)[2],
            int            n)
 {
-  cairo_new_path (cr);
+  sw_sketch_new_path (sketch);
   for (int i = 0; i < n; i++)
-    cairo_line_to (cr, round (pt[i][0] * 50) / 50, round (pt[i][1] * 50) / 50);
+    sw_sketch_line (sketch, round (pt[i][0] * 50) / 50, round (pt[i][1] * 50) / 50);
 }
 
 static void
-add_head (cairo_t             *cr,
+add_head (SwSketch             *sketch,
           const SwArrowShape *shape)
 {
   double x = shape->tip[0];
@@ -374,26 +374,26 @@ add_head (cairo_t             *cr,
   double wide_x = -shape->way[1] * shape->head * HEAD_WIDE_PT / 2;
   double wide_y = shape->way[0] * shape->head * HEAD_WIDE_PT / 2;
 
-  cairo_new_path (cr);
-  cairo_move_to (cr, x, y);
-  cairo_line_to (cr, x - long_x + wide_x, y - long_y + wide_y);
-  cairo_line_to (cr, x - long_x - wide_x, y - long_y - wide_y);
-  cairo_close_path (cr);
+  sw_sketch_new_path (sketch);
+  sw_sketch_move (sketch, x, y);
+  sw_sketch_line (sketch, x - long_x + wide_x, y - long_y + wide_y);
+  sw_sketch_line (sketch, x - long_x - wide_x, y - long_y - wide_y);
+  sw_sketch_close (sketch);
 }
 
 /* A thin open head at the start: and back again. */
 static void
-draw_back_head (cairo_t             *cr,
+draw_back_head (SwSketch             *sketch,
                 const SwArrowShape *shape)
 {
   for (int pass = 0; pass < 2; pass++)
     {
-      cairo_new_path (cr);
+      sw_sketch_new_path (sketch);
       for (int i = 0; i < 3; i++)
-        cairo_line_to (cr, shape->back_head[i][0], shape->back_head[i][1]);
-      cairo_set_line_width (cr, pass == 0 ? 0.9 + 2 * EDGE_PT : 0.9);
-      cairo_set_source_rgb (cr, pass == 0, pass == 0, pass == 0);
-      cairo_stroke (cr);
+        sw_sketch_line (sketch, shape->back_head[i][0], shape->back_head[i][1]);
+      sw_sketch_set_width (sketch, pass == 0 ? 0.9 + 2 * EDGE_PT : 0.9);
+      sw_sketch_set_tone (sketch, pass == 0);
+      sw_sketch_stroke (sketch);
     }
 }
 
@@ -465,32 +465,32 @@ void
 sw_arrow_draw (const SwPaper *paper,
                const SwArrow *arrow)
 {
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
   SwArrowShape shape;
 
   if (arrow->n_points < 2)
     return;
 
   sw_arrow_get_shape (arrow, paper, &shape);
-  cairo_save (cr);
-  cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  add_shaft (cr, shape.shaft, shape.n_shaft);
-  cairo_set_line_width (cr, SHAFT_PT + 2 * EDGE_PT);
-  cairo_set_source_rgb (cr, 1, 1, 1);
-  cairo_stroke (cr);
-  add_head (cr, &shape);
-  cairo_set_line_width (cr, 2 * EDGE_PT);
-  cairo_stroke (cr);
+  sw_sketch_save (sketch);
+  sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_BUTT);
+  sw_sketch_set_join (sketch, CAIRO_LINE_JOIN_ROUND);
+  add_shaft (sketch, shape.shaft, shape.n_shaft);
+  sw_sketch_set_width (sketch, SHAFT_PT + 2 * EDGE_PT);
+  sw_sketch_set_tone (sketch, 1);
+  sw_sketch_stroke (sketch);
+  add_head (sketch, &shape);
+  sw_sketch_set_width (sketch, 2 * EDGE_PT);
+  sw_sketch_stroke (sketch);
 
-  cairo_set_source_rgb (cr, 0, 0, 0);
-  add_shaft (cr, shape.shaft, shape.n_shaft);
-  cairo_set_line_width (cr, SHAFT_PT);
-  cairo_stroke (cr);
-  add_head (cr, &shape);
-  cairo_fill (cr);
+  sw_sketch_set_tone (sketch, 0);
+  add_shaft (sketch, shape.shaft, shape.n_shaft);
+  sw_sketch_set_width (sketch, SHAFT_PT);
+  sw_sketch_stroke (sketch);
+  add_head (sketch, &shape);
+  sw_sketch_fill (sketch);
 
   if (shape.back)
-    draw_back_head (cr, &shape);
-  cairo_restore (cr);
+    draw_back_head (sketch, &shape);
+  sw_sketch_restore (sketch);
 }

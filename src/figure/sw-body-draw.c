@@ -11,6 +11,8 @@
 /* Within this many joint radii no white gap is drawn, or elbows would look cut. */
 #define GAP_REACH 2.0
 #define MAX_SKIPS 8
+#define START_DASH_PT 2.2
+#define START_GAP_PT 1.7
 #define STEP 0.012
 #define STEP_FINE 0.002
 /* An end that is cut off stays open. */
@@ -107,7 +109,7 @@ fill_outlines (const SwPaper *paper,
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_area (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, tone);
-  cairo_fill (paper->cr);
+  sw_sketch_fill (paper->sketch);
 }
 
 static double
@@ -190,16 +192,16 @@ draw_skin (const SwPaper  *paper,
       if (sw_curve_keep (sw_outline_get_curve (&item->outlines[0]), STEP, is_beyond, &below, &skin, 1) > 0)
         sw_paper_area (paper, &skin);
       sw_paper_tone (paper, skin_of (item->style));
-      cairo_fill (paper->cr);
+      sw_sketch_fill (paper->sketch);
     }
 
   sw_paper_curve (paper, &hem);
   /* The ring's near half bulges into skin or cloth, by which end of the bone is nearer. */
   sw_paper_tone (paper, item->end.depth < item->joint.depth ? clothes_of (item->style) : skin_of (item->style));
-  cairo_fill_preserve (paper->cr);
+  sw_sketch_fill_preserve (paper->sketch);
   sw_paper_tone (paper, SW_TONE_HEM);
-  cairo_set_line_width (paper->cr, SW_HEM_PT);
-  cairo_stroke (paper->cr);
+  sw_sketch_set_width (paper->sketch, SW_HEM_PT);
+  sw_sketch_stroke (paper->sketch);
 }
 
 /* Where a close picture cuts off forearm or shank. */
@@ -286,41 +288,40 @@ sw_body_draw_item (const SwPaper      *paper,
                    int                 n_works,
                    const SwExtent     *behind)
 {
-  static const double dashes[] = { 2.2, 1.7 };
   const SwMotif *item = &items->items[items->order[nth]];
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
   double ink = ink_of (item->style);
   gboolean clothed = item->part == SW_PART_TRUNK
                      || (item->part >= (int) SW_PART_UPPER_ARM && item->part < (int) SW_PART_FOREARM)
                      || (item->part >= (int) SW_PART_THIGH && item->part < (int) SW_PART_SHANK);
   Skips skips;
 
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
-  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+  sw_sketch_set_join (sketch, CAIRO_LINE_JOIN_ROUND);
+  sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_ROUND);
   if (item->style != SW_INK_START && crosses_something (items, nth, behind))
     {
       collect_skips (items, nth, camera, GAP_REACH, TRUE, &skips);
       add_outlines (paper, item, &skips);
-      cairo_set_line_width (cr, 2 * (ink + SW_GAP_PT));
-      cairo_set_source_rgb (cr, 1, 1, 1);
-      cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
-      cairo_stroke (cr);
-      cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+      sw_sketch_set_width (sketch, 2 * (ink + SW_GAP_PT));
+      sw_sketch_set_tone (sketch, 1);
+      sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_BUTT);
+      sw_sketch_stroke (sketch);
+      sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_ROUND);
     }
 
   collect_skips (items, nth, camera, JOIN_REACH, FALSE, &skips);
   add_outlines (paper, item, &skips);
-  cairo_set_line_width (cr, 2 * ink);
+  sw_sketch_set_width (sketch, 2 * ink);
   if (item->style == SW_INK_START)
     {
-      cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
-      cairo_set_dash (cr, dashes, 2, 0);
+      sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_BUTT);
+      sw_sketch_set_dash (sketch, START_DASH_PT, START_GAP_PT);
     }
   sw_paper_tone (paper, item->style == SW_INK_NEAR  ? 0
                         : item->style == SW_INK_FAR ? SW_TONE_FAR_INK
                                                       : SW_TONE_START_INK);
-  cairo_stroke (cr);
-  cairo_set_dash (cr, NULL, 0, 0);
+  sw_sketch_stroke (sketch);
+  sw_sketch_set_dash (sketch, 0, 0);
 
   fill_outlines (paper, item, clothed ? clothes_of (item->style) : skin_of (item->style));
   if (item->part == SW_PART_HEAD)

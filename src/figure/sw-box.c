@@ -199,11 +199,13 @@ sw_box_draw (const SwBox    *box,
           else
             sw_paper_line (paper, at.x, at.y);
         }
-      cairo_close_path (paper->cr);
-      cairo_set_source_rgba (paper->cr, tone, tone, tone, in_front && broad ? SEE_THROUGH : 1.0);
-      cairo_fill_preserve (paper->cr);
+      sw_sketch_close (paper->sketch);
+      sw_paper_tone (paper, tone);
+      sw_sketch_set_opacity (paper->sketch, in_front && broad ? SEE_THROUGH : 1.0);
+      sw_sketch_fill_preserve (paper->sketch);
+      sw_sketch_set_opacity (paper->sketch, 1.0);
       sw_paper_tone (paper, SW_TONE_PROP_INK);
-      cairo_set_line_width (paper->cr, SW_PROP_INK_PT);
-      cairo_stroke (paper->cr);
+      sw_sketch_set_width (paper->sketch, SW_PROP_INK_PT);
+      sw_sketch_stroke (paper->sketch);
     }
 }

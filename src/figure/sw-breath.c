@@ -139,7 +139,7 @@ add_line (const SwPaper  *paper,
           const SwBreath *breath,
           int             line)
 {
-  cairo_new_path (paper->cr);
+  sw_sketch_new_path (paper->sketch);
   for (int i = 0; i < SW_BREATH_POINTS; i++)
     sw_paper_line (paper, breath->lines[line][i].x, breath->lines[line][i].y);
 }
@@ -159,11 +159,11 @@ add_head (const SwPaper  *paper,
 
   ux *= HEAD_LONG_PT / length;
   uy *= HEAD_LONG_PT / length;
-  cairo_new_path (paper->cr);
-  cairo_move_to (paper->cr, x + 0.4 * ux, y + 0.4 * uy);
-  cairo_line_to (paper->cr, x - 0.6 * ux - half * uy, y - 0.6 * uy + half * ux);
-  cairo_line_to (paper->cr, x - 0.6 * ux + half * uy, y - 0.6 * uy - half * ux);
-  cairo_close_path (paper->cr);
+  sw_sketch_new_path (paper->sketch);
+  sw_sketch_move (paper->sketch, x + 0.4 * ux, y + 0.4 * uy);
+  sw_sketch_line (paper->sketch, x - 0.6 * ux - half * uy, y - 0.6 * uy + half * ux);
+  sw_sketch_line (paper->sketch, x - 0.6 * ux + half * uy, y - 0.6 * uy - half * ux);
+  sw_sketch_close (paper->sketch);
 }
 
 /**
@@ -175,26 +175,26 @@ void
 sw_breath_draw (const SwPaper  *paper,
                 const SwBreath *breath)
 {
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
 
-  cairo_save (cr);
-  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  sw_sketch_save (sketch);
+  sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_ROUND);
+  sw_sketch_set_join (sketch, CAIRO_LINE_JOIN_ROUND);
   for (int pass = 0; pass < 2; pass++)
     for (int line = 0; line < SW_BREATH_LINES; line++)
       {
         sw_paper_tone (paper, pass == 0 ? 1 : 0);
         add_line (paper, breath, line);
-        cairo_set_line_width (cr, LINE_PT + (pass == 0 ? 2 * EDGE_PT : 0));
-        cairo_stroke (cr);
+        sw_sketch_set_width (sketch, LINE_PT + (pass == 0 ? 2 * EDGE_PT : 0));
+        sw_sketch_stroke (sketch);
         add_head (paper, breath, line);
         if (pass == 0)
           {
-            cairo_set_line_width (cr, 2 * EDGE_PT);
-            cairo_stroke (cr);
+            sw_sketch_set_width (sketch, 2 * EDGE_PT);
+            sw_sketch_stroke (sketch);
           }
         else
-          cairo_fill (cr);
+          sw_sketch_fill (sketch);
       }
-  cairo_restore (cr);
+  sw_sketch_restore (sketch);
 }

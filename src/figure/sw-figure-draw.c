@@ -123,14 +123,14 @@ find_corner (const SwPanel  *panel,
 
 static SwPaper
 paper_for (const SwExtent *whole,
-           cairo_t        *cr,
+           SwSketch       *sketch,
            Box             box,
            double          scale_pt)
 {
   double w = (whole->right - whole->left) * scale_pt;
   double h = (whole->top - whole->bottom) * scale_pt;
 
-  return (SwPaper){ .cr = cr,
+  return (SwPaper){ .sketch = sketch,
                     .scale_pt = scale_pt,
                     .x_pt = box.left_pt + (box.width_pt - w) / 2 - whole->left * scale_pt,
                     .y_pt = box.top_pt + (box.height_pt + h) / 2 + whole->bottom * scale_pt };
@@ -148,8 +148,8 @@ clip_to_frame (const SwFigure *self,
     top = CLAMP (sw_paper_y (paper, self->whole.top), top, bottom);
   if (self->cropped_below)
     bottom = CLAMP (sw_paper_y (paper, self->whole.bottom), top, bottom);
-  cairo_rectangle (paper->cr, box.left_pt, top, box.width_pt, bottom - top);
-  cairo_clip (paper->cr);
+  sw_sketch_rectangle (paper->sketch, box.left_pt, top, box.width_pt, bottom - top);
+  sw_sketch_clip (paper->sketch);
 }
 
 /* Where arrows may go: in the cell, and not under the floor when that is seen from its side. */
@@ -187,7 +187,6 @@ without_ring (const SwLayout *layout,
  * no move helps; then the numbers need a row of their own. */
 static gboolean
 find_shift (const SwCell   *cells,
-            cairo_t        *cr,
             const SwLayout *layout,
             double         *shift_pt)
 {
@@ -210,7 +209,7 @@ find_shift (const SwCell   *cells,
 
       for (int i = 0; i < layout->n; i++)
         {
-          SwPaper paper = paper_for (&cells[i].panel->whole, cr, box, layout->scale_pt);
+          SwPaper paper = paper_for (&cells[i].panel->whole, NULL, box, layout->scale_pt);
 
           crowd += crowd_at (cells[i].panel, &paper, inset, inset, 1.35 * SW_MARK_NUMBER_PT);
         }
@@ -238,13 +237,13 @@ draw_marks (const SwFigure *whole,
     {
       /* Readers look for the order in one place; the pictures leave it free. */
       taken |= 1u;
-      sw_mark_draw_number (paper->cr, box.left_pt + SW_MARK_NUMBER_PT / 2 + 1.0,
+      sw_mark_draw_number (paper->sketch, box.left_pt + SW_MARK_NUMBER_PT / 2 + 1.0,
                            box.top_pt + SW_MARK_NUMBER_PT / 2 + 1.0, marks.number);
     }
   if (marks.hold)
     {
       taken |= 1u << find_corner (panel, arrows, paper, box, SW_MARK_HOLD_PT, 1, taken, &x, &y);
-      sw_mark_draw_hold (paper->cr, x, y);
+      sw_mark_draw_hold (paper->sketch, x, y);
     }
   if (marks.sides)
     {
@@ -252,34 +251,34 @@ draw_marks (const SwFigure *whole,
 
       sw_sides_mark_get (&sides, whole);
       find_corner (panel, arrows, paper, box, SW_SIDES_MARK_PT, 1, taken, &x, &y);
-      sw_sides_mark_draw (&sides, paper->cr, x, y);
+      sw_sides_mark_draw (&sides, paper->sketch, x, y);
     }
 }
 
 static void
 draw_cell (const SwFigure *whole,
-           cairo_t        *cr,
+           SwSketch       *sketch,
            SwCell          cell,
            Box             box,
            Box             inner,
            double          scale_pt,
            Marks           marks)
 {
-  SwPaper paper = paper_for (&cell.panel->whole, cr, inner, scale_pt);
+  SwPaper paper = paper_for (&cell.panel->whole, sketch, inner, scale_pt);
   SwExtent room = room_for (cell.figure, &paper, box);
   SwArrows arrows;
 
-  cairo_save (cr);
+  sw_sketch_save (sketch);
   clip_to_frame (cell.figure, &paper, box);
   sw_panel_draw (cell.panel, cell.figure, &paper, &room, &arrows);
-  cairo_restore (cr);
+  sw_sketch_restore (sketch);
   draw_marks (whole, cell.panel, &arrows, &paper, box, marks);
 }
 
 /* The second view in its ring, lower right in the picture's room. */
 static void
 draw_ring (const SwFigure *self,
-           cairo_t        *cr,
+           SwSketch       *sketch,
            SwPanel        *panel,
            Box             box,
            double          across_pt)
@@ -293,24 +292,22 @@ draw_ring (const SwFigure *self,
   SwVector to = sw_body_get_mark (&view->frames[SW_N_FRAMES - 1].body, what->around);
   SwSpot middle = sw_see (&view->camera, sw_mix (from, to, 0.5));
   double scale = across_pt / what->size;
-  SwPaper paper = { .cr = cr, .scale_pt = scale, .x_pt = x - middle.x * scale, .y_pt = y + middle.y * scale };
+  SwPaper paper = { .sketch = sketch, .scale_pt = scale, .x_pt = x - middle.x * scale, .y_pt = y + middle.y * scale };
   double reach = RING_INSET * what->size / 2;
   SwExtent room = { middle.x - reach, middle.y - reach, middle.x + reach, middle.y + reach };
   SwArrows arrows;
 
-  cairo_save (cr);
-  cairo_new_sub_path (cr);
-  cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
+  sw_sketch_save (sketch);
+  sw_sketch_circle (sketch, x, y, radius);
   sw_paper_tone (&paper, 1);
-  cairo_fill_preserve (cr);
-  cairo_clip (cr);
+  sw_sketch_fill_preserve (sketch);
+  sw_sketch_clip (sketch);
   sw_panel_draw (panel, view, &paper, &room, &arrows);
-  cairo_restore (cr);
-  cairo_new_sub_path (cr);
-  cairo_arc (cr, x, y, radius, 0, 2 * G_PI);
+  sw_sketch_restore (sketch);
+  sw_sketch_circle (sketch, x, y, radius);
   sw_paper_tone (&paper, SW_TONE_PROP_INK);
-  cairo_set_line_width (cr, 1.1);
-  cairo_stroke (cr);
+  sw_sketch_set_width (sketch, 1.1);
+  sw_sketch_stroke (sketch);
 }
 
 static void
@@ -322,6 +319,79 @@ add_all_panels (SwFigure     *self,
     sw_figure_add_panels (cells[i].figure);
   if (self->inset != NULL)
     sw_figure_add_panels (self->inset);
+}
+
+/* What is drawn into a box of that size, magnified. */
+static SwSketch *
+begin_sketch (double zoom,
+              double width_pt,
+              double height_pt)
+{
+  const cairo_matrix_t larger = { zoom, 0, 0, zoom, 0, 0 };
+  SwSketch *sketch = sw_sketch_new ();
+
+  sw_sketch_transform (sketch, &larger);
+  sw_sketch_save (sketch);
+  sw_sketch_rectangle (sketch, 0, 0, width_pt, height_pt);
+  sw_sketch_clip (sketch);
+  return sketch;
+}
+
+/**
+ * sw_figure_sketch:
+ * @width_pt: of the box, whose upper left corner is the origin
+ * @height_pt: of the box
+ *
+ * Returns: (transfer full): the figure as it is drawn there, black on whatever is there
+ */
+SwSketch *
+sw_figure_sketch (SwFigure *self,
+                  double    width_pt,
+                  double    height_pt)
+{
+  SwSketch *sketch;
+  SwCell cells[SW_MAX_PANELS];
+  SwLayout layout;
+  double shift = 0;
+  double top = 0;
+  double zoom;
+
+  g_return_val_if_fail (SW_IS_FIGURE (self), NULL);
+
+  if (width_pt < SW_LAYOUT_LEAST_PT || height_pt < SW_LAYOUT_LEAST_PT)
+    return sw_sketch_new ();
+
+  zoom = sw_layout_get_zoom (width_pt, height_pt);
+  width_pt /= zoom;
+  height_pt /= zoom;
+  sw_layout_choose (&layout, self, width_pt, height_pt);
+  if (layout.n == 1)
+    cells[0] = (SwCell){ self, &self->overlay };
+  else
+    add_all_panels (self, cells, sw_figure_get_cells (self, cells));
+  if (layout.n > 1 && !find_shift (cells, &layout, &shift))
+    {
+      top = SW_MARK_NUMBER_PT - 1;
+      sw_layout_make_room (&layout, self, top);
+    }
+
+  sketch = begin_sketch (zoom, width_pt, height_pt);
+  for (int i = 0; i < layout.n; i++)
+    {
+      Box box = { i % layout.columns * (layout.cell_width_pt + SW_LAYOUT_GAP_PT),
+                  i / layout.columns * (layout.cell_height_pt + SW_LAYOUT_GAP_PT), layout.cell_width_pt,
+                  layout.cell_height_pt };
+      Box room = without_ring (&layout, box);
+      Box inner = { room.left_pt + shift, room.top_pt + top, room.width_pt, room.height_pt - top };
+      gboolean last = i == layout.n - 1;
+      Marks marks = { layout.n > 1 ? i + 1 : 0, self->solver.content->hold && last, last };
+
+      draw_cell (self, sketch, cells[i], room, inner, layout.scale_pt, marks);
+      if (layout.ring != SW_RING_NONE && self->n_parts == 0)
+        draw_ring (self, sketch, layout.n == 1 ? &self->inset->overlay : &self->inset->panels[i], box, layout.ring_pt);
+    }
+  sw_sketch_restore (sketch);
+  return sketch;
 }
 
 /**
@@ -336,51 +406,12 @@ sw_figure_draw (SwFigure *self,
                 double    width_pt,
                 double    height_pt)
 {
-  SwCell cells[SW_MAX_PANELS];
-  SwLayout layout;
-  double shift = 0;
-  double top = 0;
-  double zoom;
+  g_autoptr (SwSketch) sketch = NULL;
 
   g_return_if_fail (SW_IS_FIGURE (self));
 
-  if (width_pt < SW_LAYOUT_LEAST_PT || height_pt < SW_LAYOUT_LEAST_PT)
-    return;
-
-  zoom = sw_layout_get_zoom (width_pt, height_pt);
-  width_pt /= zoom;
-  height_pt /= zoom;
-  sw_layout_choose (&layout, self, width_pt, height_pt);
-  if (layout.n == 1)
-    cells[0] = (SwCell){ self, &self->overlay };
-  else
-    add_all_panels (self, cells, sw_figure_get_cells (self, cells));
-  if (layout.n > 1 && !find_shift (cells, cr, &layout, &shift))
-    {
-      top = SW_MARK_NUMBER_PT - 1;
-      sw_layout_make_room (&layout, self, top);
-    }
-
-  cairo_save (cr);
-  cairo_scale (cr, zoom, zoom);
-  cairo_new_path (cr);
-  cairo_rectangle (cr, 0, 0, width_pt, height_pt);
-  cairo_clip (cr);
-  for (int i = 0; i < layout.n; i++)
-    {
-      Box box = { i % layout.columns * (layout.cell_width_pt + SW_LAYOUT_GAP_PT),
-                  i / layout.columns * (layout.cell_height_pt + SW_LAYOUT_GAP_PT), layout.cell_width_pt,
-                  layout.cell_height_pt };
-      Box room = without_ring (&layout, box);
-      Box inner = { room.left_pt + shift, room.top_pt + top, room.width_pt, room.height_pt - top };
-      gboolean last = i == layout.n - 1;
-      Marks marks = { layout.n > 1 ? i + 1 : 0, self->solver.content->hold && last, last };
-
-      draw_cell (self, cr, cells[i], room, inner, layout.scale_pt, marks);
-      if (layout.ring != SW_RING_NONE && self->n_parts == 0)
-        draw_ring (self, cr, layout.n == 1 ? &self->inset->overlay : &self->inset->panels[i], box, layout.ring_pt);
-    }
-  cairo_restore (cr);
+  sketch = sw_figure_sketch (self, width_pt, height_pt);
+  sw_sketch_draw (sketch, cr);
 }
 
 /* The picture of a moment: the pose there, or the step it belongs to. */
@@ -422,6 +453,7 @@ sw_figure_draw_at (SwFigure *self,
 {
   SwSolved now;
   SwPanel panel = { .solid = &now };
+  g_autoptr (SwSketch) sketch = NULL;
   SwFigure *part;
   SwPaper paper;
   SwExtent room;
@@ -438,17 +470,14 @@ sw_figure_draw_at (SwFigure *self,
   box = (Box){ 0, 0, width_pt / zoom, height_pt / zoom };
   part = get_moment (self, phase, &now);
   sw_panel_add_items (&panel, part);
-  paper = paper_for (&part->whole, cr, box, sw_layout_fit_one (self, box.width_pt, box.height_pt));
+  sketch = begin_sketch (zoom, box.width_pt, box.height_pt);
+  paper = paper_for (&part->whole, sketch, box, sw_layout_fit_one (self, box.width_pt, box.height_pt));
   room = room_for (part, &paper, box);
 
-  cairo_save (cr);
-  cairo_scale (cr, zoom, zoom);
-  cairo_new_path (cr);
-  cairo_rectangle (cr, 0, 0, box.width_pt, box.height_pt);
-  cairo_clip (cr);
   clip_to_frame (part, &paper, box);
   sw_panel_draw (&panel, part, &paper, &room, &arrows);
-  cairo_restore (cr);
+  sw_sketch_restore (sketch);
+  sw_sketch_draw (sketch, cr);
   sw_motifs_clear (&panel.items);
 }
 

@@ -6,6 +6,7 @@
 #include "sw-figure-signs.h"
 #include "sw-figure-spec.h"
 #include "sw-phrases.h"
+#include "sw-sketch.h"
 
 G_BEGIN_DECLS
 
@@ -36,6 +37,9 @@ void sw_figure_measure (SwFigure *self,
 SwFigureSigns sw_figure_get_signs (SwFigure *self,
                                    double    width_pt,
                                    double    height_pt);
+SwSketch *sw_figure_sketch (SwFigure *self,
+                            double    width_pt,
+                            double    height_pt);
 void sw_figure_draw (SwFigure *self,
                      cairo_t  *cr,
                      double    width_pt,

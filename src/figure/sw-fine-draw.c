@@ -60,8 +60,8 @@ draw_bow (const SwPaper  *paper,
       line_to (paper, camera, frame, sw_add (sw_add (start, middle), end), i == 0);
     }
   sw_paper_tone (paper, TONE_CREASE);
-  cairo_set_line_width (paper->cr, FINE_INK_PT);
-  cairo_stroke (paper->cr);
+  sw_sketch_set_width (paper->sketch, FINE_INK_PT);
+  sw_sketch_stroke (paper->sketch);
 }
 
 static void
@@ -85,12 +85,12 @@ draw_nail (const SwPaper  *paper,
 
       line_to (paper, camera, frame, sw_add (middle, from_middle), i == 0);
     }
-  cairo_close_path (paper->cr);
+  sw_sketch_close (paper->sketch);
   sw_paper_tone (paper, TONE_NAIL);
-  cairo_fill_preserve (paper->cr);
+  sw_sketch_fill_preserve (paper->sketch);
   sw_paper_tone (paper, TONE_CREASE);
-  cairo_set_line_width (paper->cr, NAIL_INK_PT);
-  cairo_stroke (paper->cr);
+  sw_sketch_set_width (paper->sketch, NAIL_INK_PT);
+  sw_sketch_stroke (paper->sketch);
 }
 
 static void

@@ -148,7 +148,7 @@ draw_hair (const SwPaper  *paper,
   add_arc (&hair, item, camera, &line, from, to);
   sw_paper_area (paper, &hair);
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_HAIR : SW_TONE_HAIR);
-  cairo_fill (paper->cr);
+  sw_sketch_fill (paper->sketch);
 }
 
 /* A small ellipse that lies on the skull at @unit. Returns FALSE when it is turned away by more than @limit_deg. */
@@ -203,10 +203,10 @@ draw_closed_eye (const SwPaper  *paper,
   sw_curve_arc (&lid, at, sw_see (camera, sw_scale (across, LID_HALF)), sw_see (camera, sw_scale (up, -LID_DEEP)), 0,
                 G_PI, 1);
   sw_paper_curve (paper, &lid);
-  cairo_set_line_width (paper->cr, 0.8);
-  cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_ROUND);
+  sw_sketch_set_width (paper->sketch, 0.8);
+  sw_sketch_set_cap (paper->sketch, CAIRO_LINE_CAP_ROUND);
   sw_paper_tone (paper, 0.0);
-  cairo_stroke (paper->cr);
+  sw_sketch_stroke (paper->sketch);
 }
 
 static void
@@ -223,9 +223,9 @@ draw_nose_line (const SwPaper  *paper,
 
   sw_paper_move (paper, top.x, top.y);
   sw_paper_line (paper, tip.x, tip.y);
-  cairo_set_line_width (paper->cr, 0.6);
+  sw_sketch_set_width (paper->sketch, 0.6);
   sw_paper_tone (paper, 0.1);
-  cairo_stroke (paper->cr);
+  sw_sketch_stroke (paper->sketch);
 }
 
 /**
@@ -251,15 +251,15 @@ sw_head_draw (const SwPaper  *paper,
       else if (!is_start && add_on_skull (paper, item, camera, eye, 0.0085, 75))
         {
           sw_paper_tone (paper, 0.0);
-          cairo_fill (paper->cr);
+          sw_sketch_fill (paper->sketch);
         }
       if (add_on_skull (paper, item, camera, sw_vector (-0.08, side * 0.985, -0.15), 0.0125, 58))
         {
-          cairo_set_source_rgb (paper->cr, 1, 1, 1);
-          cairo_fill_preserve (paper->cr);
-          cairo_set_line_width (paper->cr, 0.6);
+          sw_sketch_set_tone (paper->sketch, 1);
+          sw_sketch_fill_preserve (paper->sketch);
+          sw_sketch_set_width (paper->sketch, 0.6);
           sw_paper_tone (paper, is_start ? 0.6 : 0.0);
-          cairo_stroke (paper->cr);
+          sw_sketch_stroke (paper->sketch);
         }
     }
   if (!is_start)

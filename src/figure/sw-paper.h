@@ -4,9 +4,8 @@
  * 1 white. All are our own choice, tried on laser prints and copies. */
 #pragma once
 
-#include <cairo.h>
-
 #include "sw-outline.h"
+#include "sw-sketch.h"
 
 G_BEGIN_DECLS
 
@@ -29,14 +28,14 @@ G_BEGIN_DECLS
 
 /**
  * SwPaper:
- * @cr: where to draw
+ * @sketch: what is drawn upon
  * @scale_pt: points for one stature
  * @x_pt: of the camera's origin
  * @y_pt: of the camera's origin; the camera's y goes up, the paper's down
  */
 typedef struct
 {
-  cairo_t *cr;
+  SwSketch *sketch;
   double scale_pt;
   double x_pt;
   double y_pt;
@@ -60,7 +59,7 @@ static inline void
 sw_paper_tone (const SwPaper *paper,
                double         tone)
 {
-  cairo_set_source_rgb (paper->cr, tone, tone, tone);
+  sw_sketch_set_tone (paper->sketch, tone);
 }
 
 void sw_paper_move (const SwPaper *paper,

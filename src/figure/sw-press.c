@@ -303,7 +303,7 @@ static void
 add_shape (const SwPaper *paper,
            const SwPress *press)
 {
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
   double x = sw_paper_x (paper, press->tip.x);
   double y = sw_paper_y (paper, press->tip.y);
   double tail_x = sw_paper_x (paper, press->tail.x);
@@ -312,19 +312,19 @@ add_shape (const SwPaper *paper,
   cairo_matrix_t turned
       = { (x - tail_x) / length, (y - tail_y) / length, -(y - tail_y) / length, (x - tail_x) / length, x, y };
 
-  cairo_save (cr);
-  cairo_transform (cr, &turned);
-  cairo_new_path (cr);
-  cairo_rectangle (cr, 0, -BAR_WIDE_PT / 2, BAR_THICK_PT, BAR_WIDE_PT);
-  cairo_move_to (cr, 0, 0);
-  cairo_line_to (cr, -HEAD_LONG_PT, -HEAD_WIDE_PT / 2);
-  cairo_line_to (cr, -HEAD_LONG_PT, -SHAFT_PT / 2);
-  cairo_line_to (cr, -length, -SHAFT_PT / 2);
-  cairo_line_to (cr, -length, SHAFT_PT / 2);
-  cairo_line_to (cr, -HEAD_LONG_PT, SHAFT_PT / 2);
-  cairo_line_to (cr, -HEAD_LONG_PT, HEAD_WIDE_PT / 2);
-  cairo_close_path (cr);
-  cairo_restore (cr);
+  sw_sketch_save (sketch);
+  sw_sketch_transform (sketch, &turned);
+  sw_sketch_new_path (sketch);
+  sw_sketch_rectangle (sketch, 0, -BAR_WIDE_PT / 2, BAR_THICK_PT, BAR_WIDE_PT);
+  sw_sketch_move (sketch, 0, 0);
+  sw_sketch_line (sketch, -HEAD_LONG_PT, -HEAD_WIDE_PT / 2);
+  sw_sketch_line (sketch, -HEAD_LONG_PT, -SHAFT_PT / 2);
+  sw_sketch_line (sketch, -length, -SHAFT_PT / 2);
+  sw_sketch_line (sketch, -length, SHAFT_PT / 2);
+  sw_sketch_line (sketch, -HEAD_LONG_PT, SHAFT_PT / 2);
+  sw_sketch_line (sketch, -HEAD_LONG_PT, HEAD_WIDE_PT / 2);
+  sw_sketch_close (sketch);
+  sw_sketch_restore (sketch);
 }
 
 /**
@@ -336,15 +336,15 @@ void
 sw_press_draw (const SwPaper *paper,
                const SwPress *press)
 {
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
 
-  cairo_save (cr);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  sw_sketch_save (sketch);
+  sw_sketch_set_join (sketch, CAIRO_LINE_JOIN_ROUND);
   add_shape (paper, press);
-  cairo_set_line_width (cr, 2 * EDGE_PT);
+  sw_sketch_set_width (sketch, 2 * EDGE_PT);
   sw_paper_tone (paper, 1);
-  cairo_stroke_preserve (cr);
+  sw_sketch_stroke_preserve (sketch);
   sw_paper_tone (paper, 0);
-  cairo_fill (cr);
-  cairo_restore (cr);
+  sw_sketch_fill (sketch);
+  sw_sketch_restore (sketch);
 }

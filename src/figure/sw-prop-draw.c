@@ -51,16 +51,16 @@ draw_floor_line (const SwPaper  *paper,
 
   sw_paper_move (paper, left, 0);
   sw_paper_line (paper, right, 0);
-  cairo_set_line_width (paper->cr, SW_PROP_INK_PT);
+  sw_sketch_set_width (paper->sketch, SW_PROP_INK_PT);
   sw_paper_tone (paper, SW_TONE_PROP_INK);
-  cairo_stroke (paper->cr);
+  sw_sketch_stroke (paper->sketch);
   for (double x = left + 0.02; x < right; x += 0.045)
     {
       sw_paper_move (paper, x, -0.003);
       sw_paper_line (paper, x - 0.018, -0.021);
     }
-  cairo_set_line_width (paper->cr, 0.4);
-  cairo_stroke (paper->cr);
+  sw_sketch_set_width (paper->sketch, 0.4);
+  sw_sketch_stroke (paper->sketch);
 }
 
 static void
@@ -89,7 +89,7 @@ draw_shadow (const SwPaper  *paper,
   sw_outline_from_eggs (&outline, eggs, n, 0.0003);
   sw_paper_area (paper, sw_outline_get_curve (&outline));
   sw_paper_tone (paper, 0.90);
-  cairo_fill (paper->cr);
+  sw_sketch_fill (paper->sketch);
 }
 
 /* How far the floor's line goes. */
@@ -138,8 +138,8 @@ sw_props_draw_behind (const SwPaper  *paper,
   int n = sw_furniture_get_boxes (solver, ground, boxes);
   gboolean drawn[SW_MAX_BOXES] = { FALSE };
 
-  cairo_set_line_join (paper->cr, CAIRO_LINE_JOIN_ROUND);
-  cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_ROUND);
+  sw_sketch_set_join (paper->sketch, CAIRO_LINE_JOIN_ROUND);
+  sw_sketch_set_cap (paper->sketch, CAIRO_LINE_CAP_ROUND);
   if (!solver->base->on_mat && is_level (camera))
     {
       SwExtent extent = floor_extent (camera, solver, ground);
@@ -448,7 +448,7 @@ void
 sw_prop_draw_item (const SwPaper *paper,
                    const SwMotif  *item)
 {
-  cairo_t *cr = paper->cr;
+  SwSketch *sketch = paper->sketch;
 
   if (item->camera != NULL)
     {
@@ -463,28 +463,27 @@ sw_prop_draw_item (const SwPaper *paper,
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_curve (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, item->style == SW_INK_START ? SW_TONE_START_INK : SW_TONE_PROP_INK);
-  cairo_set_line_width (cr, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
+  sw_sketch_set_width (sketch, 2 * (item->style == SW_INK_START ? THROWN_INK_PT : SW_PROP_INK_PT));
   if (item->style == SW_INK_START)
     {
       double round_pt = G_PI * (item->extent.right - item->extent.left) * paper->scale_pt;
-      const double dashes[] = { 0.6 * round_pt / THROWN_DASHES, 0.4 * round_pt / THROWN_DASHES };
 
-      cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
-      cairo_set_dash (cr, dashes, G_N_ELEMENTS (dashes), 0);
+      sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_BUTT);
+      sw_sketch_set_dash (sketch, 0.6 * round_pt / THROWN_DASHES, 0.4 * round_pt / THROWN_DASHES);
     }
-  cairo_stroke (cr);
-  cairo_set_dash (cr, NULL, 0, 0);
+  sw_sketch_stroke (sketch);
+  sw_sketch_set_dash (sketch, 0, 0);
   for (int i = 0; i < item->n_outlines; i++)
     sw_paper_area (paper, sw_outline_get_curve (&item->outlines[i]));
   sw_paper_tone (paper, item->tone);
-  cairo_fill (cr);
-  cairo_set_line_width (cr, 0.4);
+  sw_sketch_fill (sketch);
+  sw_sketch_set_width (sketch, 0.4);
   sw_paper_tone (paper, SW_TONE_PROP_INK);
   for (int i = 0; i < item->n_seams; i++)
     {
       sw_paper_move (paper, item->seams[i][0].x, item->seams[i][0].y);
       sw_paper_line (paper, item->seams[i][1].x, item->seams[i][1].y);
-      cairo_stroke (cr);
+      sw_sketch_stroke (sketch);
     }
   if (!item->folds)
     return;
@@ -497,13 +496,13 @@ sw_prop_draw_item (const SwPaper *paper,
       double x = egg->at.x + (i == 0 ? -0.25 : 0.3) * w;
 
       sw_paper_move (paper, x, egg->at.y + 0.6 * h);
-      cairo_curve_to (cr, sw_paper_x (paper, x + 0.25 * w), sw_paper_y (paper, egg->at.y + 0.2 * h),
+      sw_sketch_curve (sketch, sw_paper_x (paper, x + 0.25 * w), sw_paper_y (paper, egg->at.y + 0.2 * h),
                       sw_paper_x (paper, x + 0.25 * w), sw_paper_y (paper, egg->at.y - 0.2 * h), sw_paper_x (paper, x),
                       sw_paper_y (paper, egg->at.y - 0.6 * h));
     }
-  cairo_set_line_width (cr, 0.4);
+  sw_sketch_set_width (sketch, 0.4);
   sw_paper_tone (paper, SW_TONE_PROP_INK);
-  cairo_stroke (cr);
+  sw_sketch_stroke (sketch);
 }
 
 /**
@@ -546,18 +545,18 @@ sw_props_draw_bands (const SwPaper  *paper,
                                      foot ? sw_vector (0.040, 0, 0) : sw_vector (0, 0, -0.042)));
       sag = 0.04 * hypot (to.x - from.x, to.y - from.y);
       sw_paper_move (paper, from.x, from.y);
-      cairo_curve_to (paper->cr, sw_paper_x (paper, from.x + (to.x - from.x) / 3),
+      sw_sketch_curve (paper->sketch, sw_paper_x (paper, from.x + (to.x - from.x) / 3),
                       sw_paper_y (paper, from.y + (to.y - from.y) / 3 - sag),
                       sw_paper_x (paper, from.x + (to.x - from.x) * 2 / 3),
                       sw_paper_y (paper, from.y + (to.y - from.y) * 2 / 3 - sag), sw_paper_x (paper, to.x),
                       sw_paper_y (paper, to.y));
-      cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_BUTT);
+      sw_sketch_set_cap (paper->sketch, CAIRO_LINE_CAP_BUTT);
       for (gsize k = 0; k < G_N_ELEMENTS (strokes); k++)
         {
-          cairo_set_line_width (paper->cr, strokes[k].width);
+          sw_sketch_set_width (paper->sketch, strokes[k].width);
           sw_paper_tone (paper, strokes[k].tone);
-          cairo_stroke_preserve (paper->cr);
+          sw_sketch_stroke_preserve (paper->sketch);
         }
-      cairo_new_path (paper->cr);
+      sw_sketch_new_path (paper->sketch);
     }
 }

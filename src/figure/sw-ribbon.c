@@ -416,17 +416,17 @@ sw_ribbon_draw (const SwPaper *paper,
                   { MAX (width, CORD_PT), width > 0 ? motif->line_ink : CORD_INK },
                   { width - 2 * EDGE_PT, motif->tone } };
 
-  cairo_save (paper->cr);
-  cairo_set_line_cap (paper->cr, CAIRO_LINE_CAP_BUTT);
-  cairo_set_line_join (paper->cr, CAIRO_LINE_JOIN_ROUND);
+  sw_sketch_save (paper->sketch);
+  sw_sketch_set_cap (paper->sketch, CAIRO_LINE_CAP_BUTT);
+  sw_sketch_set_join (paper->sketch, CAIRO_LINE_JOIN_ROUND);
   trace (paper, motif);
   for (gsize i = 0; i < G_N_ELEMENTS (strokes); i++)
     if (strokes[i].width > 0)
       {
-        cairo_set_line_width (paper->cr, strokes[i].width);
+        sw_sketch_set_width (paper->sketch, strokes[i].width);
         sw_paper_tone (paper, strokes[i].tone);
-        cairo_stroke_preserve (paper->cr);
+        sw_sketch_stroke_preserve (paper->sketch);
       }
-  cairo_new_path (paper->cr);
-  cairo_restore (paper->cr);
+  sw_sketch_new_path (paper->sketch);
+  sw_sketch_restore (paper->sketch);
 }

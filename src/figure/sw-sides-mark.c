@@ -194,23 +194,23 @@ sw_figure_find_moving_limb (SwFigure *self,
 }
 
 static void
-draw_limb (cairo_t  *cr,
+draw_limb (SwSketch  *sketch,
            gboolean  works,
            double    x1,
            double    y1,
            double    x2,
            double    y2)
 {
-  cairo_move_to (cr, x1, y1);
-  cairo_line_to (cr, x2, y2);
-  cairo_set_source_rgb (cr, works ? 0 : 0.6, works ? 0 : 0.6, works ? 0 : 0.6);
-  cairo_set_line_width (cr, works ? 1.9 : 0.8);
-  cairo_stroke (cr);
+  sw_sketch_move (sketch, x1, y1);
+  sw_sketch_line (sketch, x2, y2);
+  sw_sketch_set_tone (sketch, works ? 0 : 0.6);
+  sw_sketch_set_width (sketch, works ? 1.9 : 0.8);
+  sw_sketch_stroke (sketch);
 }
 
 /* Its right is on the left of the paper, as of one who faces the reader. */
 static void
-draw_person (cairo_t *cr,
+draw_person (SwSketch *sketch,
              double   x,
              double   y,
              guint    limbs)
@@ -223,20 +223,19 @@ draw_person (cairo_t *cr,
         if ((int) (limbs >> limb & 1) != works)
           continue;
         if (limb < (int) SW_LIMB_RIGHT_LEG)
-          draw_limb (cr, works, x + s * 0.9, y - 2.3, x + s * 2.7, y + 1.2);
+          draw_limb (sketch, works, x + s * 0.9, y - 2.3, x + s * 2.7, y + 1.2);
         else
-          draw_limb (cr, works, x + s * 0.6, y + 1.4, x + s * 1.5, y + 6.0);
+          draw_limb (sketch, works, x + s * 0.6, y + 1.4, x + s * 1.5, y + 6.0);
       }
-  draw_limb (cr, FALSE, x, y - 2.6, x, y + 1.4);
-  cairo_new_sub_path (cr);
-  cairo_arc (cr, x, y - 4.6, HEAD_PT, 0, 2 * G_PI);
-  cairo_set_source_rgb (cr, 0.35, 0.35, 0.35);
-  cairo_fill (cr);
+  draw_limb (sketch, FALSE, x, y - 2.6, x, y + 1.4);
+  sw_sketch_circle (sketch, x, y - 4.6, HEAD_PT);
+  sw_sketch_set_tone (sketch, 0.35);
+  sw_sketch_fill (sketch);
 }
 
 /**
  * sw_sides_mark_draw:
- * @cr: where to draw
+ * @sketch: where to draw
  * @x_pt: middle
  * @y_pt: middle
  *
@@ -244,20 +243,20 @@ draw_person (cairo_t *cr,
  */
 void
 sw_sides_mark_draw (const SwSidesMark *self,
-                    cairo_t           *cr,
+                    SwSketch           *sketch,
                     double             x_pt,
                     double             y_pt)
 {
   if (self->n == 0)
     return;
 
-  cairo_save (cr);
-  cairo_new_path (cr);
-  cairo_set_line_cap (cr, CAIRO_LINE_CAP_ROUND);
+  sw_sketch_save (sketch);
+  sw_sketch_new_path (sketch);
+  sw_sketch_set_cap (sketch, CAIRO_LINE_CAP_ROUND);
   if (self->n == 1)
-    draw_person (cr, x_pt, y_pt, self->limbs[0]);
+    draw_person (sketch, x_pt, y_pt, self->limbs[0]);
   else
     for (int i = 0; i < 2; i++)
-      draw_person (cr, x_pt + (i == 0 ? -APART_PT : APART_PT), y_pt, self->limbs[i]);
-  cairo_restore (cr);
+      draw_person (sketch, x_pt + (i == 0 ? -APART_PT : APART_PT), y_pt, self->limbs[i]);
+  sw_sketch_restore (sketch);
 }

@@ -23,7 +23,7 @@ typedef struct
 void sw_sides_mark_get (SwSidesMark    *self,
                         const SwFigure *figure);
 void sw_sides_mark_draw (const SwSidesMark *self,
-                         cairo_t           *cr,
+                         SwSketch           *sketch,
                          double             x_pt,
                          double             y_pt);
 

@@ -94,7 +94,7 @@ draw_patch (const SwPaper  *paper,
         sw_paper_area (paper, &seen);
     }
   sw_paper_tone (paper, SW_TONE_WORKS);
-  cairo_fill (paper->cr);
+  sw_sketch_fill (paper->sketch);
 }
 
 /**
