@@ -342,6 +342,8 @@ begin_sketch (double zoom,
  * @width_pt: of the box, whose upper left corner is the origin
  * @height_pt: of the box
  *
+ * May run in any thread.
+ *
  * Returns: (transfer full): the figure as it is drawn there, black on whatever is there
  */
 SwSketch *
@@ -349,6 +351,7 @@ sw_figure_sketch (SwFigure *self,
                   double    width_pt,
                   double    height_pt)
 {
+  g_autoptr (GMutexLocker) locker = NULL;
   SwSketch *sketch;
   SwCell cells[SW_MAX_PANELS];
   SwLayout layout;
@@ -361,6 +364,7 @@ sw_figure_sketch (SwFigure *self,
   if (width_pt < SW_LAYOUT_LEAST_PT || height_pt < SW_LAYOUT_LEAST_PT)
     return sw_sketch_new ();
 
+  locker = g_mutex_locker_new (&self->lock);
   zoom = sw_layout_get_zoom (width_pt, height_pt);
   width_pt /= zoom;
   height_pt /= zoom;

@@ -42,6 +42,7 @@ struct _SwFigure
 {
   GObject parent_instance;
 
+  GMutex lock; /* of what drawing changes: what is made only when it is drawn */
   SwFigureSpec *spec;
   gboolean mirrored;
   SwSolver solver;

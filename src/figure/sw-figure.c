@@ -341,6 +341,7 @@ sw_figure_finalize (GObject *object)
   g_clear_object (&self->inset);
   g_clear_pointer (&self->frames, g_free);
   g_clear_pointer (&self->spec, sw_figure_spec_unref);
+  g_mutex_clear (&self->lock);
 
   G_OBJECT_CLASS (sw_figure_parent_class)->finalize (object);
 }
@@ -354,7 +355,7 @@ sw_figure_class_init (SwFigureClass *class)
 static void
 sw_figure_init (SwFigure *self)
 {
-  (void) self;
+  g_mutex_init (&self->lock);
 }
 
 static void

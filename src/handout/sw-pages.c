@@ -354,7 +354,8 @@ paint_place (const SwPlace   *place,
 
       if (sink != NULL && piece.tag != NULL)
         sink->begin (sink->data, piece.tag, &piece);
-      paint_piece (&piece, cr);
+      if (sink == NULL || piece.tag == NULL || piece.kind != SW_PIECE_FIGURE)
+        paint_piece (&piece, cr);
       if (sink != NULL && piece.tag != NULL)
         sink->end (sink->data, piece.tag);
     }

@@ -56,7 +56,7 @@ typedef struct
 
 /**
  * SwTagSink:
- * @begin: an element's content begins; the piece is given in page coordinates
+ * @begin: an element's content begins; the piece is given in page coordinates. Figures are left to it to paint
  * @end: it has ended
  *
  * Who is told about the structure while a page is painted. Furniture and decoration are painted between the calls.

@@ -5,6 +5,7 @@
  * any printer prints. Works on the content stream of one page, token by token. */
 #include "config.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 #include "sw-pdf-scanner.h"
@@ -12,12 +13,20 @@
 
 #define MOST_OPERANDS 6
 
+/* @structured: whether it has a place in the structure; @mcid: its number there. */
+typedef struct
+{
+  gboolean structured;
+  guint mcid;
+} Mark;
+
 /* @held is what has been taken of the piece that @content is at, up to @taken. */
 typedef struct
 {
   GByteArray *out;
   GByteArray *held;
   GArray *marks;
+  const GPtrArray *drawn;
   int n_structured;
   gsize taken;
   gboolean paints;
@@ -107,24 +116,33 @@ static void
 mark_begins (Marker             *marker,
              const SwPdfScanner *scanner,
              gsize               operands,
-             gboolean            structured)
+             Mark                mark)
 {
-  if (structured && marker->n_structured++ == 0)
+  if (mark.structured && marker->n_structured++ == 0)
     end_piece (marker, scanner, operands);
-  g_array_append_val (marker->marks, structured);
+  g_array_append_val (marker->marks, mark);
 }
 
 static void
 mark_ends (Marker             *marker,
-           const SwPdfScanner *scanner)
+           const SwPdfScanner *scanner,
+           gsize               start)
 {
-  gboolean structured;
+  Mark mark;
+  const char *drawn = NULL;
 
   if (marker->marks->len == 0)
     return;
-  structured = g_array_index (marker->marks, gboolean, marker->marks->len - 1);
+  mark = g_array_index (marker->marks, Mark, marker->marks->len - 1);
   g_array_set_size (marker->marks, marker->marks->len - 1);
-  if (structured && --marker->n_structured == 0)
+  if (mark.structured && marker->drawn != NULL && mark.mcid < marker->drawn->len)
+    drawn = g_ptr_array_index (marker->drawn, mark.mcid);
+  if (drawn != NULL)
+    {
+      hold (marker, scanner, start);
+      g_byte_array_append (marker->held, (const guint8 *)drawn, (guint)strlen (drawn));
+    }
+  if (mark.structured && --marker->n_structured == 0)
     {
       let_go (marker, scanner, scanner->at);
       append (marker, "\n", 1);
@@ -262,6 +280,8 @@ round_path (Marker             *marker,
  * sw_pdf_mark_artifacts:
  * @content: (array length=length): the content stream of a page, decoded
  * @length: its length
+ * @drawn: (nullable) (element-type utf8): what content of the structure ends with besides, by its number there; NULL
+ *   where there is nothing
  *
  * Cuts only where content of a structure element begins or ends; what lies between and paints becomes an
  * artifact. Marks without a place in the structure are not cut at: they may lie within a text object. Places
@@ -270,26 +290,30 @@ round_path (Marker             *marker,
  * Returns: (transfer full): the new content stream
  */
 GBytes *
-sw_pdf_mark_artifacts (const char *content,
-                       gsize       length)
+sw_pdf_mark_artifacts (const char      *content,
+                       gsize            length,
+                       const GPtrArray *drawn)
 {
-  g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (gboolean));
+  g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (Mark));
   SwPdfScanner scanner = { content, length, 0 };
   g_autoptr (GByteArray) held = g_byte_array_sized_new ((guint)length);
-  Marker marker = { .out = g_byte_array_sized_new ((guint)length), .held = held, .marks = marks };
+  Marker marker = { .out = g_byte_array_sized_new ((guint)length), .held = held, .marks = marks, .drawn = drawn };
   Numbers numbers = { .scaled_at = -1 };
   gsize start = 0;
   gsize operands = 0;
   gboolean has_operands = FALSE;
-  gboolean structured = FALSE;
+  gboolean numbers_mark = FALSE;
+  Mark mark = { FALSE, 0 };
 
   while (sw_pdf_scanner_next (&scanner, &start))
     {
       if (!has_operands)
         operands = start;
       has_operands = TRUE;
-      if (sw_pdf_scanner_is (&scanner, start, "/MCID"))
-        structured = TRUE;
+      if (numbers_mark)
+        mark.mcid = (guint)strtoul (content + start, NULL, 10);
+      numbers_mark = sw_pdf_scanner_is (&scanner, start, "/MCID");
+      mark.structured |= numbers_mark;
       if (!is_operator (&scanner, start))
         {
           note_number (&numbers, &scanner, start);
@@ -300,15 +324,15 @@ sw_pdf_mark_artifacts (const char *content,
       round_path (&marker, &scanner, &numbers, start);
       numbers.n = 0;
       if (sw_pdf_scanner_is (&scanner, start, "BDC") || sw_pdf_scanner_is (&scanner, start, "BMC"))
-        mark_begins (&marker, &scanner, operands, structured);
+        mark_begins (&marker, &scanner, operands, mark);
       else if (sw_pdf_scanner_is (&scanner, start, "EMC"))
-        mark_ends (&marker, &scanner);
+        mark_ends (&marker, &scanner, start);
       else if (paints (&scanner, start) && marker.n_structured == 0)
         marker.paints = TRUE;
       if (sw_pdf_scanner_is (&scanner, start, "ID"))
         sw_pdf_scanner_skip_image (&scanner);
       has_operands = FALSE;
-      structured = FALSE;
+      mark = (Mark){ FALSE, 0 };
     }
 
   end_piece (&marker, &scanner, length);

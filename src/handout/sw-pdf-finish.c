@@ -15,6 +15,7 @@
 #include "sw-pdf-flate.h"
 #include "sw-pdf-form.h"
 #include "sw-pdf-scanner.h"
+#include "sw-pdf-sketch.h"
 
 #define DEEPEST 64
 #define ANNOTATION_PRINTS "4"
@@ -26,7 +27,22 @@ typedef struct
   guint n_seen;
   gboolean matches;
   SwPdfForm form;
+  GArray *contents;
 } Walk;
+
+/* What a page shows: the objects that it and its content are in, what is drawn besides, by its number in the structure,
+ * and what becomes of it. */
+typedef struct
+{
+  guint page_id;
+  guint id;
+  const char *painted;
+  gsize length;
+  GPtrArray *drawn;
+  GString *resources;
+  GBytes *finished;
+  GError *error;
+} Content;
 
 static void
 set_failed (GError     **error,
@@ -93,6 +109,34 @@ attach_figure (SwPdfObject        *element,
   sw_pdf_object_set (element, "/A", layout);
 }
 
+/* Puts a picture where the element's content is, which has nothing else. Returns FALSE where that is not known. */
+static gboolean
+attach_picture (Walk               *walk,
+                const SwPdfObject  *element,
+                const SwPdfElement *meant)
+{
+  g_autofree char *mcid = sw_pdf_object_dup_value (element, "/K");
+  Content *content = &g_array_index (walk->contents, Content, (guint)meant->page);
+  const double numbers[] = { meant->scale * SW_PDF_SKETCH_UNIT, meant->box[0], meant->top_pt };
+  char texts[G_N_ELEMENTS (numbers)][G_ASCII_DTOSTR_BUF_SIZE];
+  guint id = sw_pdf_picture_get_id (meant->picture, walk->file);
+  guint nth;
+
+  if (mcid == NULL || !g_ascii_isdigit (*mcid) || strchr (mcid, 'R') != NULL)
+    return FALSE;
+
+  nth = (guint)strtoul (mcid, NULL, 10);
+  for (guint i = 0; i < G_N_ELEMENTS (numbers); i++)
+    g_ascii_formatd (texts[i], sizeof texts[i], "%.5g", numbers[i]);
+  if (content->drawn->len <= nth)
+    g_ptr_array_set_size (content->drawn, (int)nth + 1);
+  g_free (g_ptr_array_index (content->drawn, nth));
+  g_ptr_array_index (content->drawn, nth)
+      = g_strdup_printf ("q %s 0 0 %s %s %s cm /P%u Do Q\n", texts[0], texts[0], texts[1], texts[2], id);
+  g_string_append_printf (content->resources, "/P%u %u 0 R", id, id);
+  return TRUE;
+}
+
 static void
 attach (Walk               *walk,
         guint               id,
@@ -104,6 +148,8 @@ attach (Walk               *walk,
   if (meant->field_name != NULL)
     sw_pdf_form_add (&walk->form, id, meant);
 
+  if (meant->picture != NULL && !attach_picture (walk, sw_pdf_file_get (walk->file, id), meant))
+    walk->matches = FALSE;
   element = sw_pdf_file_get (walk->file, id);
   if (meant->field_name == NULL && strcmp (tag->name, "Link") == 0)
     attach_link (walk->file, element, tag->alt);
@@ -169,10 +215,11 @@ walk_structure (Walk  *walk,
 static gboolean
 finish_structure (SwPdfFile        *file,
                   const GArray     *pages,
+                  GArray           *contents,
                   GArray           *elements,
                   const SwPdfFacts *facts)
 {
-  Walk walk = { .file = file, .elements = elements, .matches = TRUE };
+  Walk walk = { .file = file, .contents = contents, .elements = elements, .matches = TRUE };
   SwPdfObject *root = find_object (file, &file->trailer, "/Root");
   guint structure = sw_pdf_file_find (root, "/StructTreeRoot");
 
@@ -182,21 +229,13 @@ finish_structure (SwPdfFile        *file,
   return walk.matches && walk.n_seen == elements->len;
 }
 
-/* What a page shows: the object it is in, and what becomes of it. */
-typedef struct
-{
-  guint id;
-  const char *painted;
-  gsize length;
-  GBytes *finished;
-  GError *error;
-} Content;
-
 static void
 clear_content (gpointer data)
 {
   Content *content = data;
 
+  g_ptr_array_unref (content->drawn);
+  g_string_free (content->resources, TRUE);
   g_clear_pointer (&content->finished, g_bytes_unref);
   g_clear_error (&content->error);
 }
@@ -212,7 +251,7 @@ finish_content (gpointer data,
   (void) user_data;
   if (painted == NULL)
     return;
-  marked = sw_pdf_mark_artifacts (g_bytes_get_data (painted, NULL), g_bytes_get_size (painted));
+  marked = sw_pdf_mark_artifacts (g_bytes_get_data (painted, NULL), g_bytes_get_size (painted), content->drawn);
   content->finished = sw_pdf_deflate (g_bytes_get_data (marked, NULL), g_bytes_get_size (marked));
 }
 
@@ -230,7 +269,7 @@ find_contents (SwPdfFile    *file,
       SwPdfObject *page = sw_pdf_file_get (file, g_array_index (pages, guint, i));
       guint id = page != NULL ? sw_pdf_file_find (page, "/Contents") : 0;
       const SwPdfObject *object = sw_pdf_file_get (file, id);
-      Content content = { .id = id };
+      Content content = { .page_id = g_array_index (pages, guint, i), .id = id };
 
       if (id == 0 || object == NULL || object->stream == NULL || !sw_pdf_object_has (page, "/Type", "/Page")
           || !sw_pdf_object_has (object, "/Filter", "/FlateDecode"))
@@ -238,6 +277,8 @@ find_contents (SwPdfFile    *file,
           set_failed (error, _("a page has no content"));
           return NULL;
         }
+      content.drawn = g_ptr_array_new_with_free_func (g_free);
+      content.resources = g_string_new (NULL);
       content.painted = object->stream;
       content.length = object->stream_length;
       g_array_append_val (contents, content);
@@ -247,17 +288,25 @@ find_contents (SwPdfFile    *file,
   return g_steal_pointer (&contents);
 }
 
+/* What a page draws besides has to be named in its resources. */
+static void
+add_resources (SwPdfFile     *file,
+               const Content *content)
+{
+  SwPdfObject *page = sw_pdf_file_get (file, content->page_id);
+  guint id = sw_pdf_file_find (page, "/Resources");
+
+  if (content->resources->len > 0)
+    sw_pdf_object_extend (id > 0 ? sw_pdf_file_get (file, id) : page, "/XObject", content->resources->str);
+}
+
 /* No page has to wait for another: as many at once as the computer can work at. */
 static gboolean
 finish_pages (SwPdfFile    *file,
-              const GArray *pages,
+              GArray       *contents,
               GError      **error)
 {
-  g_autoptr (GArray) contents = find_contents (file, pages, error);
   GThreadPool *pool;
-
-  if (contents == NULL)
-    return FALSE;
 
   pool = g_thread_pool_new (finish_content, NULL, (int) g_get_num_processors (), FALSE, NULL);
   for (guint i = 0; i < contents->len; i++)
@@ -274,6 +323,7 @@ finish_pages (SwPdfFile    *file,
           return FALSE;
         }
       sw_pdf_object_take_stream (sw_pdf_file_get (file, content->id), g_steal_pointer (&content->finished));
+      add_resources (file, content);
     }
   return TRUE;
 }
@@ -373,6 +423,7 @@ sw_pdf_finish (GBytes            *pdf,
   const SwPdfObject *root = file != NULL ? find_object (file, &file->trailer, "/Root") : NULL;
   const SwPdfObject *info = file != NULL ? find_object (file, &file->trailer, "/Info") : NULL;
   g_autoptr (GArray) pages = NULL;
+  g_autoptr (GArray) contents = NULL;
 
   if (root == NULL || info == NULL || !sw_pdf_object_is_dictionary (root)
       || !sw_pdf_object_is_dictionary (info))
@@ -382,12 +433,15 @@ sw_pdf_finish (GBytes            *pdf,
     }
 
   pages = find_pages (file, root);
-  if (!finish_structure (file, pages, elements, facts))
+  contents = find_contents (file, pages, error);
+  if (contents == NULL)
+    return NULL;
+  if (!finish_structure (file, pages, contents, elements, facts))
     {
       set_failed (error, _ ("its structure is not the one that was meant"));
       return NULL;
     }
-  if (!finish_pages (file, pages, error))
+  if (!finish_pages (file, contents, error))
     return NULL;
   finish_fonts (file);
   finish_metadata (file, facts);

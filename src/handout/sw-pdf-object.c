@@ -196,6 +196,28 @@ sw_pdf_object_append (SwPdfObject *self,
   sw_pdf_object_set (self, key, array);
 }
 
+/**
+ * sw_pdf_object_extend:
+ * @key: a name, with its slash
+ * @entries: what is to stand at the end of its dictionary; one is made where the value is none
+ *
+ * For a dictionary only.
+ */
+void
+sw_pdf_object_extend (SwPdfObject *self,
+                      const char  *key,
+                      const char  *entries)
+{
+  g_autofree char *old = sw_pdf_object_dup_value (self, key);
+  g_autofree char *inner = NULL;
+  g_autofree char *dictionary = NULL;
+
+  if (old != NULL && g_str_has_prefix (old, "<<"))
+    inner = g_strndup (old + BRACKETS, strlen (old) - 2 * BRACKETS);
+  dictionary = g_strconcat ("<<", inner != NULL ? inner : "", " ", entries, ">>", NULL);
+  sw_pdf_object_set (self, key, dictionary);
+}
+
 static gboolean
 is_plain (const char *text)
 {

@@ -44,6 +44,9 @@ void sw_pdf_object_set (SwPdfObject *self,
 void sw_pdf_object_append (SwPdfObject *self,
                            const char  *key,
                            const char  *values);
+void sw_pdf_object_extend (SwPdfObject *self,
+                           const char  *key,
+                           const char  *entries);
 char *sw_pdf_quote (const char *text);
 
 G_END_DECLS

@@ -16,6 +16,7 @@ typedef struct
   cairo_t *cr;
   GPtrArray *open;
   GArray *elements;
+  SwPdfPictures *pictures;
   double page_height_pt;
   int page;
 } Tagger;
@@ -107,6 +108,19 @@ close_until_around (Tagger      *tagger,
 }
 
 static void
+add_picture (Tagger        *tagger,
+             SwPdfElement  *element,
+             const SwPiece *piece)
+{
+  cairo_matrix_t matrix;
+
+  cairo_get_matrix (tagger->cr, &matrix);
+  element->picture = sw_pdf_pictures_add (tagger->pictures, piece->figure, piece->width_pt / piece->zoom,
+                                          piece->height_pt / piece->zoom);
+  element->scale = piece->zoom * matrix.xx;
+}
+
+static void
 content_begins (gpointer       data,
                 const SwTag   *tag,
                 const SwPiece *piece)
@@ -129,6 +143,9 @@ content_begins (gpointer       data,
   element->page = tagger->page;
   element->field = piece->field;
   element->field_name = piece->field_name;
+  element->top_pt = top_pt;
+  if (piece->kind == SW_PIECE_FIGURE)
+    add_picture (tagger, element, piece);
   element->box[0] = left_pt;
   element->box[1] = tagger->page_height_pt - bottom_pt;
   element->box[2] = right_pt;
@@ -215,11 +232,12 @@ sw_pdf_new (const SwPages     *pages,
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
   g_autoptr (GArray) elements = g_array_new (FALSE, TRUE, sizeof (SwPdfElement));
   g_autoptr (GPtrArray) open = g_ptr_array_new ();
+  g_autoptr (SwPdfPictures) pictures = sw_pdf_pictures_new ();
   g_autoptr (GBytes) pdf = NULL;
   cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (collect, bytes, composer->style.page_width_pt,
                                                                   composer->style.page_height_pt);
   cairo_t *cr = cairo_create (surface);
-  Tagger tagger = { cr, open, elements, composer->style.page_height_pt, 0 };
+  Tagger tagger = { cr, open, elements, pictures, composer->style.page_height_pt, 0 };
   SwTagSink sink = { content_begins, content_ends, &tagger };
   cairo_status_t status;
 
@@ -250,6 +268,7 @@ sw_pdf_new (const SwPages     *pages,
       return NULL;
     }
 
+  sw_pdf_pictures_wait (pictures);
   pdf = g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
   return sw_pdf_finish (pdf, elements, facts, error);
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sw-pages.h"
+#include "sw-pdf-pictures.h"
 
 G_BEGIN_DECLS
 
@@ -34,6 +35,9 @@ typedef struct
  * @page: the page it is on, from 0, when its place is known
  * @field: of an element of type Form
  * @field_name: (unowned) (nullable): of an element of type Form
+ * @picture: (unowned) (nullable): what it shows, which has to be put there
+ * @top_pt: where that picture begins, from the top of the page
+ * @scale: how much larger than asked it is
  */
 typedef struct
 {
@@ -43,6 +47,9 @@ typedef struct
   int page;
   SwFieldKind field;
   const char *field_name;
+  SwPdfPicture *picture;
+  double top_pt;
+  double scale;
 } SwPdfElement;
 
 GBytes *sw_pdf_new (const SwPages     *pages,
@@ -56,7 +63,8 @@ GBytes *sw_pdf_finish (GBytes           *pdf,
                        GError          **error);
 char *sw_pdf_format_numbers (const double *numbers,
                              guint         n);
-GBytes *sw_pdf_mark_artifacts (const char *content,
-                               gsize       length);
+GBytes *sw_pdf_mark_artifacts (const char      *content,
+                               gsize            length,
+                               const GPtrArray *drawn);
 
 G_END_DECLS

@@ -11,7 +11,7 @@ static void
 assert_marked (const char *content,
                const char *expected)
 {
-  g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (content, strlen (content));
+  g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (content, strlen (content), NULL);
   g_autofree char *text = g_strndup (g_bytes_get_data (marked, NULL), g_bytes_get_size (marked));
 
   g_assert_cmpstr (text, ==, expected);
@@ -80,7 +80,7 @@ test_broken (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (broken); i++)
     {
-      g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (broken[i], strlen (broken[i]));
+      g_autoptr (GBytes) marked = sw_pdf_mark_artifacts (broken[i], strlen (broken[i]), NULL);
 
       g_assert_cmpuint (g_bytes_get_size (marked), >=, strlen (broken[i]));
     }
