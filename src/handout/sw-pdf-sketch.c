@@ -59,7 +59,8 @@ add_parts (GString *out,
 {
   int rest = number % parts;
 
-  add_whole (out, number / parts);
+  if (number == 0 || number >= parts)
+    add_whole (out, number / parts);
   if (rest == 0)
     return;
   g_string_append_c (out, '.');

@@ -86,6 +86,25 @@ test_broken (void)
     }
 }
 
+/* What is drawn besides comes last in its place in the structure, and nowhere else. */
+static void
+test_drawn (void)
+{
+  static const char content[] = "/Figure <</MCID 0>> BDC EMC /P <</MCID 1>> BDC /Span BMC f EMC EMC /Figure <</MCID 2>> BDC EMC";
+  g_autoptr (GPtrArray) drawn = g_ptr_array_new ();
+  g_autoptr (GBytes) marked = NULL;
+  g_autofree char *text = NULL;
+
+  g_ptr_array_add (drawn, (gpointer)"/One Do\n");
+  g_ptr_array_add (drawn, NULL);
+  g_ptr_array_add (drawn, (gpointer)"/Other Do\n");
+  marked = sw_pdf_mark_artifacts (content, strlen (content), drawn);
+  text = g_strndup (g_bytes_get_data (marked, NULL), g_bytes_get_size (marked));
+  g_assert_cmpstr (text, ==,
+                   "/Figure <</MCID 0>> BDC /One Do\nEMC\n /P <</MCID 1>> BDC /Span BMC f EMC EMC\n "
+                   "/Figure <</MCID 2>> BDC /Other Do\nEMC\n");
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -98,5 +117,6 @@ main (int   argc,
   g_test_add_func ("/pdf-content/lookalikes", test_lookalikes);
   g_test_add_func ("/pdf-content/rounded", test_rounded);
   g_test_add_func ("/pdf-content/broken", test_broken);
+  g_test_add_func ("/pdf-content/drawn", test_drawn);
   return g_test_run ();
 }
