@@ -120,6 +120,7 @@ attach_picture (Walk               *walk,
   const double numbers[] = { meant->scale * SW_PDF_SKETCH_UNIT, meant->box[0], meant->top_pt };
   char texts[G_N_ELEMENTS (numbers)][G_ASCII_DTOSTR_BUF_SIZE];
   guint id = sw_pdf_picture_get_id (meant->picture, walk->file);
+  g_autofree char *name = NULL;
   guint nth;
 
   if (mcid == NULL || !g_ascii_isdigit (*mcid) || strchr (mcid, 'R') != NULL)
@@ -133,7 +134,9 @@ attach_picture (Walk               *walk,
   g_free (g_ptr_array_index (content->drawn, nth));
   g_ptr_array_index (content->drawn, nth)
       = g_strdup_printf ("q %s 0 0 %s %s %s cm /P%u Do Q\n", texts[0], texts[0], texts[1], texts[2], id);
-  g_string_append_printf (content->resources, "/P%u %u 0 R", id, id);
+  name = g_strdup_printf ("/P%u ", id);
+  if (strstr (content->resources->str, name) == NULL)
+    g_string_append_printf (content->resources, "%s%u 0 R", name, id);
   return TRUE;
 }
 
