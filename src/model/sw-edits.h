@@ -49,6 +49,11 @@ void sw_edit_arrange (SwHistory  *history,
                       SwSession  *session,
                       GPtrArray  *sections,
                       const char *label);
+SwSession *sw_edit_split_session (SwHistory   *history,
+                                  SwProgramme *programme,
+                                  SwSession   *session,
+                                  GPtrArray   *moving,
+                                  const char  *label);
 void sw_edit_swap_exercise (SwHistory   *history,
                             SwProgramme *programme,
                             SwItem      *item,

@@ -22,6 +22,9 @@ sw_finding_free (SwFinding *finding)
   g_strfreev (finding->details);
   g_free (finding->fix_label);
   g_clear_object (&finding->fix_exercise);
+  g_clear_object (&finding->fix_item);
+  g_clear_object (&finding->fix_session);
+  g_clear_pointer (&finding->fix_moving, g_ptr_array_unref);
   g_clear_object (&finding->answer);
   g_free (finding);
 }

@@ -32,6 +32,7 @@ typedef enum
   SW_FIX_REMOVE_ITEM,
   SW_FIX_SWAP_EXERCISE,
   SW_FIX_SET_DOSE,
+  SW_FIX_SPLIT_SESSION,
   SW_FIX_ADD_EQUIPMENT,
   SW_FIX_SHOW_CLIENT,
 } SwFix;
@@ -48,6 +49,9 @@ typedef enum
  * @fix_label: what that would do, for a button, or NULL with %SW_FIX_NONE
  * @fix_exercise: (nullable): for %SW_FIX_SWAP_EXERCISE; with %SW_FIX_ADD_EQUIPMENT one that would do without
  * @fix_dose: for %SW_FIX_SET_DOSE
+ * @fix_item: (nullable): for %SW_FIX_SET_DOSE: whose dose, where the finding is not about that item alone
+ * @fix_session: (nullable): for %SW_FIX_SPLIT_SESSION
+ * @fix_moving: (nullable) (element-type SwItem): for %SW_FIX_SPLIT_SESSION: what the second session gets
  * @fix_equipment: for %SW_FIX_ADD_EQUIPMENT
  * @answer: (nullable): the reason stored for keeping it
  *
@@ -65,6 +69,9 @@ typedef struct
   char *fix_label;
   SwExercise *fix_exercise;
   SwDose fix_dose;
+  SwItem *fix_item;
+  SwSession *fix_session;
+  GPtrArray *fix_moving;
   SwSet fix_equipment;
   SwAnswer *answer;
 } SwFinding;

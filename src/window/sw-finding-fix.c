@@ -107,8 +107,13 @@ sw_finding_apply_fix (SwDocument      *document,
       sw_finding_swap (document, finding);
       break;
     case SW_FIX_SET_DOSE:
-      sw_history_set_boxed (history, finding->fix_label, finding->item, "dose", &finding->fix_dose);
+      sw_history_set_boxed (history, finding->fix_label, finding->fix_item != NULL ? finding->fix_item : finding->item,
+                            "dose", &finding->fix_dose);
       sw_history_stop_merging (history);
+      break;
+    case SW_FIX_SPLIT_SESSION:
+      sw_edit_split_session (history, sw_document_get_programme (document), finding->fix_session, finding->fix_moving,
+                             finding->fix_label);
       break;
     case SW_FIX_ADD_EQUIPMENT:
       sw_history_set_int (history, finding->fix_label, client, "equipment",

@@ -473,6 +473,39 @@ test_swap (Fixture       *fixture,
   g_assert_true (sw_item_get_exercise (item) == each);
 }
 
+/* Two sessions: the second has what moves, warm-up and cool-down again, and the same days; the self-check stays. */
+static void
+test_split (Fixture       *fixture,
+            gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autoptr (GPtrArray) moving = g_ptr_array_new ();
+  g_autofree char *before = NULL;
+  g_autofree char *undone = NULL;
+  SwSession *second;
+
+  g_object_set (fixture->session, "title", "Morning", "days", (guint64) SW_SET (SW_DAY_FRIDAY), NULL);
+  fill (fixture->warm_up, "w");
+  fill (fixture->main, "a b c");
+  fill (fixture->cool_down, "l");
+  sample_append (fixture->cool_down, sw_item_new (SW_ITEM_SELF_CHECK, "check"));
+  before = sample_dump (fixture->programme);
+  g_ptr_array_add (moving, find (fixture, "c"));
+
+  second = sw_edit_split_session (fixture->history, fixture->programme, fixture->session, moving, "Split");
+  assert_ids (fixture->main, "a b");
+  assert_ids (fixture->cool_down, "l check");
+  assert_ids (nth_section (second, 1), "c");
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_section_get_items (nth_section (second, 0)))), ==, 1);
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_section_get_items (nth_section (second, 2)))), ==, 1);
+  g_assert_cmpstr (sw_session_get_title (fixture->session), ==, "Morning 1");
+  g_assert_cmpstr (sw_session_get_title (second), ==, "Morning 2");
+  g_assert_cmpuint (sw_session_get_days (second), ==, SW_SET (SW_DAY_FRIDAY));
+
+  sw_history_undo (fixture->history);
+  undone = sample_dump (fixture->programme);
+  g_assert_cmpstr (undone, ==, before);
+}
+
 static void
 random_dose_edit (Fixture *fixture,
                   GRand   *rand,
@@ -523,7 +556,7 @@ random_edit (Fixture    *fixture,
         g_ptr_array_add (chosen, items->pdata[i]);
     }
 
-  switch (g_rand_int_range (rand, 0, 14))
+  switch (g_rand_int_range (rand, 0, 15))
     {
     case 0:
     case 1:
@@ -563,6 +596,10 @@ random_edit (Fixture    *fixture,
     case 11:
       sw_history_set_string (history, "Name", sw_programme_get_client (programme), "name",
                              g_rand_boolean (rand) ? "Ada" : "Grace");
+      break;
+    case 14:
+      if (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme))) < 3)
+        sw_edit_split_session (history, programme, fixture->session, chosen, "Split");
       break;
     case 12:
       section = sw_section_new (SW_SECTION_OWN, "Own");
@@ -671,6 +708,7 @@ main (int   argc,
     { "/model/edits/shift-block", test_shift_block },
     { "/model/edits/duplicate", test_duplicate },
     { "/model/edits/swap", test_swap },
+    { "/model/edits/split", test_split },
   };
 
   g_test_init (&argc, &argv, NULL);

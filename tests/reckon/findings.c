@@ -200,6 +200,9 @@ test_length (Fixture       *fixture,
   g_assert_null (found (fixture, "length"));
   g_object_set (fixture->client, "minutes", 4, NULL);
   expect (fixture, "length:Morning", SW_FINDING_ASK);
+  g_assert_true (found (fixture, "length")->fix_item == item);
+  g_assert_cmpint (found (fixture, "length")->fix, ==, SW_FIX_SET_DOSE);
+  g_assert_cmpint (found (fixture, "length")->fix_dose.sets, ==, 2);
   g_assert_true (sw_dose_from_line ("3 x 10-14, rest 60 s", NULL, &dose, NULL));
   g_object_set (item, "dose", &dose, NULL);
   expect (fixture, "length:Morning", SW_FINDING_TELL);
@@ -262,11 +265,40 @@ static void
 test_many (Fixture       *fixture,
            gconstpointer  data G_GNUC_UNUSED)
 {
+  SwFinding *finding;
+
   for (int i = 0; i < 4; i++)
     add_item (fixture, NULL);
   g_assert_null (found (fixture, "many"));
   add_item (fixture, NULL);
-  expect (fixture, "many:Morning:5", SW_FINDING_TELL);
+  finding = expect (fixture, "many:Morning:5", SW_FINDING_TELL);
+  g_assert_cmpint (finding->fix, ==, SW_FIX_SPLIT_SESSION);
+  g_assert_nonnull (strstr (finding->why, "Henry"));
+}
+
+/* Much too long: not set by set, but in two sessions, the second with what comes last. With one set each there is nothing
+ * left to drop; with one exercise there is nothing to split. */
+static void
+test_split (Fixture       *fixture,
+            gconstpointer  data G_GNUC_UNUSED)
+{
+  SwItem *last = add_item (fixture, "3 x 12, rest 60 s");
+  SwFinding *finding;
+
+  g_object_set (fixture->client, "minutes", 2, NULL);
+  g_assert_cmpint (expect (fixture, "length", SW_FINDING_ASK)->fix, ==, SW_FIX_SET_DOSE);
+
+  add_item (fixture, "3 x 12, rest 60 s");
+  finding = expect (fixture, "length", SW_FINDING_ASK);
+  g_assert_cmpint (finding->fix, ==, SW_FIX_SPLIT_SESSION);
+  g_assert_true (finding->fix_session == fixture->session);
+  g_assert_cmpuint (finding->fix_moving->len, ==, 1);
+  g_assert_true (finding->fix_moving->pdata[0] == last);
+
+  g_list_store_remove_all (sw_section_get_items (fixture->section));
+  add_item (fixture, "1 x 40");
+  g_object_set (fixture->client, "minutes", 1, NULL);
+  g_assert_cmpint (expect (fixture, "length", SW_FINDING_ASK)->fix, ==, SW_FIX_SHOW_CLIENT);
 }
 
 static void
@@ -620,6 +652,7 @@ main (int   argc,
     { "/reckon/findings/days-of-dose", test_days_of_dose },
     { "/reckon/findings/length", test_length },
     { "/reckon/findings/many", test_many },
+    { "/reckon/findings/split", test_split },
     { "/reckon/findings/precaution", test_precaution },
     { "/reckon/findings/position", test_position },
     { "/reckon/findings/swap", test_swap },
