@@ -126,7 +126,7 @@ sw_edit_insert (SwHistory  *history,
  * sw_edit_remove:
  * @history: the programme's history
  * @programme: the programme
- * @objects: (element-type GObject): sessions, sections, items, measurements or answers, anywhere in it
+ * @objects: (element-type GObject): sessions, sections, items, limits, measurements or answers, anywhere in it
  * @label: what undo will name
  *
  * Removes them in one step.
@@ -381,6 +381,8 @@ copy_object (gpointer object)
     return sw_section_copy (object, TRUE);
   if (SW_IS_ITEM (object))
     return sw_item_copy (object, TRUE);
+  if (SW_IS_LIMIT (object))
+    return sw_limit_copy (object);
   if (SW_IS_MEASUREMENT (object))
     return sw_measurement_copy (object);
 
@@ -391,7 +393,7 @@ copy_object (gpointer object)
  * sw_edit_duplicate:
  * @history: the programme's history
  * @programme: the programme
- * @objects: (element-type GObject): sessions, sections, items or measurements
+ * @objects: (element-type GObject): sessions, sections, items, limits or measurements
  * @label: what undo will name
  *
  * Puts copies with new ids behind the last of the originals, list by list.

@@ -163,6 +163,7 @@ sw_lists_in_order (SwProgramme *programme,
   GPtrArray *ordered = g_ptr_array_new_with_free_func (g_object_unref);
 
   add_in_order (sw_programme_get_sessions (programme), objects, ordered);
+  add_in_order (sw_programme_get_limits (programme), objects, ordered);
   add_in_order (sw_programme_get_measurements (programme), objects, ordered);
   add_in_order (sw_programme_get_answers (programme), objects, ordered);
   add_in_order (sw_programme_get_issues (programme), objects, ordered);

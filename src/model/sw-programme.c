@@ -22,6 +22,7 @@ struct _SwProgramme
   SwPagePlan *page_plan;
   SwProgression *progression;
   GListStore *sessions;
+  GListStore *limits;
   GListStore *measurements;
   GListStore *diary;
   GListStore *answers;
@@ -119,6 +120,7 @@ sw_programme_finalize (GObject *object)
   g_object_unref (self->page_plan);
   g_object_unref (self->progression);
   g_object_unref (self->sessions);
+  g_object_unref (self->limits);
   g_object_unref (self->measurements);
   g_object_unref (self->diary);
   g_object_unref (self->answers);
@@ -155,6 +157,7 @@ sw_programme_init (SwProgramme *self)
   self->page_plan = sw_page_plan_new ();
   self->progression = sw_progression_new ();
   self->sessions = g_list_store_new (SW_TYPE_SESSION);
+  self->limits = g_list_store_new (SW_TYPE_LIMIT);
   self->measurements = g_list_store_new (SW_TYPE_MEASUREMENT);
   self->diary = g_list_store_new (SW_TYPE_DIARY_ENTRY);
   self->answers = g_list_store_new (SW_TYPE_ANSWER);
@@ -256,6 +259,13 @@ sw_programme_copy (SwProgramme *self)
   share_all (self->answers, copy->answers);
   share_all (self->issues, copy->issues);
 
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->limits)); i++)
+    {
+      g_autoptr (SwLimit) limit = g_list_model_get_item (G_LIST_MODEL (self->limits), i);
+      g_autoptr (SwLimit) limit_copy = sw_limit_copy (limit);
+
+      g_list_store_append (copy->limits, limit_copy);
+    }
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->measurements)); i++)
     {
       g_autoptr (SwMeasurement) measurement = g_list_model_get_item (G_LIST_MODEL (self->measurements), i);
@@ -279,7 +289,7 @@ sw_programme_copy (SwProgramme *self)
  * @self: a programme
  *
  * Begins a programme for another client with what is in this one. All that is about the client or was decided for
- * him or her stays behind: measurements, the diary, answers to findings, issues, and of the client all but the paper, the
+ * him or her stays behind: limits, measurements, the diary, answers to findings, issues, and of the client all but the paper, the
  * units and the language of the pages. The clinic is left empty, too.
  *
  * Returns: (transfer full): a new programme with ids of its own
@@ -441,7 +451,7 @@ find_below (GListStore *list,
 /**
  * sw_programme_find_list:
  * @self: a programme
- * @object: a session, section, item, measurement, diary entry, answer or issue
+ * @object: a session, section, item, limit, measurement, diary entry, answer or issue
  * @position: (out) (optional): where in the list it stands
  *
  * Returns: (transfer none) (nullable): the list that holds @object, NULL when it is not in the programme
@@ -451,7 +461,7 @@ sw_programme_find_list (SwProgramme *self,
                         gpointer     object,
                         guint       *position)
 {
-  GListStore *lists[5];
+  GListStore *lists[6];
   guint found_position;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
@@ -462,6 +472,7 @@ sw_programme_find_list (SwProgramme *self,
   lists[2] = self->answers;
   lists[3] = self->issues;
   lists[4] = self->diary;
+  lists[5] = self->limits;
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     {
       GListStore *found = find_below (lists[i], object, &found_position);
@@ -573,6 +584,20 @@ sw_programme_get_sessions (SwProgramme *self)
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
 
   return self->sessions;
+}
+
+/**
+ * sw_programme_get_limits:
+ * @self: a programme
+ *
+ * Returns: (transfer none) (element-type SwLimit): what surgeons and clinicians have set for the client
+ */
+GListStore *
+sw_programme_get_limits (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->limits;
 }
 
 /**

@@ -6,6 +6,7 @@
 #include "sw-clinic.h"
 #include "sw-diary-entry.h"
 #include "sw-issue.h"
+#include "sw-limit.h"
 #include "sw-measurement.h"
 #include "sw-page-plan.h"
 #include "sw-progression.h"
@@ -37,6 +38,7 @@ SwClinic *sw_programme_get_clinic (SwProgramme *self);
 SwPagePlan *sw_programme_get_page_plan (SwProgramme *self);
 GListStore *sw_programme_get_sessions (SwProgramme *self);
 SwProgression *sw_programme_get_progression (SwProgramme *self);
+GListStore *sw_programme_get_limits (SwProgramme *self);
 GListStore *sw_programme_get_measurements (SwProgramme *self);
 GListStore *sw_programme_get_diary (SwProgramme *self);
 GListStore *sw_programme_get_answers (SwProgramme *self);

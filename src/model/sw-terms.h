@@ -320,6 +320,47 @@ typedef enum
   SW_SETTLED_NO,
 } SwSettled;
 
+/* What a surgeon or clinician has set for a client. */
+typedef enum
+{
+  SW_LIMIT_KIND_LOAD,
+  SW_LIMIT_KIND_RANGE,
+  SW_LIMIT_KIND_WEIGHT_BEARING,
+  SW_LIMIT_KIND_SURGERY,
+} SwLimitKind;
+
+/* The movements of joints that are limited, as one measures them: zero in upright standing with hanging arms, the first
+ * way counted up, the other below zero. */
+typedef enum
+{
+  SW_MOVEMENT_KNEE_BEND,
+  SW_MOVEMENT_HIP_BEND,       /* below zero: the leg behind the body */
+  SW_MOVEMENT_HIP_OUT,        /* below zero: across the midline */
+  SW_MOVEMENT_HIP_TURN_OUT,   /* below zero: turned in */
+  SW_MOVEMENT_ANKLE_UP,       /* below zero: the foot pointed */
+  SW_MOVEMENT_ARM_RAISE,      /* in front or beside; below zero: behind the body */
+  SW_MOVEMENT_ARM_TURN_OUT,   /* below zero: turned in */
+  SW_MOVEMENT_ELBOW_BEND,
+  SW_MOVEMENT_PALM_UP,        /* below zero: palm down */
+  SW_MOVEMENT_WRIST_BEND,     /* below zero: bent to the back of the hand */
+  SW_MOVEMENT_BACK_BEND,      /* below zero: arched */
+  SW_MOVEMENT_BACK_TURN,      /* to the side that is named, or to both */
+  SW_MOVEMENT_NECK_BEND,      /* below zero: tipped back */
+  SW_MOVEMENT_NECK_TURN,      /* to the side that is named, or to both */
+} SwMovement;
+
+#define SW_N_MOVEMENTS (SW_MOVEMENT_NECK_TURN + 1)
+
+/* How much weight a leg may carry. */
+typedef enum
+{
+  SW_BEARING_NONE,
+  SW_BEARING_TOUCH, /* the foot rests on the floor and carries nothing */
+  SW_BEARING_PART,
+  SW_BEARING_AS_TOLERATED,
+  SW_BEARING_FULL,
+} SwBearing;
+
 /* Bit n of a SwSet of days. */
 typedef enum
 {

@@ -12,6 +12,7 @@
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
+#include "sw-limit-xml.h"
 #include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-progression-xml.h"
@@ -277,6 +278,20 @@ read_pages (xmlNode    *node,
 }
 
 static gboolean
+read_limit (xmlNode    *node,
+            SwReading  *reading,
+            GError    **error)
+{
+  g_autoptr (SwLimit) limit = sw_limit_read (node, error);
+
+  if (limit == NULL)
+    return FALSE;
+
+  g_list_store_append (sw_programme_get_limits (reading->programme), limit);
+  return TRUE;
+}
+
+static gboolean
 read_measurement (xmlNode    *node,
                   SwReading  *reading,
                   GError    **error)
@@ -489,6 +504,7 @@ static const struct
   { "client", NULL, NULL, read_client },
   { "clinic", NULL, NULL, read_clinic },
   { "pages", NULL, NULL, read_pages },
+  { "limits", SW_PROGRAMME_NS, "limit", read_limit },
   { "measurements", SW_PROGRAMME_NS, "measurement", read_measurement },
   { "progression", NULL, NULL, read_progression },
   { "sessions", SW_PROGRAMME_NS, "session", read_session },

@@ -10,6 +10,7 @@
 #include "sw-dose-xml.h"
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
+#include "sw-limit-xml.h"
 #include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-progression-xml.h"
@@ -147,6 +148,13 @@ write_value (SwXmlWriter *writer,
 {
   if (isfinite (value))
     sw_xml_writer_attribute_double (writer, name, CLAMP (value, -SW_PROGRAMME_MAX_MEASURED, SW_PROGRAMME_MAX_MEASURED));
+}
+
+static void
+write_limit (gpointer     object,
+             SwXmlWriter *writer)
+{
+  sw_limit_write (object, writer);
 }
 
 static void
@@ -384,6 +392,7 @@ sw_programme_write (SwProgramme *programme,
   write_client (sw_programme_get_client (programme), writer);
   write_clinic (sw_programme_get_clinic (programme), writer);
   write_pages (sw_programme_get_page_plan (programme), writer);
+  write_list (programme, "limits", sw_programme_get_limits (programme), write_limit, writer);
   write_list (programme, "measurements", sw_programme_get_measurements (programme), write_measurement, writer);
   sw_progression_xml_write (sw_programme_get_progression (programme), writer);
   write_list (programme, "sessions", sw_programme_get_sessions (programme), write_session, writer);

@@ -14,6 +14,7 @@
 #include "sw-day-name.h"
 #include "sw-dose.h"
 #include "sw-equipment-name.h"
+#include "sw-limit-name.h"
 #include "sw-one-max.h"
 #include "sw-position-name.h"
 #include "sw-precautions.h"
@@ -175,6 +176,13 @@ static const char * const measure_words[] = {
   [SW_MEASURE_POUNDS] = N_("pounds"),
 };
 
+static const char * const limit_kind_words[] = {
+  [SW_LIMIT_KIND_LOAD] = N_("load"),
+  [SW_LIMIT_KIND_RANGE] = N_("range of movement"),
+  [SW_LIMIT_KIND_WEIGHT_BEARING] = N_("weight on the leg"),
+  [SW_LIMIT_KIND_SURGERY] = N_("day of an operation"),
+};
+
 static const char * const load_unit_words[] = {
   [SW_LOAD_NONE] = N_("no load"),
   [SW_LOAD_KG] = N_("kg"),
@@ -214,6 +222,7 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_MEASURE, measure_words);
   WORDS_OF (SW_TYPE_BETTER, better_words);
   WORDS_OF (SW_TYPE_SETTLED, settled_words);
+  WORDS_OF (SW_TYPE_LIMIT_KIND, limit_kind_words);
 #undef WORDS_OF
   if (type == SW_TYPE_MAX_FORMULA)
     return sw_one_max_get_formula ((SwMaxFormula) value)->name;
@@ -223,6 +232,10 @@ get_word (GType type,
     return sw_equipment_get_name ((SwEquipment) value);
   if (type == SW_TYPE_POSITION)
     return sw_position_get_name ((SwPosition) value);
+  if (type == SW_TYPE_MOVEMENT)
+    return sw_movement_get_name ((SwMovement) value);
+  if (type == SW_TYPE_BEARING)
+    return sw_bearing_get_name ((SwBearing) value);
   if (type == SW_TYPE_PRECAUTION)
     return sw_precaution_get_name ((SwPrecaution) value);
   if (type == SW_TYPE_CAUTION)

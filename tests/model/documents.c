@@ -127,6 +127,7 @@ test_notify (void)
   g_autoptr (SwClient) client = sw_client_new ();
   g_autoptr (SwClinic) clinic = sw_clinic_new ();
   g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-11-20", "Stand", SW_MEASURE_SECONDS);
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_LOAD);
   g_autoptr (SwItem) item = sw_item_new (SW_ITEM_CIRCUIT, NULL);
   g_autoptr (SwSection) section = sw_section_new (SW_SECTION_WARM_UP, NULL);
   g_autoptr (SwSession) session = sw_session_new (NULL, 0);
@@ -134,6 +135,7 @@ test_notify (void)
   assert_notifies (G_OBJECT (client));
   assert_notifies (G_OBJECT (clinic));
   assert_notifies (G_OBJECT (measurement));
+  assert_notifies (G_OBJECT (limit));
   assert_notifies (G_OBJECT (item));
   assert_notifies (G_OBJECT (section));
   assert_notifies (G_OBJECT (session));
@@ -182,12 +184,15 @@ test_copy (void)
   g_autoptr (SwClient) client_copy = NULL;
   g_autoptr (SwClinic) clinic_copy = NULL;
   g_autoptr (SwMeasurement) measurement_copy = NULL;
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_SURGERY);
+  g_autoptr (SwLimit) limit_copy = NULL;
   g_autoptr (SwItem) item_copy = NULL;
   g_autoptr (SwItem) duplicate = NULL;
 
   assert_notifies (G_OBJECT (client));
   assert_notifies (G_OBJECT (clinic));
   assert_notifies (G_OBJECT (item));
+  assert_notifies (G_OBJECT (limit));
   g_object_set (measurement, "left", 12.5, NULL);
   client_copy = sw_client_copy (client);
   clinic_copy = sw_clinic_copy (clinic);
@@ -196,6 +201,8 @@ test_copy (void)
   assert_equal_objects (G_OBJECT (client), G_OBJECT (client_copy));
   assert_equal_objects (G_OBJECT (clinic), G_OBJECT (clinic_copy));
   assert_equal_objects (G_OBJECT (measurement), G_OBJECT (measurement_copy));
+  limit_copy = sw_limit_copy (limit);
+  assert_equal_objects (G_OBJECT (limit), G_OBJECT (limit_copy));
   assert_equal_objects (G_OBJECT (item), G_OBJECT (item_copy));
   g_assert_true (isnan (sw_measurement_get_right (measurement_copy)));
   duplicate = sw_item_copy (item, TRUE);
@@ -301,6 +308,7 @@ test_programme_new_from (void)
   g_autoptr (SwIssue) issue = sw_issue_new ("2026-11-20", "print", "", "", NULL);
   g_autoptr (SwMeasurement) measurement = sw_measurement_new ("2026-11-20", "stands", SW_MEASURE_SECONDS);
   g_autoptr (SwDiaryEntry) entry = sw_diary_entry_new ("2026-11-20", "m", "e", "3 x 12");
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_LOAD);
   SwItem *circuit = sw_item_new (SW_ITEM_CIRCUIT, "c");
   g_autoptr (SwItem) member = sample_item ("m", "3 x 12");
   g_autoptr (GPtrArray) items = NULL;
@@ -314,6 +322,7 @@ test_programme_new_from (void)
   g_list_store_append (sw_programme_get_measurements (programme), measurement);
   g_list_store_append (sw_programme_get_diary (programme), entry);
   g_object_set (sw_programme_get_progression (programme), "weeks", 8, NULL);
+  g_list_store_append (sw_programme_get_limits (programme), limit);
   g_object_set (programme, "title", "Strong legs", NULL);
   g_object_set (sw_programme_get_page_plan (programme), "layout", SW_LAYOUT_COMPACT, NULL);
   g_object_set (sw_programme_get_clinic (programme), "phone", "555 0199", NULL);
@@ -336,6 +345,7 @@ test_programme_new_from (void)
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_diary (new))), ==, 0);
   g_assert_cmpint (sw_progression_get_number (sw_programme_get_progression (new), "weeks"), ==, 8);
   g_assert_true (sw_programme_find_list (programme, entry, NULL) == sw_programme_get_diary (programme));
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_limits (new))), ==, 0);
 
   items = sw_programme_dup_items (new);
   g_assert_cmpuint (items->len, ==, 2);

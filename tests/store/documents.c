@@ -146,6 +146,31 @@ assert_progress (SwProgramme *programme)
 
 /* What the sample says arrives in the model, not only in the next file. */
 static void
+assert_limits (GListModel *limits)
+{
+  g_autoptr (SwLimit) load = g_list_model_get_item (limits, 0);
+  g_autoptr (SwLimit) range = g_list_model_get_item (limits, 1);
+  g_autoptr (SwLimit) weight = g_list_model_get_item (limits, 2);
+  g_autoptr (SwLimit) surgery = g_list_model_get_item (limits, 3);
+
+  g_assert_cmpuint (g_list_model_get_n_items (limits), ==, 4);
+  g_assert_cmpint (sw_limit_get_kind (load), ==, SW_LIMIT_KIND_LOAD);
+  g_assert_cmpint (sw_limit_get_region (load), ==, SW_REGION_SHOULDER);
+  g_assert_cmpint (sw_limit_get_side (load), ==, SW_BODY_SIDE_RIGHT);
+  g_assert_cmpfloat (sw_limit_get_kg (load), ==, 2.5);
+  g_assert_true (isnan (sw_limit_get_to_deg (load)));
+  g_assert_cmpstr (sw_limit_get_note (load), ==, "Letter of the surgeon, 3 November");
+  g_assert_cmpint (sw_limit_get_movement (range), ==, SW_MOVEMENT_KNEE_BEND);
+  g_assert_cmpfloat (sw_limit_get_from_deg (range), ==, 0.0);
+  g_assert_cmpfloat (sw_limit_get_to_deg (range), ==, 90.0);
+  g_assert_cmpint (sw_limit_get_precaution (range), ==, -1);
+  g_assert_cmpint (sw_limit_get_bearing (weight), ==, SW_BEARING_PART);
+  g_assert_cmpint (sw_limit_get_precaution (surgery), ==, SW_PRECAUTION_KNEE_REPLACEMENT);
+  g_assert_cmpstr (sw_limit_get_date (surgery), ==, "2026-10-12");
+  g_assert_cmpstr (sw_limit_get_name (surgery), ==, "New knee");
+}
+
+static void
 test_values (void)
 {
   g_autofree char *text = read_case ("gardener.setwright");
@@ -165,6 +190,8 @@ test_values (void)
   g_assert_cmpuint (sw_client_get_avoided_positions (client), ==, SW_SET (SW_POSITION_KNEELING));
   g_assert_cmpfloat (sw_measurement_get_right (measurement), ==, 8.5);
   g_assert_true (isnan (sw_measurement_get_both (measurement)));
+
+  assert_limits (G_LIST_MODEL (sw_programme_get_limits (programme)));
 
   g_assert_cmpint (sw_page_plan_get_layout (plan), ==, SW_LAYOUT_COMPACT);
   g_assert_cmpuint (sw_page_plan_get_parts (plan), ==,
@@ -266,56 +293,62 @@ static const Bad bad_programmes[] = {
   { "fall-risk\" equip", "fall-risk flying\" equip", SW_XML_ERROR_INVALID, 3, "flying" },
   { "layout=\"compact\"", "layout=\"wide\"", SW_XML_ERROR_INVALID, 9, "wide" },
   { "leave-out=\"key\"", "leave-out=\"lock\"", SW_XML_ERROR_INVALID, 9, "lock" },
-  { "date=\"2026-11-20\" test", "date=\"2026-02-30\" test", SW_XML_ERROR_RANGE, 11, "2026-02-30" },
-  { "measure=\"seconds\" rep", "measure=\"years\" rep", SW_XML_ERROR_INVALID, 11, "years" },
-  { "repetitions=\"8\" better", "repetitions=\"101\" better", SW_XML_ERROR_RANGE, 11, "101" },
-  { "better=\"higher\" left", "better=\"more\" left", SW_XML_ERROR_INVALID, 11, "more" },
+  { "kind=\"range\"", "kind=\"mood\"", SW_XML_ERROR_INVALID, 12, "mood" },
+  { "kind=\"range\"", "", SW_XML_ERROR_INVALID, 12, "kind" },
+  { "movement=\"knee-bend\"", "movement=\"flight\"", SW_XML_ERROR_INVALID, 12, "flight" },
+  { "to-deg=\"90\"", "to-deg=\"900\"", SW_XML_ERROR_RANGE, 12, "900" },
+  { "kg=\"20\"", "kg=\"-1\"", SW_XML_ERROR_RANGE, 13, "-1" },
+  { "precaution=\"knee-replacement\"", "precaution=\"wings\"", SW_XML_ERROR_INVALID, 14, "wings" },
+  { "date=\"2026-11-20\" test", "date=\"2026-02-30\" test", SW_XML_ERROR_RANGE, 17, "2026-02-30" },
+  { "measure=\"seconds\" rep", "measure=\"years\" rep", SW_XML_ERROR_INVALID, 17, "years" },
+  { "repetitions=\"8\" better", "repetitions=\"101\" better", SW_XML_ERROR_RANGE, 17, "101" },
+  { "better=\"higher\" left", "better=\"more\" left", SW_XML_ERROR_INVALID, 17, "more" },
   { "max-formula=\"mayhew\"", "max-formula=\"guess\"", SW_XML_ERROR_INVALID, 8, "guess" },
   { "alike-percent=\"15\"", "alike-percent=\"0\"", SW_XML_ERROR_RANGE, 8, "0" },
-  { "left=\"22\"", "left=\"1e999\"", SW_XML_ERROR_RANGE, 11, "left" },
-  { "monday wednesday", "monday someday", SW_XML_ERROR_INVALID, 15, "someday" },
-  { "kind=\"warm-up\"", "kind=\"hot\"", SW_XML_ERROR_INVALID, 16, "hot" },
-  { "exercise=\"heel-raise-sitting\"", "exercise=\"heel-raise\"", SW_XML_ERROR_INVALID, 17, "heel-raise" },
-  { "id=\"i2\"", "id=\"i1\"", SW_XML_ERROR_INVALID, 22, "i1" },
-  { "id=\"i2\"", "id=\"\"", SW_XML_ERROR_INVALID, 22, "id" },
-  { "<dose sets=\"2\"", "<dose sets=\"-2\"", SW_XML_ERROR_RANGE, 18, "-2" },
-  { "<dose sets=\"2\"", "<dose sets=\"2000000000\"", SW_XML_ERROR_RANGE, 18, "2000000000" },
-  { "<dose sets=\"2\"", "<dose sets=\"99999999999999999999\"", SW_XML_ERROR_RANGE, 18, "sets" },
-  { "<dose sets=\"2\"", "<dose sets=\"2.5\"", SW_XML_ERROR_RANGE, 18, "2.5" },
-  { "repetitions=\"8-12\"", "repetitions=\"12-8\"", SW_XML_ERROR_RANGE, 18, "12-8" },
-  { "repetitions=\"8-12\"", "repetitions=\"-5\"", SW_XML_ERROR_RANGE, 18, "-5" },
-  { "repetitions=\"8-12\"", "repetitions=\"0-12\"", SW_XML_ERROR_RANGE, 18, "0-12" },
-  { "tempo=\"2-0-X-1\"", "tempo=\"2-0\"", SW_XML_ERROR_RANGE, 18, "tempo" },
-  { "tempo=\"2-0-X-1\"", "tempo=\"2-0-99-1\"", SW_XML_ERROR_RANGE, 18, "tempo" },
-  { "load=\"2.5 kg\"", "load=\"-2.5 kg\"", SW_XML_ERROR_RANGE, 18, "-2.5 kg" },
-  { "load=\"2.5 kg\"", "load=\"2.5 stone\"", SW_XML_ERROR_RANGE, 18, "stone" },
-  { "load=\"2.5 kg\"", "load=\"0x10 kg\"", SW_XML_ERROR_RANGE, 18, "0x10" },
-  { "load=\"2.5 kg\"", "load=\"inf kg\"", SW_XML_ERROR_RANGE, 18, "inf" },
-  { "load=\"2.5 kg\"", "load=\"501 kg\"", SW_XML_ERROR_RANGE, 18, "501" },
-  { " extra-side=\"right\"", "", SW_XML_ERROR_INVALID, 18, "extra-side" },
-  { "pain-limit=\"3\"/>\n          <note>", "pain-limit=\"11\"/>\n          <note>", SW_XML_ERROR_RANGE, 18, "11" },
-  { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", SW_XML_ERROR_INVALID, 26, "dose" },
-  { "rounds=\"3\"", "rounds=\"0\"", SW_XML_ERROR_RANGE, 25, "rounds" },
-  { "<rest id=\"i6\" seconds=\"20\"/>", "<circuit id=\"i6\"/>", SW_XML_ERROR_INVALID, 29, "circuit" },
-  { "seconds=\"90\"", "seconds=\"9000\"", SW_XML_ERROR_RANGE, 22, "9000" },
+  { "left=\"22\"", "left=\"1e999\"", SW_XML_ERROR_RANGE, 17, "left" },
+  { "monday wednesday", "monday someday", SW_XML_ERROR_INVALID, 21, "someday" },
+  { "kind=\"warm-up\"", "kind=\"hot\"", SW_XML_ERROR_INVALID, 22, "hot" },
+  { "exercise=\"heel-raise-sitting\"", "exercise=\"heel-raise\"", SW_XML_ERROR_INVALID, 23, "heel-raise" },
+  { "id=\"i2\"", "id=\"i1\"", SW_XML_ERROR_INVALID, 28, "i1" },
+  { "id=\"i2\"", "id=\"\"", SW_XML_ERROR_INVALID, 28, "id" },
+  { "<dose sets=\"2\"", "<dose sets=\"-2\"", SW_XML_ERROR_RANGE, 24, "-2" },
+  { "<dose sets=\"2\"", "<dose sets=\"2000000000\"", SW_XML_ERROR_RANGE, 24, "2000000000" },
+  { "<dose sets=\"2\"", "<dose sets=\"99999999999999999999\"", SW_XML_ERROR_RANGE, 24, "sets" },
+  { "<dose sets=\"2\"", "<dose sets=\"2.5\"", SW_XML_ERROR_RANGE, 24, "2.5" },
+  { "repetitions=\"8-12\"", "repetitions=\"12-8\"", SW_XML_ERROR_RANGE, 24, "12-8" },
+  { "repetitions=\"8-12\"", "repetitions=\"-5\"", SW_XML_ERROR_RANGE, 24, "-5" },
+  { "repetitions=\"8-12\"", "repetitions=\"0-12\"", SW_XML_ERROR_RANGE, 24, "0-12" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0\"", SW_XML_ERROR_RANGE, 24, "tempo" },
+  { "tempo=\"2-0-X-1\"", "tempo=\"2-0-99-1\"", SW_XML_ERROR_RANGE, 24, "tempo" },
+  { "load=\"2.5 kg\"", "load=\"-2.5 kg\"", SW_XML_ERROR_RANGE, 24, "-2.5 kg" },
+  { "load=\"2.5 kg\"", "load=\"2.5 stone\"", SW_XML_ERROR_RANGE, 24, "stone" },
+  { "load=\"2.5 kg\"", "load=\"0x10 kg\"", SW_XML_ERROR_RANGE, 24, "0x10" },
+  { "load=\"2.5 kg\"", "load=\"inf kg\"", SW_XML_ERROR_RANGE, 24, "inf" },
+  { "load=\"2.5 kg\"", "load=\"501 kg\"", SW_XML_ERROR_RANGE, 24, "501" },
+  { " extra-side=\"right\"", "", SW_XML_ERROR_INVALID, 24, "extra-side" },
+  { "pain-limit=\"3\"/>\n          <note>", "pain-limit=\"11\"/>\n          <note>", SW_XML_ERROR_RANGE, 24, "11" },
+  { "<dose repetitions=\"0\" hold-seconds=\"30\"/>", "", SW_XML_ERROR_INVALID, 32, "dose" },
+  { "rounds=\"3\"", "rounds=\"0\"", SW_XML_ERROR_RANGE, 31, "rounds" },
+  { "<rest id=\"i6\" seconds=\"20\"/>", "<circuit id=\"i6\"/>", SW_XML_ERROR_INVALID, 35, "circuit" },
+  { "seconds=\"90\"", "seconds=\"9000\"", SW_XML_ERROR_RANGE, 28, "9000" },
   { "<clinic name", "<client/><clinic name", SW_XML_ERROR_INVALID, 8, "second" },
-  { "finding=\"precaution:fall-risk:i1\"", "", SW_XML_ERROR_INVALID, 47, "finding" },
-  { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 59, "Heel Raise" },
-  { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 60, "moon" },
-  { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 60, "pace-seconds" },
-  { "state=\"in-review\"", "state=\"fine\"", SW_XML_ERROR_INVALID, 63, "fine" },
-  { "state=\"in-review\" ", "", SW_XML_ERROR_INVALID, 63, "state" },
-  { "due=\"2027-05-31\"", "due=\"2027-06-31\"", SW_XML_ERROR_RANGE, 63, "2027-06-31" },
-  { "<review state", "<review state=\"draft\"/><review state", SW_XML_ERROR_INVALID, 63, "second" },
-  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 67, "xml:lang" },
-  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 67, "name" },
-  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 91, "flying" },
-  { "sessions=\"3\"", "sessions=\"1\"", SW_XML_ERROR_RANGE, 13, "sessions" },
-  { "weeks=\"6\"", "weeks=\"13\"", SW_XML_ERROR_RANGE, 13, "13" },
-  { "item=\"gone\"", "item=\"\"", SW_XML_ERROR_INVALID, 44, "item" },
-  { "pain-during=\"4\"", "pain-during=\"11\"", SW_XML_ERROR_RANGE, 40, "pain-during" },
-  { "pain-during=\"4\"", "pain-during=\"-1\"", SW_XML_ERROR_RANGE, 40, "-1" },
-  { "settled=\"no\"", "settled=\"perhaps\"", SW_XML_ERROR_INVALID, 40, "perhaps" },
+  { "finding=\"precaution:fall-risk:i1\"", "", SW_XML_ERROR_INVALID, 53, "finding" },
+  { "id=\"heel-raise-sitting\" revision", "id=\"Heel Raise\" revision", SW_XML_ERROR_INVALID, 65, "Heel Raise" },
+  { "region=\"ankle\"", "region=\"moon\"", SW_XML_ERROR_INVALID, 66, "moon" },
+  { "pace-seconds=\"4\"", "pace-seconds=\"0\"", SW_XML_ERROR_RANGE, 66, "pace-seconds" },
+  { "state=\"in-review\"", "state=\"fine\"", SW_XML_ERROR_INVALID, 69, "fine" },
+  { "state=\"in-review\" ", "", SW_XML_ERROR_INVALID, 69, "state" },
+  { "due=\"2027-05-31\"", "due=\"2027-06-31\"", SW_XML_ERROR_RANGE, 69, "2027-06-31" },
+  { "<review state", "<review state=\"draft\"/><review state", SW_XML_ERROR_INVALID, 69, "second" },
+  { "<text xml:lang=\"en\">", "<text>", SW_XML_ERROR_INVALID, 73, "xml:lang" },
+  { "<name>Heel raise in sitting</name>", "", SW_XML_ERROR_INVALID, 73, "name" },
+  { "<pose base=\"sitting\"/>", "<pose base=\"flying\"/>", SW_XML_ERROR_INVALID, 97, "flying" },
+  { "sessions=\"3\"", "sessions=\"1\"", SW_XML_ERROR_RANGE, 19, "sessions" },
+  { "weeks=\"6\"", "weeks=\"13\"", SW_XML_ERROR_RANGE, 19, "13" },
+  { "item=\"gone\"", "item=\"\"", SW_XML_ERROR_INVALID, 50, "item" },
+  { "pain-during=\"4\"", "pain-during=\"11\"", SW_XML_ERROR_RANGE, 46, "pain-during" },
+  { "pain-during=\"4\"", "pain-during=\"-1\"", SW_XML_ERROR_RANGE, 46, "-1" },
+  { "settled=\"no\"", "settled=\"perhaps\"", SW_XML_ERROR_INVALID, 46, "perhaps" },
 };
 
 static void
@@ -395,6 +428,7 @@ static void
 test_writer_is_safe (void)
 {
   g_autoptr (SwProgramme) programme = sw_programme_new (NULL);
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_SURGERY);
   g_autoptr (SwMeasurement) measurement = sw_measurement_new ("yesterday", "Reach\x01", SW_MEASURE_CENTIMETRES);
   g_autoptr (SwProgramme) again = NULL;
   g_autoptr (GError) error = NULL;
@@ -402,6 +436,8 @@ test_writer_is_safe (void)
 
   g_object_set (sw_programme_get_client (programme), "birth-year", 19, "language", "not a tag", NULL);
   g_object_set (measurement, "left", 1e300, NULL);
+  g_object_set (limit, "kg", 1e300, "from-deg", -1e300, "date", "soon", "note", "\x02", NULL);
+  g_list_store_append (sw_programme_get_limits (programme), limit);
   g_list_store_append (sw_programme_get_measurements (programme), measurement);
   text = programme_to_text (programme);
   assert_valid (text, "programme.rng");
@@ -563,6 +599,9 @@ test_vocabularies (void)
   assert_words ("programme.rng", "paper", SW_TYPE_PAPER);
   assert_words ("programme.rng", "measure", SW_TYPE_MEASURE);
   assert_words ("programme.rng", "better", SW_TYPE_BETTER);
+  assert_words ("programme.rng", "limit-kind", SW_TYPE_LIMIT_KIND);
+  assert_words ("programme.rng", "movement", SW_TYPE_MOVEMENT);
+  assert_words ("programme.rng", "bearing", SW_TYPE_BEARING);
   assert_words ("programme.rng", "day", SW_TYPE_DAY);
 }
 
@@ -602,8 +641,8 @@ test_find_line (void)
   g_autofree char *text = read_case ("gardener.setwright");
   g_autoptr (GBytes) bytes = g_bytes_new (text, strlen (text));
 
-  g_assert_cmpint (sw_programme_find_line (bytes, "i1"), ==, 17);
-  g_assert_cmpint (sw_programme_find_line (bytes, "i7"), ==, 30);
+  g_assert_cmpint (sw_programme_find_line (bytes, "i1"), ==, 23);
+  g_assert_cmpint (sw_programme_find_line (bytes, "i7"), ==, 36);
   g_assert_cmpint (sw_programme_find_line (bytes, "heel-raise-sitting"), ==, 0);
 }
 

@@ -1,0 +1,178 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The therapist's words for what limits a client. */
+#include "config.h"
+
+#include <math.h>
+#include <stdio.h>
+
+#include <glib/gi18n.h>
+
+#include "sw-limit-name.h"
+#include "sw-loads.h"
+#include "sw-units.h"
+
+/* The way that is counted up, and the one below zero. */
+static const struct
+{
+  const char *name;
+  const char *opposite;
+} movement_words[] = {
+  [SW_MOVEMENT_KNEE_BEND] = { N_("knee flexion"), N_("knee extension beyond straight") },
+  [SW_MOVEMENT_HIP_BEND] = { N_("hip flexion"), N_("hip extension") },
+  [SW_MOVEMENT_HIP_OUT] = { N_("hip abduction"), N_("hip adduction") },
+  [SW_MOVEMENT_HIP_TURN_OUT] = { N_("hip external rotation"), N_("hip internal rotation") },
+  [SW_MOVEMENT_ANKLE_UP] = { N_("ankle dorsiflexion"), N_("ankle plantar flexion") },
+  [SW_MOVEMENT_ARM_RAISE] = { N_("shoulder elevation"), N_("shoulder extension behind the body") },
+  [SW_MOVEMENT_ARM_TURN_OUT] = { N_("shoulder external rotation"), N_("shoulder internal rotation") },
+  [SW_MOVEMENT_ELBOW_BEND] = { N_("elbow flexion"), N_("elbow extension beyond straight") },
+  [SW_MOVEMENT_PALM_UP] = { N_("forearm supination"), N_("forearm pronation") },
+  [SW_MOVEMENT_WRIST_BEND] = { N_("wrist flexion"), N_("wrist extension") },
+  [SW_MOVEMENT_BACK_BEND] = { N_("back flexion"), N_("back extension") },
+  [SW_MOVEMENT_BACK_TURN] = { N_("back rotation"), N_("back rotation") },
+  [SW_MOVEMENT_NECK_BEND] = { N_("neck flexion"), N_("neck extension") },
+  [SW_MOVEMENT_NECK_TURN] = { N_("neck rotation"), N_("neck rotation") },
+};
+
+static const char * const bearing_words[] = {
+  [SW_BEARING_NONE] = N_("no weight"),
+  [SW_BEARING_TOUCH] = N_("touching the floor only"),
+  [SW_BEARING_PART] = N_("part of the weight"),
+  [SW_BEARING_AS_TOLERATED] = N_("weight as tolerated"),
+  [SW_BEARING_FULL] = N_("full weight"),
+};
+
+/**
+ * sw_movement_get_name:
+ * @movement: a movement
+ *
+ * Returns: (transfer none): its clinical name, translated, to stand within a sentence
+ */
+const char *
+sw_movement_get_name (SwMovement movement)
+{
+  g_return_val_if_fail ((guint) movement < G_N_ELEMENTS (movement_words), "");
+
+  return _(movement_words[movement].name);
+}
+
+/**
+ * sw_movement_get_opposite_name:
+ * @movement: a movement
+ *
+ * Returns: (transfer none): the clinical name of what angles below zero are, to stand within a sentence
+ */
+const char *
+sw_movement_get_opposite_name (SwMovement movement)
+{
+  g_return_val_if_fail ((guint) movement < G_N_ELEMENTS (movement_words), "");
+
+  return _(movement_words[movement].opposite);
+}
+
+/**
+ * sw_bearing_get_name:
+ * @bearing: how much weight
+ *
+ * Returns: (transfer none): its name, translated, to stand within a sentence
+ */
+const char *
+sw_bearing_get_name (SwBearing bearing)
+{
+  g_return_val_if_fail ((guint) bearing < G_N_ELEMENTS (bearing_words), "");
+
+  return _(bearing_words[bearing]);
+}
+
+/**
+ * sw_movement_dup_angle:
+ * @movement: a movement
+ * @degrees: an angle of it
+ *
+ * Returns: (transfer full): the angle as one speaks of it: "30° of hip internal rotation" for one below zero
+ */
+char *
+sw_movement_dup_angle (SwMovement movement,
+                       double     degrees)
+{
+  int whole = (int) lround (degrees);
+
+  /* Translators: an angle, then a movement ("90° of knee flexion") */
+  return g_strdup_printf (_("%d° of %s"), ABS (whole),
+                          whole < 0 ? sw_movement_get_opposite_name (movement) : sw_movement_get_name (movement));
+}
+
+/**
+ * sw_limit_dup_load:
+ * @kg: kilograms
+ * @units: the client's units
+ *
+ * Returns: (transfer full): the load in these units; in both, kilograms come first
+ */
+char *
+sw_limit_dup_load (double  kg,
+                   SwUnits units)
+{
+  g_autofree char *in_kg = sw_load_to_text ((SwLoad) { SW_LOAD_KG, kg });
+  g_autofree char *in_lb = sw_load_to_text ((SwLoad) { SW_LOAD_LB, floor (sw_lb_from_kg (kg) * 10.0 + 0.5) / 10.0 });
+
+  if (units == SW_UNITS_KG)
+    return g_steal_pointer (&in_kg);
+  if (units == SW_UNITS_LB)
+    return g_steal_pointer (&in_lb);
+
+  return g_strdup_printf ("%s (%s)", in_kg, in_lb);
+}
+
+static gboolean
+read_day (const char *date,
+          GDate      *day)
+{
+  int year, month, day_of_month;
+
+  if (date == NULL || sscanf (date, "%4d-%2d-%2d", &year, &month, &day_of_month) != 3
+      || !g_date_valid_dmy ((GDateDay) day_of_month, (GDateMonth) month, (GDateYear) year))
+    return FALSE;
+
+  g_date_clear (day, 1);
+  g_date_set_dmy (day, (GDateDay) day_of_month, (GDateMonth) month, (GDateYear) year);
+  return TRUE;
+}
+
+/**
+ * sw_limit_dup_since:
+ * @date: a day, ISO 8601
+ * @today: the present day, likewise
+ *
+ * Returns: (transfer full) (nullable): how long ago @date was, in weeks and days ("6 weeks and 2 days ago"), or how many days
+ *   there are to it; NULL when either is no day
+ */
+char *
+sw_limit_dup_since (const char *date,
+                    const char *today)
+{
+  g_autofree char *in_weeks = NULL;
+  g_autofree char *in_days = NULL;
+  GDate then, now;
+  int n_days;
+
+  if (!read_day (date, &then) || !read_day (today, &now))
+    return NULL;
+
+  n_days = g_date_days_between (&then, &now);
+  if (n_days == 0)
+    return g_strdup (_("today"));
+  if (n_days < 0)
+    return g_strdup_printf (ngettext ("in %d day", "in %d days", (unsigned long) -n_days), -n_days);
+
+  in_weeks = g_strdup_printf (ngettext ("%d week", "%d weeks", (unsigned long) (n_days / 7)), n_days / 7);
+  in_days = g_strdup_printf (ngettext ("%d day", "%d days", (unsigned long) (n_days % 7)), n_days % 7);
+  if (n_days < 7)
+    /* Translators: "3 days" or "6 weeks" */
+    return g_strdup_printf (_("%s ago"), in_days);
+  if (n_days % 7 == 0)
+    return g_strdup_printf (_("%s ago"), in_weeks);
+
+  /* Translators: "6 weeks", then "2 days" */
+  return g_strdup_printf (_("%s and %s ago"), in_weeks, in_days);
+}
