@@ -106,8 +106,14 @@ small_muscles (SwItem *exercise)
   return sw_exercise_get_facts (sw_item_get_exercise (exercise))->muscles & SMALL_MUSCLES;
 }
 
-/* From one exercise to the next, the middle of the range. */
-static SwSpan
+static double
+middle_s (SwSpan span)
+{
+  return (span.low_s + span.high_s) / 2.0;
+}
+
+/* From one exercise to the next. */
+static SwSet
 change_between (SwItem   *from,
                 SwItem   *to,
                 SwClinic *clinic)
@@ -116,7 +122,7 @@ change_between (SwItem   *from,
 
   if (from != NULL)
     sw_station_go_to (&station, from);
-  return sw_station_time (clinic, sw_station_go_to (&station, to));
+  return sw_station_go_to (&station, to);
 }
 
 static double
@@ -124,9 +130,7 @@ cost_between (SwItem   *from,
               SwItem   *to,
               SwClinic *clinic)
 {
-  SwSpan span = change_between (from, to, clinic);
-
-  return (span.low_s + span.high_s) / 2.0;
+  return middle_s (sw_station_time (clinic, change_between (from, to, clinic)));
 }
 
 static void
@@ -204,8 +208,9 @@ find_unit (const Part *self,
 
 /* What is asked of a section's order. What the therapist's own order breaks already is not asked. */
 static void
-ask (Part     *self,
-     SwClinic *clinic)
+ask (Part              *self,
+     SwClinic          *clinic,
+     SwArrangementFree  free)
 {
   int n = self->n_units;
 
@@ -213,10 +218,10 @@ ask (Part     *self,
   for (int i = 0; i < n; i++)
     {
       SwItem *item = self->units[i].items->pdata[0];
-      int before = find_unit (self, sw_item_get_after (item));
+      int before = (free & SW_ARRANGEMENT_FREE_AFTER) == 0 ? find_unit (self, sw_item_get_after (item)) : -1;
 
       self->order[i] = i;
-      self->place[i] = sw_item_get_pinned (item) ? i : -1;
+      self->place[i] = (free & SW_ARRANGEMENT_FREE_PLACES) == 0 && sw_item_get_pinned (item) ? i : -1;
       if (before >= 0 && before < i)
         self->earlier[i] = G_GUINT64_CONSTANT (1) << before;
       for (int k = 0; k < n; k++)
@@ -224,6 +229,8 @@ ask (Part     *self,
           if (k == i)
             continue;
           self->cost[i * n + k] = cost_between (self->units[i].last, self->units[k].first, clinic);
+          if ((free & SW_ARRANGEMENT_FREE_MUSCLES) != 0)
+            continue;
           if ((small_muscles (self->units[i].last) & small_muscles (self->units[k].first)) != 0
               || (small_muscles (self->units[k].last) & small_muscles (self->units[i].first)) != 0)
             self->apart[i] |= G_GUINT64_CONSTANT (1) << k;
@@ -263,8 +270,9 @@ cost_to_begin (const Part *before,
 
 /* Each section in turn, knowing what every end of the one before costs; then back from the best end of all. */
 static gboolean
-find_orders (GPtrArray *parts,
-             SwClinic  *clinic)
+find_orders (GPtrArray         *parts,
+             SwClinic          *clinic,
+             SwArrangementFree  free)
 {
   g_autoptr (GPtrArray) way = g_ptr_array_new ();
   gboolean exact = TRUE;
@@ -277,7 +285,7 @@ find_orders (GPtrArray *parts,
 
       if (self->n_units == 0)
         continue;
-      ask (self, clinic);
+      ask (self, clinic, free);
       for (int i = 0; i < self->n_units; i++)
         {
           int from;
@@ -300,17 +308,31 @@ find_orders (GPtrArray *parts,
   return exact;
 }
 
+/**
+ * Sum:
+ * @span: what lies between the exercises takes
+ * @moves: changes of position
+ * @fetches: how often equipment is fetched
+ * @together: neighbours in a section that work the same small muscles
+ *
+ * What an order comes to.
+ */
+typedef struct
+{
+  SwSpan span;
+  int moves;
+  int fetches;
+  int together;
+} Sum;
+
 /* Adds up what lies between the exercises of the lists of items. */
-static void
+static Sum
 walk (GPtrArray *lists,
-      SwClinic  *clinic,
-      SwSpan    *span,
-      int       *together)
+      SwClinic  *clinic)
 {
   SwItem *at = NULL;
+  Sum sum = { 0 };
 
-  *span = (SwSpan){ 0.0, 0.0 };
-  *together = 0;
   for (guint p = 0; p < lists->len; p++)
     {
       GPtrArray *items = lists->pdata[p];
@@ -319,15 +341,20 @@ walk (GPtrArray *lists,
       for (guint i = 0; i < items->len; i++)
         {
           SwItem *first = first_exercise (items->pdata[i]);
+          SwSet change;
 
           if (first == NULL)
             continue;
-          *span = sw_span_add (*span, change_between (at, first, clinic));
-          *together += same_section && (small_muscles (at) & small_muscles (first)) != 0;
+          change = change_between (at, first, clinic);
+          sum.span = sw_span_add (sum.span, sw_station_time (clinic, change));
+          sum.moves += (change & SW_STATION_MOVES) != 0;
+          sum.fetches += (change & SW_SET (SW_TRANSITION_FETCH)) != 0;
+          sum.together += same_section && (small_muscles (at) & small_muscles (first)) != 0;
           at = last_exercise (items->pdata[i]);
           same_section = TRUE;
         }
     }
+  return sum;
 }
 
 static GPtrArray *
@@ -342,27 +369,29 @@ items_of (const Part *self)
   return items;
 }
 
-/**
- * sw_arrangement_new:
- * @session: a session
- * @clinic: whose table tells how long changes take
- *
- * Returns: (transfer full): the order found; its items are the session's own
- */
-SwArrangement *
-sw_arrangement_new (SwSession *session,
-                    SwClinic  *clinic)
+static gboolean
+is_better (Sum               after,
+           Sum               before,
+           SwArrangementFree free)
 {
-  GListModel *sections;
-  SwArrangement *self;
+  if ((free & SW_ARRANGEMENT_FREE_MUSCLES) == 0 && after.together != before.together)
+    return after.together < before.together;
+
+  return middle_s (after.span) < middle_s (before.span) - 1e-6;
+}
+
+static SwArrangement *
+arrange (SwSession         *session,
+         SwClinic          *clinic,
+         SwArrangementFree  free)
+{
+  SwArrangement *self = g_new0 (SwArrangement, 1);
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
   g_autoptr (GPtrArray) parts = g_ptr_array_new_with_free_func (part_free);
   g_autoptr (GPtrArray) present = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
+  g_autoptr (GPtrArray) found = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
+  Sum before, after;
 
-  g_return_val_if_fail (SW_IS_SESSION (session), NULL);
-
-  self = g_new0 (SwArrangement, 1);
-  self->sections = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
-  sections = G_LIST_MODEL (sw_session_get_sections (session));
   for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
     {
       g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
@@ -374,19 +403,64 @@ sw_arrangement_new (SwSession *session,
       g_ptr_array_add (present, items_of (part));
     }
 
-  self->exact = find_orders (parts, clinic);
+  self->exact = find_orders (parts, clinic, free);
   for (guint i = 0; i < parts->len; i++)
-    {
-      GPtrArray *items = items_of (parts->pdata[i]);
-      GPtrArray *now = present->pdata[i];
+    g_ptr_array_add (found, items_of (parts->pdata[i]));
 
-      for (guint k = 0; k < items->len; k++)
-        self->differs = self->differs || items->pdata[k] != now->pdata[k];
-      g_ptr_array_add (self->sections, items);
-    }
-  walk (present, clinic, &self->before, &self->together_before);
-  walk (self->sections, clinic, &self->after, &self->together_after);
+  before = walk (present, clinic);
+  after = walk (found, clinic);
+  self->better = is_better (after, before, free);
+  if (!self->better)
+    after = before;
+  self->sections = self->better ? g_steal_pointer (&found) : g_steal_pointer (&present);
+  self->before = before.span;
+  self->after = after.span;
+  self->moves_before = before.moves;
+  self->moves_after = after.moves;
+  self->fetches_before = before.fetches;
+  self->fetches_after = after.fetches;
+  self->together_before = before.together;
+  self->together_after = after.together;
   return self;
+}
+
+/**
+ * sw_arrangement_new:
+ * @session: a session
+ * @clinic: whose table tells how long changes take
+ *
+ * Returns: (transfer full): the order found; its items are the session's own
+ */
+SwArrangement *
+sw_arrangement_new (SwSession *session,
+                    SwClinic  *clinic)
+{
+  g_return_val_if_fail (SW_IS_SESSION (session), NULL);
+
+  return arrange (session, clinic, SW_ARRANGEMENT_KEEPS_ALL);
+}
+
+/**
+ * sw_arrangement_cost_of:
+ * @session: a session
+ * @clinic: whose table tells how long changes take
+ * @free: what an order would not have to keep to
+ *
+ * Returns: seconds by which the best order would be shorter then, from the middle of the range, from 0
+ */
+double
+sw_arrangement_cost_of (SwSession         *session,
+                        SwClinic          *clinic,
+                        SwArrangementFree  free)
+{
+  g_autoptr (SwArrangement) kept = NULL;
+  g_autoptr (SwArrangement) without = NULL;
+
+  g_return_val_if_fail (SW_IS_SESSION (session), 0.0);
+
+  kept = arrange (session, clinic, SW_ARRANGEMENT_KEEPS_ALL);
+  without = arrange (session, clinic, free);
+  return MAX (0.0, middle_s (kept->after) - middle_s (without->after));
 }
 
 /**

@@ -260,6 +260,12 @@ add_arrangement (JsonBuilder *builder,
   add_span (builder, "least-changes", found->after);
   add_int (builder, "same-small-muscles-in-a-row", found->together_before);
   add_int (builder, "least-in-a-row", found->together_after);
+  add_double (builder, "seconds-less-without-kept-places",
+              sw_arrangement_cost_of (session, clinic, SW_ARRANGEMENT_FREE_PLACES));
+  add_double (builder, "seconds-less-without-what-comes-after",
+              sw_arrangement_cost_of (session, clinic, SW_ARRANGEMENT_FREE_AFTER));
+  add_double (builder, "seconds-less-without-small-muscles-apart",
+              sw_arrangement_cost_of (session, clinic, SW_ARRANGEMENT_FREE_MUSCLES));
   json_builder_set_member_name (builder, "exact");
   json_builder_add_boolean_value (builder, found->exact);
   json_builder_set_member_name (builder, "order");
