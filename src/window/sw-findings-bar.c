@@ -24,7 +24,8 @@ struct _SwFindingsBar
   GtkWidget *nothing;
   SwWorkingButton *time;
   GtkLabel *empty;
-  GtkLabel *changes;
+  GtkWidget *changes;
+  GtkButton *changes_button;
   SwWeekButton *week;
   GtkLabel *reading;
   GtkToggleButton *button;
@@ -60,11 +61,9 @@ refresh_time (SwFindingsBar *self)
 
   gtk_widget_set_visible (GTK_WIDGET (self->time), !empty);
   gtk_widget_set_visible (GTK_WIDGET (self->empty), empty);
+  gtk_widget_set_visible (self->changes, !empty);
   if (empty)
-    {
-      set_words (self->changes, "");
-      return;
-    }
+    return;
 
   length = sw_label_session (clock->total);
   /* Translators: how long the session takes, then the minutes the client has for it */
@@ -75,7 +74,7 @@ refresh_time (SwFindingsBar *self)
 
   if (clock->n_changes == 0)
     {
-      set_words (self->changes, _ ("No change of position"));
+      gtk_button_set_label (self->changes_button, _ ("No change of position"));
       return;
     }
   time = sw_clock_to_words (clock->change_s);
@@ -83,7 +82,7 @@ refresh_time (SwFindingsBar *self)
   changes = g_strdup_printf (ngettext ("%d change of position (%s)", "%d changes of position (%s)",
                                        (gulong) clock->n_changes),
                              clock->n_changes, time);
-  set_words (self->changes, changes);
+  gtk_button_set_label (self->changes_button, changes);
 }
 
 /* Its tooltip says what that means and which sentences are the hardest. */
@@ -304,6 +303,7 @@ sw_findings_bar_class_init (SwFindingsBarClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, time);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, empty);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, changes);
+  gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, changes_button);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, week);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, reading);
   gtk_widget_class_bind_template_child (widget_class, SwFindingsBar, button);

@@ -70,6 +70,8 @@ static const Shortcut shortcuts[] = {
   { "edit.swap-harder", { "<Alt>Right" }, N_ ("Editing"), N_ ("Swap for a harder exercise"), SW_SHORTCUT_CANVAS },
   { "win.choose-swap", { "<Control>r" }, N_ ("Editing"), N_ ("Choose another exercise in its place"),
     SW_SHORTCUT_EVERYWHERE },
+  { "win.arrange", { "<Control><Shift>a" }, N_ ("Editing"), N_ ("Arrange the session so that less time is lost"),
+    SW_SHORTCUT_EVERYWHERE },
   { "edit.swap-sides", { "<Alt>s" }, N_ ("Editing"), N_ ("Swap left and right"), SW_SHORTCUT_CANVAS },
   { "edit.add-rest", { "<Control><Shift>r" }, N_ ("Editing"), N_ ("Add a rest"), SW_SHORTCUT_EVERYWHERE },
   { "edit.add-self-check", { "<Control><Shift>k" }, N_ ("Editing"), N_ ("Add a self-check"), SW_SHORTCUT_EVERYWHERE },

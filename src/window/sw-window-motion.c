@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What is shown of the chosen exercise over the panes: its motion, large, for the client to see, and what could take its
- * place. */
+ * What is shown over the panes: the chosen exercise's motion, large, for the client to see, what could take its place, and
+ * the session in a better order. */
 #include "config.h"
 
 #include <glib/gi18n.h>
 
+#include "sw-arrange-window.h"
 #include "sw-figure-view.h"
 #include "sw-swap-window.h"
 #include "sw-window-private.h"
@@ -118,7 +119,26 @@ choose_swap_activated_cb (GSimpleAction *action,
   gtk_window_present (GTK_WINDOW (sw_swap_window_new (GTK_WINDOW (self), self->document, item, get_pictures (self))));
 }
 
+static void
+arrange_activated_cb (GSimpleAction *action,
+                      GVariant      *parameter,
+                      gpointer       data)
+{
+  SwWindow *self = data;
+
+  (void) action;
+  (void) parameter;
+  if (sw_document_get_session (self->document) == NULL)
+    {
+      sw_window_show_toast (self, _ ("Add a session first: its exercises can then be arranged."), NULL, NULL);
+      return;
+    }
+
+  gtk_window_present (GTK_WINDOW (sw_arrange_window_new (GTK_WINDOW (self), self->document)));
+}
+
 static const GActionEntry entries[] = {
+  { .name = "arrange", .activate = arrange_activated_cb },
   { .name = "choose-swap", .activate = choose_swap_activated_cb },
   { .name = "show-motion", .activate = show_motion_activated_cb },
 };

@@ -118,6 +118,27 @@ test_table (void)
   g_assert_cmpfloat (found->after.high_s, ==, 9);
 }
 
+/* What gains nothing by moving stays where it is. */
+static void
+test_moves_least (void)
+{
+  g_autoptr (SwSession) session = sw_session_new ("Morning", 0);
+  g_autoptr (SwClinic) clinic = sw_clinic_new ();
+  SwSection *section = sample_section (session, SW_SECTION_MAIN);
+  g_autoptr (SwArrangement) found = NULL;
+  g_autofree char *ids = NULL;
+
+  sample_append (section, make_item ("a", SW_POSITION_STANDING, 0, 0));
+  sample_append (section, make_item ("b", SW_POSITION_STANDING, 0, 0));
+  sample_append (section, make_item ("c", SW_POSITION_ON_BACK, 0, 0));
+  sample_append (section, make_item ("d", SW_POSITION_STANDING, 0, 0));
+  sample_append (section, make_item ("e", SW_POSITION_ON_BACK, 0, 0));
+  sample_append (section, make_item ("f", SW_POSITION_ON_BACK, 0, 0));
+  found = sw_arrangement_new (session, clinic);
+  ids = ids_of (found->sections->pdata[0]);
+  g_assert_true (g_str_equal (ids, "a b d c e f") || g_str_equal (ids, "a b d e f c"));
+}
+
 /* Two of the same small muscles do not follow each other when another can come between. */
 static void
 test_small_muscles (void)
@@ -393,6 +414,7 @@ main (int    argc,
   g_test_add_func ("/arrangement/floor-once", test_floor_once);
   g_test_add_func ("/arrangement/across-sections", test_across_sections);
   g_test_add_func ("/arrangement/table", test_table);
+  g_test_add_func ("/arrangement/moves-least", test_moves_least);
   g_test_add_func ("/arrangement/small-muscles", test_small_muscles);
   g_test_add_func ("/arrangement/words", test_words);
   g_test_add_func ("/arrangement/every-order", test_every_order);
