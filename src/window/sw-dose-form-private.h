@@ -5,6 +5,7 @@
 #include "sw-field-row.h"
 #include "sw-figure-view.h"
 #include "sw-number.h"
+#include "sw-place-fields.h"
 #include "sw-text-area.h"
 #include "sw-working-button.h"
 
@@ -53,6 +54,7 @@ struct _SwDoseForm
   GtkImage *line_mark;
   GtkLabel *line_words;
   SwWorkingButton *takes;
+  SwPlaceFields *place;
   GtkBox *swaps;
   GtkButton *easier;
   GtkButton *harder;

@@ -385,6 +385,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   g_type_ensure (SW_TYPE_FIELD_ROW);
   g_type_ensure (SW_TYPE_FIGURE_VIEW);
   g_type_ensure (SW_TYPE_NUMBER);
+  g_type_ensure (SW_TYPE_PLACE_FIELDS);
   g_type_ensure (SW_TYPE_TEXT_AREA);
   g_type_ensure (SW_TYPE_WORKING_BUTTON);
 
@@ -399,6 +400,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_mark);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, line_words);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, takes);
+  gtk_widget_class_bind_template_child (widget_class, SwDoseForm, place);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, swaps);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, easier);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, harder);
@@ -485,5 +487,6 @@ sw_dose_form_refresh (SwDoseForm *self)
   refresh_remarks (self);
   sw_dose_form_refresh_fields (self);
   sw_text_area_set_text (self->note, sw_item_get_note (self->item));
+  sw_place_fields_show (self->place, self->document, self->item);
   self->refreshing = FALSE;
 }

@@ -14,6 +14,7 @@
 #include "sw-field-row.h"
 #include "sw-labels.h"
 #include "sw-number.h"
+#include "sw-place-fields.h"
 #include "sw-text-area.h"
 #include "sw-time-working.h"
 #include "sw-working-button.h"
@@ -48,6 +49,7 @@ struct _SwItemForm
   SwFieldRow *side_row;
   GtkDropDown *side;
   SwTextArea *note;
+  SwPlaceFields *place;
   GtkLabel *members;
   GtkButton *dissolve;
 };
@@ -242,6 +244,7 @@ sw_item_form_class_init (SwItemFormClass *class)
 
   g_type_ensure (SW_TYPE_FIELD_ROW);
   g_type_ensure (SW_TYPE_NUMBER);
+  g_type_ensure (SW_TYPE_PLACE_FIELDS);
   g_type_ensure (SW_TYPE_TEXT_AREA);
   g_type_ensure (SW_TYPE_WORKING_BUTTON);
 
@@ -269,6 +272,7 @@ sw_item_form_class_init (SwItemFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, side);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, note);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, members);
+  gtk_widget_class_bind_template_child (widget_class, SwItemForm, place);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, dissolve);
   gtk_widget_class_bind_template_callback (widget_class, title_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, question_changed_cb);
@@ -345,6 +349,7 @@ sw_item_form_refresh (SwItemForm *self)
   sw_choices_show (self->better, (int) sw_item_get_better (self->item));
   sw_choices_show (self->side, (int) sw_item_get_dose (self->item)->side);
   sw_text_area_set_text (self->note, sw_item_get_note (self->item));
+  sw_place_fields_show (self->place, self->document, self->item);
   show_members (self);
   self->refreshing = FALSE;
 }
