@@ -409,6 +409,17 @@ sw_sketch_clip (SwSketch *self)
 }
 
 /**
+ * sw_sketch_get_n_bytes:
+ *
+ * Returns: how much memory it takes, about
+ */
+gsize
+sw_sketch_get_n_bytes (const SwSketch *self)
+{
+  return sizeof *self + self->steps->len + self->values->len * sizeof (float);
+}
+
+/**
  * sw_sketch_read:
  * @reader: called for each step
  * @data: for @reader

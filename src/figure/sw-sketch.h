@@ -100,6 +100,7 @@ void sw_sketch_stroke (SwSketch *self);
 void sw_sketch_stroke_preserve (SwSketch *self);
 void sw_sketch_clip (SwSketch *self);
 
+gsize sw_sketch_get_n_bytes (const SwSketch *self);
 void sw_sketch_read (const SwSketch *self,
                      SwSketchReader  reader,
                      gpointer        data);

@@ -94,9 +94,11 @@ find_wall (Arranged     *self,
   const SwStyle *style = &composer->style;
   int least = sw_style_get_least_cards (style);
   gboolean done = TRUE;
+  SwCardWords words;
 
+  sw_card_words_init (&words, composer, programme);
   composer->picture_beside = FALSE;
-  while (least > 1 && !sw_card_has_room (composer, programme, least))
+  while (least > 1 && !sw_card_has_room (composer, &words, least))
     least--;
   *best = (Wall){ .n_cards = 1, .share = shares[0], .n_pages = G_MAXINT };
   composer->measures = measures;
@@ -111,7 +113,7 @@ find_wall (Arranged     *self,
           composer->picture_beside = wall.beside;
           picture_pt = sw_card_get_picture_width (composer, card_pt);
           wall.height_pt = shares[i] * picture_pt;
-          if ((wall.beside || n > least) && !sw_card_has_room (composer, programme, n))
+          if ((wall.beside || n > least) && !sw_card_has_room (composer, &words, n))
             break;
           if (wall.beside && card_pt - picture_pt < FEWEST_BESIDE * 0.5 * style->body_pt)
             continue;
@@ -305,6 +307,18 @@ enlarge_pictures (Arranged     *self,
   return self->pages->n_pages <= n_pages || lay_out (self, programme, NULL, error);
 }
 
+/* Every exercise is told, so its picture will be asked for. */
+static void
+expect_pictures (SwComposer  *composer,
+                 SwProgramme *programme)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+
+  for (guint i = 0; i < items->len; i++)
+    if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE)
+      sw_compose_expect_picture (composer, items->pdata[i]);
+}
+
 /**
  * sw_arrange:
  * @pages: to be filled
@@ -325,6 +339,7 @@ sw_arrange (SwPages      *pages,
   Arranged arranged = { pages, composer };
   Arranged *self = &arranged;
 
+  expect_pictures (composer, programme);
   switch (composer->layout)
     {
     case SW_LAYOUT_SUMMARY:

@@ -129,8 +129,7 @@ add_amount (SwFlow    *flow,
             double     space_pt)
 {
   SwComposer *self = flow->composer;
-  g_autoptr (SwDoseWords) words
-      = sw_dose_words_new (self->phrases, &card->dose, sw_client_get_units (telling->client));
+  const SwDoseWords *words = sw_doses_tell (self->doses, &card->dose, sw_client_get_units (telling->client));
   g_autofree char *limits = sw_dose_words_join_details (words, self->phrases, TRUE);
 
   sw_part_add_amount (flow, telling, space_pt);
@@ -264,13 +263,13 @@ has_wide (const char *word)
   return FALSE;
 }
 
-/* Whether every word has room in a line. */
-static gboolean
-has_room_for_words (SwComposer *self,
-                    double      width_pt,
-                    const char *text)
+/* How wide the widest of the words is that a line may not be broken in. */
+static double
+find_widest_pt (SwComposer *self,
+                const char *text)
 {
   g_auto (GStrv) words = g_strsplit_set (text, " \n", -1);
+  double widest_pt = 0.0;
 
   for (guint i = 0; words[i] != NULL; i++)
     {
@@ -279,46 +278,59 @@ has_room_for_words (SwComposer *self,
       if (has_wide (words[i]))
         continue;
       pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, words[i]), &width, NULL);
-      if ((double) width / PANGO_SCALE > width_pt)
-        return FALSE;
+      widest_pt = MAX (widest_pt, (double) width / PANGO_SCALE);
     }
-  return TRUE;
+  return widest_pt;
+}
+
+/**
+ * sw_card_words_init:
+ * @words: (out): how wide they are
+ * @programme: whose exercises are told
+ */
+void
+sw_card_words_init (SwCardWords *words,
+                    SwComposer  *self,
+                    SwProgramme *programme)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
+
+  *words = (SwCardWords){ 0.0, 0.0 };
+  for (guint i = 0; i < items->len; i++)
+    {
+      SwItem *item = g_ptr_array_index (items, i);
+      const char *name;
+      const char *amount;
+
+      if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
+        continue;
+      name = sw_exercise_get_text (sw_item_get_exercise (item), self->language)->name;
+      amount = sw_doses_tell (self->doses, sw_item_get_dose (item), units)->amount;
+      words->name_pt = MAX (words->name_pt, find_widest_pt (self, name));
+      words->amount_pt = MAX (words->amount_pt, find_widest_pt (self, amount));
+    }
 }
 
 /**
  * sw_card_has_room:
- * @programme: whose exercises are told
+ * @words: the words on cards
  * @n_cards: how many cards stand beside one another
  *
  * Returns: whether no word of names and doses has to be divided, with the dose where the composer's @picture_beside says
  */
 gboolean
-sw_card_has_room (SwComposer  *self,
-                  SwProgramme *programme,
-                  int          n_cards)
+sw_card_has_room (SwComposer        *self,
+                  const SwCardWords *words,
+                  int                n_cards)
 {
-  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
-  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
   double card_pt = sw_card_get_width (self, n_cards);
   double name_pt = card_pt - 2.0 * sw_style_get_size_pt (&self->style, SW_TEXT_STRONG);
   double amount_pt = self->picture_beside ? card_pt - sw_card_get_picture_width (self, card_pt)
                                                 - BESIDE_GAP * self->style.body_pt
                                           : card_pt;
 
-  for (guint i = 0; i < items->len; i++)
-    {
-      SwItem *item = g_ptr_array_index (items, i);
-      g_autoptr (SwDoseWords) words = NULL;
-
-      if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
-        continue;
-      words = sw_dose_words_new (self->phrases, sw_item_get_dose (item), units);
-      if (!has_room_for_words (self, name_pt,
-                               sw_exercise_get_text (sw_item_get_exercise (item), self->language)->name)
-          || !has_room_for_words (self, amount_pt, words->amount))
-        return FALSE;
-    }
-  return TRUE;
+  return words->name_pt <= name_pt && words->amount_pt <= amount_pt;
 }
 
 /**

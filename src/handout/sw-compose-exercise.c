@@ -142,6 +142,29 @@ is_mirrored (SwSide     worked,
   return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
 }
 
+static gboolean
+shows_other_side (SwItem *item)
+{
+  return is_mirrored (sw_item_get_dose (item)->side,
+                      find_drawn_side (sw_exercise_get_figure (sw_item_get_exercise (item))));
+}
+
+/**
+ * sw_compose_expect_picture:
+ * @item: an exercise
+ *
+ * Begins to make its picture, which will be asked for.
+ */
+void
+sw_compose_expect_picture (SwComposer *self,
+                           SwItem     *item)
+{
+  SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (item));
+
+  if (spec != NULL)
+    sw_measured_expect_figure (self->measured, spec, shows_other_side (item));
+}
+
 /**
  * sw_compose_picture:
  * @item: an exercise
@@ -156,22 +179,8 @@ sw_compose_picture (SwComposer  *self,
                     GError     **error)
 {
   SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (item));
-  g_autoptr (SwFigure) solved = NULL;
-  gboolean mirrored;
-  SwFigure *figure;
 
-  if (spec == NULL)
-    return NULL;
-
-  mirrored = is_mirrored (sw_item_get_dose (item)->side, find_drawn_side (spec));
-  figure = sw_measured_get_figure (self->measured, spec, mirrored);
-  if (figure != NULL)
-    return figure;
-
-  solved = sw_figure_new (spec, mirrored, error);
-  if (solved != NULL)
-    sw_measured_add_figure (self->measured, spec, mirrored, solved);
-  return solved;
+  return spec != NULL ? sw_measured_get_figure (self->measured, spec, shows_other_side (item), error) : NULL;
 }
 
 /**

@@ -71,7 +71,7 @@ dup_amount (SwComposer *self,
             SwItem     *circuit)
 {
   /* An amount has no weight in it, so the units do not matter. */
-  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (item), SW_UNITS_KG);
+  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (item), SW_UNITS_KG);
   g_autofree char *rounds = NULL;
 
   if (circuit == NULL)

@@ -105,7 +105,7 @@ take_common_limits (SwComposer *self,
                     SwUnits     units)
 {
   SwDose common = g_array_index (cards, SwCard, 0).dose;
-  g_autoptr (SwDoseWords) words = NULL;
+  const SwDoseWords *words;
 
   for (guint i = 1; i < cards->len; i++)
     {
@@ -127,7 +127,7 @@ take_common_limits (SwComposer *self,
         dose->pain_limit = -1;
     }
 
-  words = sw_dose_words_new (self->phrases, &common, units);
+  words = sw_doses_tell (self->doses, &common, units);
   return sw_phrases_sentences (self->phrases, (const char *const *) words->limits_short);
 }
 

@@ -36,6 +36,19 @@ typedef struct
   SwDose dose;
 } SwCard;
 
+/**
+ * SwCardWords:
+ * @name_pt: how wide the widest word of a name is
+ * @amount_pt: how wide the widest word of an amount is
+ *
+ * The words on all cards.
+ */
+typedef struct
+{
+  double name_pt;
+  double amount_pt;
+} SwCardWords;
+
 /* The parts of the handout, each in a file of its own, in the order of the pages. */
 void sw_compose_letterhead (SwComposer  *composer,
                             SwProgramme *programme);
@@ -70,6 +83,8 @@ void sw_compose_pain_guide (SwComposer  *composer,
                             SwProgramme *programme);
 void sw_compose_key (SwComposer  *composer,
                      SwProgramme *programme);
+void sw_compose_expect_picture (SwComposer *composer,
+                                SwItem     *item);
 SwFigure *sw_compose_picture (SwComposer  *composer,
                               SwItem      *item,
                               GError     **error);
@@ -106,9 +121,12 @@ gboolean sw_compose_cards (SwComposer  *composer,
                            GError     **error);
 double sw_card_get_width (SwComposer *composer,
                           int         n_cards);
-gboolean sw_card_has_room (SwComposer  *composer,
-                           SwProgramme *programme,
-                           int          n_cards);
+void sw_card_words_init (SwCardWords *words,
+                         SwComposer  *composer,
+                         SwProgramme *programme);
+gboolean sw_card_has_room (SwComposer        *composer,
+                           const SwCardWords *words,
+                           int                n_cards);
 double sw_card_get_picture_width (SwComposer *composer,
                                   double      width_pt);
 gboolean sw_compose_wall (SwComposer   *composer,

@@ -120,6 +120,7 @@ sw_composer_init (SwComposer             *self,
   pango_attr_list_insert (self->plain, pango_attr_insert_hyphens_new (FALSE));
   self->measured = sw_measured_new (options->paper, self->style.body_pt, self->style.least_pt, options->language,
                                     before);
+  self->doses = sw_doses_new (phrases);
   sw_composer_restart (self);
 }
 
@@ -194,6 +195,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->blocks, g_ptr_array_unref);
   g_clear_pointer (&self->heads, g_ptr_array_unref);
   g_clear_pointer (&self->measured, sw_measured_free);
+  g_clear_pointer (&self->doses, sw_doses_free);
   g_clear_pointer (&self->links, g_array_unref);
   for (guint i = 0; i < G_N_ELEMENTS (self->contexts); i++)
     g_clear_object (&self->contexts[i]);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sw-block.h"
+#include "sw-doses.h"
 #include "sw-link.h"
 #include "sw-measured.h"
 #include "sw-phrases.h"
@@ -70,6 +71,7 @@ typedef struct
   PangoContext *contexts[SW_TEXT_FURNITURE + 1];
   PangoAttrList *plain;
   SwMeasured *measured;
+  SwDoses *doses;
   GPtrArray *blocks;
   SwTags tags;
   SwTag *parent;

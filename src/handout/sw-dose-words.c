@@ -340,9 +340,9 @@ sw_dose_words_free (SwDoseWords *words)
  * Returns: (transfer full): everything but the amount, one sentence after the other; "" for nothing
  */
 char *
-sw_dose_words_join_details (SwDoseWords *words,
-                            SwPhrases   *phrases,
-                            gboolean     in_short)
+sw_dose_words_join_details (const SwDoseWords *words,
+                            SwPhrases         *phrases,
+                            gboolean           in_short)
 {
   char **const lists[] = { words->how, words->when, in_short ? words->limits_short : words->limits };
   g_autoptr (GPtrArray) sentences = g_ptr_array_new ();

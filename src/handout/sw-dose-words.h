@@ -29,9 +29,9 @@ SwDoseWords *sw_dose_words_new (SwPhrases    *phrases,
                                 const SwDose *dose,
                                 SwUnits       units);
 void sw_dose_words_free (SwDoseWords *words);
-char *sw_dose_words_join_details (SwDoseWords *words,
-                                  SwPhrases   *phrases,
-                                  gboolean     in_short);
+char *sw_dose_words_join_details (const SwDoseWords *words,
+                                  SwPhrases         *phrases,
+                                  gboolean           in_short);
 char *sw_load_words (SwPhrases *phrases,
                      SwLoad     load,
                      SwUnits    units);

@@ -21,6 +21,10 @@ struct _SwMeasured
   GHashTable *texts;   /* text with role and width -> Text */
   GHashTable *rulers;  /* text with role -> SwRuler */
   GHashTable *figures; /* Solved, its own key */
+  GThreadPool *solvers; /* NULL while there is nothing to solve */
+  GMutex lock;          /* of what is being solved */
+  GCond solved;
+  SwSketches *sketches;
   SwMeasured *before;  /* (unowned): where to look for what is not here yet, or NULL */
 };
 
@@ -31,12 +35,14 @@ typedef struct
   guint pass;
 } Text;
 
-/* The spec is kept alive by its entry, so that its address stays its own. */
+/* The spec is kept alive by its entry, so that its address stays its own. @figure and @error are NULL
+ * while it is being solved. */
 typedef struct
 {
   SwFigureSpec *spec;
   gboolean mirrored;
   SwFigure *figure;
+  GError *error;
 } Solved;
 
 static Text *
@@ -58,6 +64,7 @@ text_free (gpointer data)
   g_free (text);
 }
 
+/* @figure: (transfer full) (nullable): the figure, when it is solved already */
 static Solved *
 solved_new (SwFigureSpec *spec,
             gboolean      mirrored,
@@ -65,7 +72,7 @@ solved_new (SwFigureSpec *spec,
 {
   Solved *solved = g_new (Solved, 1);
 
-  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, g_object_ref (figure) };
+  *solved = (Solved){ sw_figure_spec_ref (spec), !!mirrored, figure, NULL };
   return solved;
 }
 
@@ -75,7 +82,8 @@ solved_free (gpointer data)
   Solved *solved = data;
 
   sw_figure_spec_unref (solved->spec);
-  g_object_unref (solved->figure);
+  g_clear_object (&solved->figure);
+  g_clear_error (&solved->error);
   g_free (solved);
 }
 
@@ -125,6 +133,8 @@ sw_measured_new (SwPaper     paper,
 {
   SwMeasured *self = g_new0 (SwMeasured, 1);
 
+  /* What is measured before the first pass begins is needed, too. */
+  self->pass = 1;
   self->paper = paper;
   self->text_points = text_points;
   self->least_pt = least_pt;
@@ -133,8 +143,11 @@ sw_measured_new (SwPaper     paper,
   self->texts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, text_free);
   self->rulers = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) sw_ruler_unref);
   self->figures = g_hash_table_new_full (solved_hash, solved_equal, solved_free, NULL);
+  g_mutex_init (&self->lock);
+  g_cond_init (&self->solved);
   if (before != NULL && fits (self, before))
     self->before = before;
+  self->sketches = self->before != NULL ? sw_sketches_ref (before->sketches) : sw_sketches_new ();
 
   return self;
 }
@@ -153,6 +166,8 @@ sw_measured_copy (SwMeasured *self)
   gpointer key;
   gpointer value;
 
+  sw_sketches_unref (copy->sketches);
+  copy->sketches = sw_sketches_ref (self->sketches);
   g_hash_table_iter_init (&iter, self->texts);
   while (g_hash_table_iter_next (&iter, &key, &value))
     g_hash_table_insert (copy->texts, g_strdup (key), text_new (g_object_ref (((Text *) value)->layout), 0));
@@ -166,10 +181,18 @@ sw_measured_copy (SwMeasured *self)
     {
       const Solved *solved = key;
 
-      g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, solved->figure));
+      if (solved->figure != NULL)
+        g_hash_table_add (copy->figures, solved_new (solved->spec, solved->mirrored, g_object_ref (solved->figure)));
     }
 
   return copy;
+}
+
+static void
+finish_solving (SwMeasured *self)
+{
+  if (self->solvers != NULL)
+    g_thread_pool_free (g_steal_pointer (&self->solvers), FALSE, TRUE);
 }
 
 /**
@@ -182,11 +205,15 @@ sw_measured_free (SwMeasured *self)
   if (self == NULL)
     return;
 
+  finish_solving (self);
+  g_mutex_clear (&self->lock);
+  g_cond_clear (&self->solved);
   g_free (self->language);
   g_ptr_array_unref (self->parts);
   g_hash_table_unref (self->texts);
   g_hash_table_unref (self->rulers);
   g_hash_table_unref (self->figures);
+  sw_sketches_unref (self->sketches);
   g_free (self);
 }
 
@@ -275,6 +302,7 @@ sw_measured_finish (SwMeasured *self)
   GHashTableIter iter;
   gpointer text;
 
+  finish_solving (self);
   self->before = NULL;
   g_ptr_array_set_size (self->parts, 0);
   g_hash_table_iter_init (&iter, self->texts);
@@ -360,6 +388,17 @@ sw_measured_add_ruler (SwMeasured *self,
   g_hash_table_insert (self->rulers, key, ruler);
 }
 
+/**
+ * sw_measured_get_sketches:
+ *
+ * Returns: (transfer none): the pictures that were drawn last; for the thread alone that draws the handout
+ */
+SwSketches *
+sw_measured_get_sketches (SwMeasured *self)
+{
+  return self->sketches;
+}
+
 static const Solved *
 find_solved (const SwMeasured *self,
              SwFigureSpec     *spec,
@@ -370,38 +409,83 @@ find_solved (const SwMeasured *self,
   return g_hash_table_lookup (self->figures, &wanted);
 }
 
+static void
+solve (gpointer data,
+       gpointer user_data)
+{
+  SwMeasured *self = user_data;
+  Solved *solved = data;
+  g_autoptr (GError) error = NULL;
+  SwFigure *figure = sw_figure_new (solved->spec, solved->mirrored, &error);
+
+  g_mutex_lock (&self->lock);
+  solved->figure = figure;
+  solved->error = g_steal_pointer (&error);
+  g_cond_broadcast (&self->solved);
+  g_mutex_unlock (&self->lock);
+}
+
+/* Takes over what was solved before. Returns whether it was. */
+static gboolean
+take_solved (SwMeasured   *self,
+             SwFigureSpec *spec,
+             gboolean      mirrored)
+{
+  const Solved *known = self->before != NULL ? find_solved (self->before, spec, mirrored) : NULL;
+
+  if (known != NULL)
+    g_hash_table_add (self->figures, solved_new (spec, mirrored, g_object_ref (known->figure)));
+  return known != NULL;
+}
+
+/**
+ * sw_measured_expect_figure:
+ * @spec: how a figure is to be drawn that will be asked for
+ * @mirrored: whether the other side works
+ *
+ * Begins to solve it in a thread, unless it is known: no figure has to wait for another, nor the texts for them.
+ */
+void
+sw_measured_expect_figure (SwMeasured   *self,
+                           SwFigureSpec *spec,
+                           gboolean      mirrored)
+{
+  Solved *solved;
+
+  if (find_solved (self, spec, mirrored) != NULL || take_solved (self, spec, mirrored))
+    return;
+
+  if (self->solvers == NULL)
+    self->solvers = g_thread_pool_new (solve, self, (int) g_get_num_processors (), FALSE, NULL);
+  solved = solved_new (spec, mirrored, NULL);
+  g_hash_table_add (self->figures, solved);
+  g_thread_pool_push (self->solvers, solved, NULL);
+}
+
 /**
  * sw_measured_get_figure:
  * @spec: how the figure is to be drawn
  * @mirrored: whether the other side works
+ * @error: return location for an error of figures
  *
  * Returns: (transfer none) (nullable): the solved figure
  */
 SwFigure *
-sw_measured_get_figure (SwMeasured   *self,
-                        SwFigureSpec *spec,
-                        gboolean      mirrored)
+sw_measured_get_figure (SwMeasured    *self,
+                        SwFigureSpec  *spec,
+                        gboolean       mirrored,
+                        GError       **error)
 {
-  const Solved *solved = find_solved (self, spec, mirrored);
+  const Solved *solved;
 
-  if (solved == NULL && self->before != NULL)
-    {
-      solved = find_solved (self->before, spec, mirrored);
-      if (solved != NULL)
-        sw_measured_add_figure (self, spec, mirrored, solved->figure);
-    }
-  return solved != NULL ? solved->figure : NULL;
-}
+  sw_measured_expect_figure (self, spec, mirrored);
+  solved = find_solved (self, spec, mirrored);
+  g_mutex_lock (&self->lock);
+  while (solved->figure == NULL && solved->error == NULL)
+    g_cond_wait (&self->solved, &self->lock);
+  g_mutex_unlock (&self->lock);
 
-/**
- * sw_measured_add_figure:
- * @figure: the solved figure
- */
-void
-sw_measured_add_figure (SwMeasured   *self,
-                        SwFigureSpec *spec,
-                        gboolean      mirrored,
-                        SwFigure     *figure)
-{
-  g_hash_table_add (self->figures, solved_new (spec, mirrored, figure));
+  if (solved->error != NULL)
+    g_propagate_error (error, g_error_copy (solved->error));
+  return solved->figure;
 }

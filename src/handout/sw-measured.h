@@ -5,6 +5,7 @@
 
 #include "sw-figure.h"
 #include "sw-ruler.h"
+#include "sw-sketches.h"
 #include "sw-terms.h"
 
 G_BEGIN_DECLS
@@ -41,12 +42,13 @@ SwRuler *sw_measured_get_ruler (SwMeasured *self,
 void sw_measured_add_ruler (SwMeasured *self,
                             char       *key,
                             SwRuler    *ruler);
-SwFigure *sw_measured_get_figure (SwMeasured   *self,
-                                  SwFigureSpec *spec,
-                                  gboolean      mirrored);
-void sw_measured_add_figure (SwMeasured   *self,
-                             SwFigureSpec *spec,
-                             gboolean      mirrored,
-                             SwFigure     *figure);
+SwSketches *sw_measured_get_sketches (SwMeasured *self);
+void sw_measured_expect_figure (SwMeasured   *self,
+                                SwFigureSpec *spec,
+                                gboolean      mirrored);
+SwFigure *sw_measured_get_figure (SwMeasured    *self,
+                                  SwFigureSpec  *spec,
+                                  gboolean       mirrored,
+                                  GError       **error);
 
 G_END_DECLS

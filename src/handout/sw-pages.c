@@ -269,7 +269,19 @@ paint_box (const SwPiece *piece,
 }
 
 static void
+paint_figure (const SwPiece *piece,
+              SwComposer    *composer,
+              cairo_t       *cr)
+{
+  SwSketches *sketches = sw_measured_get_sketches (composer->measured);
+
+  sw_sketch_draw (sw_sketches_get (sketches, piece->figure, piece->width_pt / piece->zoom, piece->height_pt / piece->zoom),
+                  cr);
+}
+
+static void
 paint_piece (const SwPiece *piece,
+             SwComposer    *composer,
              cairo_t       *cr)
 {
   cairo_set_source_rgb (cr, piece->grey, piece->grey, piece->grey);
@@ -303,7 +315,7 @@ paint_piece (const SwPiece *piece,
       cairo_save (cr);
       cairo_translate (cr, piece->x_pt, piece->y_pt);
       cairo_scale (cr, piece->zoom, piece->zoom);
-      sw_figure_draw (piece->figure, cr, piece->width_pt / piece->zoom, piece->height_pt / piece->zoom);
+      paint_figure (piece, composer, cr);
       cairo_restore (cr);
       break;
     case SW_PIECE_EMPTY:
@@ -336,10 +348,12 @@ place_piece (const SwPiece *piece,
 
 static void
 paint_place (const SwPlace   *place,
-             const SwStyle   *style,
+             SwComposer      *composer,
              cairo_t         *cr,
              const SwTagSink *sink)
 {
+  const SwStyle *style = &composer->style;
+
   cairo_save (cr);
   if (place->scale < 1.0)
     {
@@ -355,7 +369,7 @@ paint_place (const SwPlace   *place,
       if (sink != NULL && piece.tag != NULL)
         sink->begin (sink->data, piece.tag, &piece);
       if (sink == NULL || piece.tag == NULL || piece.kind != SW_PIECE_FIGURE)
-        paint_piece (&piece, cr);
+        paint_piece (&piece, composer, cr);
       if (sink != NULL && piece.tag != NULL)
         sink->end (sink->data, piece.tag);
     }
@@ -401,7 +415,7 @@ paint_furniture_text (SwComposer *composer,
       pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
     }
   piece.x_pt = style->left_pt + (end != style->mirrored ? style->width_pt - width_pt : 0.0);
-  paint_piece (&piece, cr);
+  paint_piece (&piece, composer, cr);
 }
 
 /* The telephone number gets what it needs: without its words where they would leave too little for the title, and
@@ -474,7 +488,7 @@ sw_pages_paint (const SwPages     *pages,
 
       if (place->page != page)
         break;
-      paint_place (place, &composer->style, cr, sink);
+      paint_place (place, composer, cr, sink);
     }
 
   paint_furniture (pages, composer, furniture, page, cr);

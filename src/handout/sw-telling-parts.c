@@ -146,7 +146,8 @@ sw_part_add_figure (SwFlow    *flow,
   SwTag *tag = sw_tags_add (&self->tags, self->parent, "Figure");
   SwPiece *piece;
 
-  tag->alt = sw_figure_dup_text (telling->figure, self->phrases);
+  if (!self->measures)
+    tag->alt = sw_figure_dup_text (telling->figure, self->phrases);
   piece = sw_block_add (flow->block, SW_PIECE_FIGURE, tag, flow->left_pt, flow->y_pt, width_pt, height_pt);
   piece->figure = g_object_ref (telling->figure);
   piece->zoom = get_zoom (self, width_pt);
@@ -166,7 +167,7 @@ sw_part_add_dose (SwFlow    *flow,
 {
   SwComposer *self = flow->composer;
   double pad_pt = 0.6 * self->style.body_pt;
-  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
                                                      sw_client_get_units (telling->client));
   g_autofree char *details = sw_dose_words_join_details (words, self->phrases, FALSE);
   guint panel_index = flow->block->pieces->len;
@@ -213,7 +214,7 @@ sw_part_add_amount (SwFlow    *flow,
                     double     space_pt)
 {
   SwComposer *self = flow->composer;
-  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
                                                      sw_client_get_units (telling->client));
 
   add_gap (flow, space_pt);
@@ -231,7 +232,7 @@ sw_part_add_short_limits (SwFlow    *flow,
                           double     space_pt)
 {
   SwComposer *self = flow->composer;
-  g_autoptr (SwDoseWords) words = sw_dose_words_new (self->phrases, sw_item_get_dose (telling->item),
+  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
                                                      sw_client_get_units (telling->client));
   g_autofree char *text = sw_dose_words_join_details (words, self->phrases, TRUE);
 
