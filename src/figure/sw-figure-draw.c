@@ -418,6 +418,27 @@ sw_figure_draw (SwFigure *self,
   sw_sketch_draw (sketch, cr);
 }
 
+/**
+ * sw_figure_count_pictures:
+ * @width_pt: of the box
+ * @height_pt: of the box
+ *
+ * Returns: how many pictures sw_figure_draw() draws in it; they are numbered when there are several
+ */
+int
+sw_figure_count_pictures (SwFigure *self,
+                          double    width_pt,
+                          double    height_pt)
+{
+  double zoom = sw_layout_get_zoom (width_pt, height_pt);
+  SwLayout layout;
+
+  g_return_val_if_fail (SW_IS_FIGURE (self), 0);
+
+  sw_layout_choose (&layout, self, width_pt / zoom, height_pt / zoom);
+  return layout.n;
+}
+
 /* The picture of a moment: the pose there, or the step it belongs to. */
 static SwFigure *
 get_moment (SwFigure *self,

@@ -44,6 +44,9 @@ void sw_figure_draw (SwFigure *self,
                      cairo_t  *cr,
                      double    width_pt,
                      double    height_pt);
+int sw_figure_count_pictures (SwFigure *self,
+                              double    width_pt,
+                              double    height_pt);
 void sw_figure_draw_at (SwFigure *self,
                         cairo_t  *cr,
                         double    width_pt,

@@ -9,7 +9,7 @@
 
 /* How much of its white space the first page keeps at least. */
 #define LEAST_FRONT_GAP 0.35
-/* A page filled no further than this has room for a larger picture. */
+/* A page filled no further than this has room for more. */
 #define ROOMY 0.75
 /* Fewer exercises need no list. */
 #define FEWEST_AT_A_GLANCE 3
@@ -36,7 +36,7 @@ lay_out (Arranged     *self,
   sw_composer_restart (composer);
   sw_measured_begin (composer->measured);
   composer->large = large;
-  composer->measurements = G_LIST_MODEL (sw_programme_get_measurements (programme));
+  composer->programme = programme;
 
   if (composer->layout == SW_LAYOUT_SUMMARY)
     {
@@ -51,7 +51,7 @@ lay_out (Arranged     *self,
       sw_compose_back (composer, programme);
     }
   composer->large = NULL;
-  composer->measurements = NULL;
+  composer->programme = NULL;
 
   sw_pages_init (self->pages, composer);
   return TRUE;
@@ -146,6 +146,31 @@ arrange_wall (Arranged     *self,
   return find_wall (self, programme, FALSE, &best, error) && lay_out_wall_so (self, programme, &best, error);
 }
 
+/* What the pictures show is left out where it would cost a page. */
+static gboolean
+arrange_captions (Arranged     *self,
+                  SwProgramme  *programme,
+                  GError      **error)
+{
+  int n_pages;
+
+  self->composer->captions = TRUE;
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  n_pages = self->pages->n_pages;
+  if (n_pages == 1)
+    return TRUE;
+
+  self->composer->captions = FALSE;
+  if (!arrange_wall (self, programme, error))
+    return FALSE;
+  if (self->pages->n_pages < n_pages)
+    return TRUE;
+
+  self->composer->captions = TRUE;
+  return arrange_wall (self, programme, error);
+}
+
 /* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */
 static gboolean
 lay_out_wall (Arranged     *self,
@@ -155,30 +180,31 @@ lay_out_wall (Arranged     *self,
   g_autoptr (SwLogoPicture) logo = NULL;
   int n_pages;
 
-  if (!arrange_wall (self, programme, error))
+  if (!arrange_captions (self, programme, error))
     return FALSE;
   n_pages = self->pages->n_pages;
   if (self->composer->logo == NULL || n_pages == 1)
     return TRUE;
 
   logo = g_steal_pointer (&self->composer->logo);
-  if (!arrange_wall (self, programme, error))
+  if (!arrange_captions (self, programme, error))
     return FALSE;
   if (self->pages->n_pages < n_pages)
     return TRUE;
   self->composer->logo = g_steal_pointer (&logo);
-  return arrange_wall (self, programme, error);
+  return arrange_captions (self, programme, error);
 }
 
-/* Which exercises have a page to themselves, with room left on it. */
+/* Which exercises have a page to themselves, filled no further than @roomy. */
 static GArray *
 find_lonely (Arranged *self,
-             guint     *n_lonely)
+             double    roomy,
+             guint    *n_lonely)
 {
   g_autoptr (GArray) pages = g_array_new (FALSE, FALSE, sizeof (int));
   g_autofree guint *n_on_page = g_new0 (guint, self->pages->n_pages);
   g_autofree double *filled_pt = g_new0 (double, self->pages->n_pages);
-  double most_pt = ROOMY * self->composer->style.page_height_pt;
+  double most_pt = roomy * self->composer->style.page_height_pt;
   GArray *lonely = g_array_new (FALSE, TRUE, sizeof (gboolean));
 
   for (guint i = 0; i < self->pages->places->len; i++)
@@ -206,29 +232,29 @@ find_lonely (Arranged *self,
   return lonely;
 }
 
-/* Whether the signs to stop for begin on the first page and go on over it. */
-static gboolean
-is_stop_torn (Arranged *self)
+/* Where a block stands. */
+static const SwPlace *
+find_place (Arranged *self,
+            guint     block)
 {
-  SwComposer *composer = self->composer;
-  const SwBlock *first = g_ptr_array_index (composer->blocks, composer->stop_first);
-  const SwBlock *last = g_ptr_array_index (composer->blocks, composer->stop_last);
-  gboolean begins = FALSE;
-  gboolean ends = FALSE;
-
   for (guint i = 0; i < self->pages->places->len; i++)
     {
       const SwPlace *place = &g_array_index (self->pages->places, SwPlace, i);
 
-      if (place->page > 0)
-        break;
-      begins = begins || place->block == first;
-      ends = ends || place->block == last;
+      if (place->block == g_ptr_array_index (self->composer->blocks, block))
+        return place;
     }
-  return begins && !ends;
+  g_return_val_if_reached (NULL);
 }
 
-/* Lets the first page have less white space where that keeps the signs to stop for together. */
+/* Whether the signs to stop for go on over a page. */
+static gboolean
+is_stop_torn (Arranged *self)
+{
+  return find_place (self, self->composer->stop_first)->page != find_place (self, self->composer->stop_last)->page;
+}
+
+/* Lets the first pages have less white space where that keeps the signs to stop for together. */
 static gboolean
 lay_out_with_front (Arranged     *self,
                     SwProgramme  *programme,
@@ -250,61 +276,92 @@ lay_out_with_front (Arranged     *self,
   return lay_out (self, programme, NULL, error);
 }
 
-/* Whether the page on which the first pages' words end is left with room: what follows begins the next one. */
+/* Whether the page on which a block stands is left with room below it: what follows begins the next one. */
 static gboolean
-has_room_below_front (Arranged *self)
+has_room_below (Arranged *self,
+                guint     block)
 {
-  SwComposer *composer = self->composer;
-  const SwBlock *last = g_ptr_array_index (composer->blocks, composer->front_last);
+  const SwPlace *place = find_place (self, block);
 
-  for (guint i = 0; i + 1 < self->pages->places->len; i++)
-    {
-      const SwPlace *place = &g_array_index (self->pages->places, SwPlace, i);
-
-      if (place->block == last)
-        return g_array_index (self->pages->places, SwPlace, i + 1).page > place->page
-               && place->y_pt + place->block->strip.height_pt <= ROOMY * composer->style.page_height_pt;
-    }
-  return FALSE;
+  return find_place (self, block + 1)->page > place->page
+         && place->y_pt + place->block->strip.height_pt <= ROOMY * self->composer->style.page_height_pt;
 }
 
-/* Tells the exercises at a glance where there is room before the first, unless they are few or it costs a page. */
+/* Tells the exercises at a glance there, unless it costs a page or tears the signs to stop for. @done: (out): whether it
+ * does neither */
+static gboolean
+try_glance (Arranged     *self,
+            SwProgramme  *programme,
+            SwGlance      glance,
+            gboolean     *done,
+            GError      **error)
+{
+  int n_pages = self->pages->n_pages;
+  gboolean torn = is_stop_torn (self);
+
+  self->composer->glance = glance;
+  if (!lay_out (self, programme, NULL, error))
+    return FALSE;
+  *done = self->pages->n_pages <= n_pages && (torn || !is_stop_torn (self));
+  if (*done)
+    return TRUE;
+
+  self->composer->glance = SW_GLANCE_NONE;
+  return lay_out (self, programme, NULL, error);
+}
+
+/* Tells the exercises at a glance where there is room on the first pages, unless they are few. */
 static gboolean
 add_glance (Arranged     *self,
             SwProgramme  *programme,
             GError      **error)
 {
-  int n_pages = self->pages->n_pages;
+  const SwComposer *composer = self->composer;
+  gboolean done = FALSE;
 
-  if (self->composer->n_exercises < FEWEST_AT_A_GLANCE || !has_room_below_front (self))
+  if (composer->n_exercises < FEWEST_AT_A_GLANCE)
     return TRUE;
 
-  self->composer->glance = TRUE;
-  if (!lay_out (self, programme, NULL, error))
+  if (composer->stop_first > 0 && has_room_below (self, composer->stop_first - 1)
+      && !try_glance (self, programme, SW_GLANCE_BEFORE_STOP, &done, error))
     return FALSE;
-  if (self->pages->n_pages <= n_pages)
-    return TRUE;
-
-  self->composer->glance = FALSE;
-  return lay_out (self, programme, NULL, error);
+  if (!done && has_room_below (self, composer->front_last)
+      && !try_glance (self, programme, SW_GLANCE_BEFORE_FIRST, &done, error))
+    return FALSE;
+  return TRUE;
 }
 
-/* Draws the picture of every exercise that has a page to itself large, unless that costs a page. */
+/* Draws the pictures of exercises that have a page to themselves large: of as many as cost no page. */
 static gboolean
 enlarge_pictures (Arranged     *self,
                   SwProgramme  *programme,
                   GError      **error)
 {
-  guint n_lonely;
-  g_autoptr (GArray) lonely = find_lonely (self, &n_lonely);
+  static const double roomy[] = { 0.85, 0.75, 0.65 };
   int n_pages = self->pages->n_pages;
+  guint n_tried = G_MAXUINT;
 
-  if (!self->composer->style.columns || n_lonely == 0)
+  if (!self->composer->style.columns)
     return TRUE;
-  if (!lay_out (self, programme, lonely, error))
-    return FALSE;
 
-  return self->pages->n_pages <= n_pages || lay_out (self, programme, NULL, error);
+  for (guint i = 0; i < G_N_ELEMENTS (roomy); i++)
+    {
+      guint n_lonely;
+      g_autoptr (GArray) lonely = find_lonely (self, roomy[i], &n_lonely);
+
+      if (n_lonely == 0)
+        return TRUE;
+      if (n_lonely == n_tried)
+        continue;
+      n_tried = n_lonely;
+      if (!lay_out (self, programme, lonely, error))
+        return FALSE;
+      if (self->pages->n_pages <= n_pages)
+        return TRUE;
+      if (!lay_out (self, programme, NULL, error))
+        return FALSE;
+    }
+  return TRUE;
 }
 
 /* Every exercise is told, so its picture will be asked for. */
@@ -345,7 +402,7 @@ sw_arrange (SwPages      *pages,
     case SW_LAYOUT_SUMMARY:
       return lay_out_wall (self, programme, error);
     case SW_LAYOUT_COMPACT:
-      return lay_out_with_front (self, programme, error);
+      return lay_out_with_front (self, programme, error) && add_glance (self, programme, error);
     case SW_LAYOUT_FULL:
     case SW_LAYOUT_LARGE_PRINT:
     default:

@@ -22,7 +22,8 @@
 #define TALLEST_CARD 0.6
 
 /* What stands below picture and dose, in reading order. */
-static const SwAddPart parts[] = { sw_part_add_care, sw_part_add_note, sw_part_add_set_up, sw_part_add_easier };
+static const SwAddPart parts[]
+    = { sw_part_add_caption, sw_part_add_care, sw_part_add_note, sw_part_add_set_up, sw_part_add_easier };
 
 static void
 clear_brief (gpointer data)

@@ -175,6 +175,9 @@ add_amount_beside (SwFlow    *flow,
   amount.left_pt += picture_pt + gap_pt;
   amount.width_pt -= picture_pt + gap_pt;
   add_amount (&amount, telling, card, 0.0);
+  /* The picture is drawn when the row's height is known. */
+  beside->telling.figure_width_pt = picture_pt;
+  sw_part_add_caption (&amount, &beside->telling, 0.0);
   flow->y_pt = amount.y_pt;
 }
 
@@ -199,6 +202,7 @@ add_card (SwFlow     *flow,
   else
     {
       sw_card_add_picture (flow, telling, flow->width_pt, self->tallest_picture);
+      sw_part_add_caption (flow, telling, 0.0);
       add_amount (flow, telling, card, 0.2 * self->style.body_pt);
     }
   sw_composer_close (self);

@@ -9,11 +9,17 @@
 
 #include "sw-compose.h"
 #include "sw-measurement.h"
+#include "sw-telling.h"
 
 #define CHECK_FRAME_PT 0.8
 /* A box to write in is between so wide, in body text's sizes. */
 #define LEAST_BOX 2.6
 #define MOST_BOX 5.0
+/* The picture of what is tested: its share of the width, its height for its width, and how many bytes of words may stand
+ * beside it in one block. */
+#define PICTURE_SHARE 0.24
+#define TALLEST_PICTURE 0.8
+#define LONGEST_BESIDE 600
 /* Whole numbers below take the plural form of their unit; nobody counts so far. */
 #define MOST_COUNTED 1e6
 
@@ -89,11 +95,12 @@ static SwMeasurement *
 find_start (SwComposer *self,
             SwItem     *item)
 {
+  GListModel *measurements = G_LIST_MODEL (sw_programme_get_measurements (self->programme));
   SwMeasurement *found = NULL;
 
-  for (guint i = 0; self->measurements != NULL && i < g_list_model_get_n_items (self->measurements); i++)
+  for (guint i = 0; i < g_list_model_get_n_items (measurements); i++)
     {
-      g_autoptr (SwMeasurement) measurement = g_list_model_get_item (self->measurements, i);
+      g_autoptr (SwMeasurement) measurement = g_list_model_get_item (measurements, i);
 
       if (sw_measurement_get_measure (measurement) == sw_item_get_measure (item)
           && asks_for (sw_item_get_title (item), sw_measurement_get_test (measurement))
@@ -378,17 +385,116 @@ add_table (SwFlow *flow,
     }
 }
 
-/* When to answer, and which answer is better. */
-static void
-compose_how (SwComposer *self,
-             SwItem     *item)
+/* Returns: (transfer full): when to answer, and which answer is better */
+static char *
+dup_how (SwComposer *self,
+         SwItem     *item)
 {
   const char *key = get_better_key (item);
   const char *const sentences[]
       = { sw_phrases_get (self->phrases, "check.when"), key != NULL ? sw_phrases_get (self->phrases, key) : NULL, NULL };
-  g_autofree char *text = sw_phrases_sentences (self->phrases, sentences);
 
-  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, text, 0.1 * self->style.body_pt, SW_KEEP_TOGETHER);
+  return sw_phrases_sentences (self->phrases, sentences);
+}
+
+/* The exercise that the check tests, and its number; NULL for none. Owned by the programme. */
+static SwItem *
+find_tested (SwComposer *self,
+             SwItem     *check,
+             int        *number)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (self->programme);
+
+  *number = 0;
+  for (guint i = 0; i < items->len; i++)
+    {
+      if (sw_item_get_kind (items->pdata[i]) != SW_ITEM_EXERCISE)
+        continue;
+      ++*number;
+      if (g_str_equal (sw_exercise_get_id (sw_item_get_exercise (items->pdata[i])), sw_item_get_pictured (check)))
+        return items->pdata[i];
+    }
+  return NULL;
+}
+
+/* What to do, in one column. */
+static void
+add_words (SwFlow *flow,
+           SwItem *item)
+{
+  SwComposer *self = flow->composer;
+  g_autofree char *how = dup_how (self, item);
+
+  if (*sw_item_get_title (item) != '\0')
+    sw_flow_text_in (flow, SW_TEXT_BODY, "P", sw_item_get_title (item));
+  if (*sw_item_get_note (item) != '\0')
+    sw_flow_text_in (flow, SW_TEXT_SMALL, "P", sw_item_get_note (item));
+  sw_flow_text_in (flow, SW_TEXT_SMALL, "P", how);
+}
+
+static void
+compose_table (SwComposer *self,
+               SwItem     *item)
+{
+  SwFlow flow = sw_composer_begin (self);
+
+  add_table (&flow, item);
+  sw_composer_end (&flow, 0.5 * self->style.body_pt, SW_KEEP_FREE);
+}
+
+/* What to do, and beside it the picture of the exercise that is tested; the table beside it, too, unless the print is
+ * large. Returns: whether there is such a picture, and room for it */
+static gboolean
+compose_with_picture (SwComposer *self,
+                      SwItem     *item)
+{
+  int number;
+  SwItem *tested = find_tested (self, item, &number);
+  g_autofree char *n = sw_phrases_number (self->phrases, number, 0);
+  g_autofree char *caption = NULL;
+  SwTelling telling;
+  SwFlow flow;
+  SwFlow picture;
+
+  if (tested == NULL || strlen (sw_item_get_title (item)) + strlen (sw_item_get_note (item)) > LONGEST_BESIDE)
+    return FALSE;
+  sw_telling_init (&telling, self, tested, sw_programme_get_client (self->programme));
+  if (!sw_telling_load_figure (&telling, NULL) || telling.figure == NULL)
+    return FALSE;
+
+  flow = picture = sw_composer_begin (self);
+  picture.width_pt = PICTURE_SHARE * flow.width_pt;
+  picture.left_pt += flow.width_pt - picture.width_pt;
+  flow.width_pt -= picture.width_pt + self->style.column_gap_pt;
+  add_words (&flow, item);
+  if (self->style.columns)
+    {
+      sw_flow_space (&flow, 0.5 * self->style.body_pt);
+      add_table (&flow, item);
+    }
+  sw_card_add_picture (&picture, &telling, picture.width_pt, TALLEST_PICTURE);
+  caption = sw_phrases_format (self->phrases, "caption.as-exercise", "n", n, "name", telling.text->name, NULL);
+  sw_flow_text_in (&picture, SW_TEXT_SMALL, "P", caption);
+  flow.y_pt = MAX (flow.y_pt, picture.y_pt);
+  sw_composer_end (&flow, 0.1 * self->style.body_pt, self->style.columns ? SW_KEEP_FREE : SW_KEEP_TOGETHER);
+  if (!self->style.columns)
+    compose_table (self, item);
+  return TRUE;
+}
+
+/* A block for each part, as long as it may be. */
+static void
+compose_words (SwComposer *self,
+               SwItem     *item)
+{
+  double space_pt = 0.1 * self->style.body_pt;
+  g_autofree char *how = dup_how (self, item);
+
+  if (*sw_item_get_title (item) != '\0')
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_title (item), space_pt, SW_KEEP_TOGETHER);
+  if (*sw_item_get_note (item) != '\0')
+    sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_item_get_note (item), space_pt, SW_KEEP_TOGETHER);
+  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, how, space_pt, SW_KEEP_TOGETHER);
 }
 
 /**
@@ -411,15 +517,11 @@ sw_compose_check (SwComposer *self,
   sw_flow_text_in (&flow, SW_TEXT_SECTION, heading, sw_phrases_get (self->phrases, "check.heading"));
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
 
-  if (*sw_item_get_title (item) != '\0')
-    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, sw_item_get_title (item), 0.1 * body_pt, SW_KEEP_TOGETHER);
-  if (*sw_item_get_note (item) != '\0')
-    sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_item_get_note (item), 0.1 * body_pt, SW_KEEP_TOGETHER);
-
-  compose_how (self, item);
-  flow = sw_composer_begin (self);
-  add_table (&flow, item);
-  sw_composer_end (&flow, 0.5 * body_pt, SW_KEEP_FREE);
+  if (!compose_with_picture (self, item))
+    {
+      compose_words (self, item);
+      compose_table (self, item);
+    }
   sw_composer_close_frame (self);
   sw_composer_close (self);
 }

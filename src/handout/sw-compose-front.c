@@ -8,8 +8,9 @@
 #include "sw-telling.h"
 
 #define MOST_WEEKS_BESIDE 3
-/* And no more things that are needed: more of them stand in rows below. */
-#define MOST_NEEDS_BESIDE 5
+/* A session's week is about as tall as so many things that are needed, and the heading as one more: where there are more
+ * things, they stand in rows below. */
+#define NEEDS_A_WEEK 4
 
 static void
 compose_title (SwComposer  *self,
@@ -106,6 +107,7 @@ add_week (SwFlow      *flow,
 {
   SwComposer *self = flow->composer;
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  g_autofree char *plan = sw_compose_plan (self->phrases, programme, self->date);
 
   sw_flow_text_in (flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "front.week"));
   for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
@@ -115,6 +117,21 @@ add_week (SwFlow      *flow,
       sw_flow_space (flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt);
       add_week_of (flow, session);
     }
+  if (*plan == '\0')
+    return;
+  sw_flow_space (flow, 0.4 * self->style.body_pt);
+  sw_flow_text_in (flow, SW_TEXT_BODY, "P", plan);
+}
+
+/* For how long, and with whom. */
+static void
+compose_plan (SwComposer  *self,
+              SwProgramme *programme)
+{
+  g_autofree char *plan = sw_compose_plan (self->phrases, programme, self->date);
+
+  if (*plan != '\0')
+    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, plan, 0.4 * self->style.body_pt, SW_KEEP_FREE);
 }
 
 /* A block for each session, when there are too many for one. */
@@ -135,6 +152,7 @@ compose_weeks (SwComposer  *self,
       add_week_of (&flow, session);
       sw_composer_end (&flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt, SW_KEEP_FREE);
     }
+  compose_plan (self, programme);
 }
 
 static void
@@ -144,11 +162,11 @@ compose_week_and_needs (SwComposer  *self,
   double space_pt = 0.9 * self->style.body_pt * self->front_gap;
   gboolean week = sw_composer_shows (self, SW_PAGE_PART_WEEK);
   gboolean needs = sw_composer_shows (self, SW_PAGE_PART_EQUIPMENT);
+  int n_sessions = (int) g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme)));
   SwFlow flow;
 
-  if (week && needs && self->style.columns
-      && g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_sessions (programme))) <= MOST_WEEKS_BESIDE
-      && sw_compose_count_needs (programme) <= MOST_NEEDS_BESIDE)
+  if (week && needs && self->style.columns && n_sessions <= MOST_WEEKS_BESIDE
+      && sw_compose_count_needs (programme) <= NEEDS_A_WEEK * n_sessions + 1)
     {
       SwFlow right;
 
@@ -213,6 +231,20 @@ sw_compose_general_care (SwComposer *self,
     sw_block_free (flow.block);
 }
 
+/* The therapist's rule for making it harder. */
+static void
+compose_progress (SwComposer  *self,
+                  SwProgramme *programme)
+{
+  const char *rule = sw_programme_get_progress (programme);
+
+  if (*rule == '\0')
+    return;
+  sw_composer_paragraph (self, SW_TEXT_SECTION, "H2", NULL, sw_phrases_get (self->phrases, "plan.progress"),
+                         1.0 * self->style.body_pt, SW_KEEP_ALWAYS);
+  sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, rule, 0.1 * self->style.body_pt, SW_KEEP_FREE);
+}
+
 /**
  * sw_compose_front:
  *
@@ -227,6 +259,8 @@ sw_compose_front (SwComposer  *self,
   compose_week_and_needs (self, programme);
   sw_compose_general_care (self, sw_programme_get_client (programme),
                            0.9 * self->style.body_pt * self->front_gap);
+  if (self->glance == SW_GLANCE_BEFORE_STOP)
+    sw_compose_glance (self, programme);
   self->stop_first = self->blocks->len;
   if (sw_composer_shows (self, SW_PAGE_PART_STOP_SIGNS))
     sw_compose_stop (self, programme);
@@ -235,9 +269,10 @@ sw_compose_front (SwComposer  *self,
   self->stop_last = self->blocks->len - 1;
   if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
     sw_compose_pain_guide (self, programme);
+  compose_progress (self, programme);
   if (sw_composer_shows (self, SW_PAGE_PART_KEY))
     sw_compose_key (self, programme);
   self->front_last = self->blocks->len - 1;
-  if (self->glance)
+  if (self->glance == SW_GLANCE_BEFORE_FIRST)
     sw_compose_glance (self, programme);
 }

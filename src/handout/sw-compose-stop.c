@@ -39,7 +39,7 @@ compose_signs (SwComposer         *self,
 {
   SwFlow flow = sw_composer_begin (self);
 
-  sw_flow_space (&flow, 0.45 * self->style.body_pt);
+  sw_flow_space (&flow, 0.45 * self->style.body_pt * self->front_gap);
   add_usual_signs (&flow, lead, keys);
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
 }
@@ -52,7 +52,7 @@ compose_pain_sign (SwComposer  *self,
   g_autofree char *sign = sw_compose_pain_sign (self, programme);
   SwFlow flow = sw_composer_begin (self);
 
-  sw_flow_space (&flow, 0.45 * self->style.body_pt);
+  sw_flow_space (&flow, 0.45 * self->style.body_pt * self->front_gap);
   add_signs (&flow, sw_phrases_get (self->phrases, "stop.next-time"), (const char *const[]){ sign, NULL });
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
 }
@@ -76,7 +76,7 @@ compose_calls (SwComposer         *self,
     }
 
   left = sw_composer_begin (self);
-  sw_flow_space (&left, 0.45 * self->style.body_pt);
+  sw_flow_space (&left, 0.45 * self->style.body_pt * self->front_gap);
   right = left;
   left.width_pt = 0.47 * (left.width_pt - self->style.column_gap_pt);
   right.left_pt += left.width_pt + self->style.column_gap_pt;

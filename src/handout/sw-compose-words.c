@@ -255,10 +255,67 @@ sw_compose_clinic (SwPhrases *phrases,
                    SwClinic  *clinic)
 {
   const char *name = sw_clinic_get_name (clinic);
-  const char *therapist = sw_clinic_get_therapist (clinic);
+  const char *qualification = sw_clinic_get_qualification (clinic);
+  g_autofree char *therapist = g_strdup (sw_clinic_get_therapist (clinic));
 
+  if (*therapist != '\0' && *qualification != '\0')
+    {
+      g_autofree char *alone = g_steal_pointer (&therapist);
+
+      therapist = sw_phrases_format (phrases, "front.therapist-qualified", "therapist", alone, "qualification",
+                                     qualification, NULL);
+    }
   if (*name != '\0' && *therapist != '\0')
     return sw_phrases_format (phrases, "front.from", "therapist", therapist, "clinic", name, NULL);
-  return g_strdup (*name != '\0' ? name : therapist);
+  return *name != '\0' ? g_strdup (name) : g_steal_pointer (&therapist);
+}
+
+/* The day that many weeks after @date; NULL for one that no calendar has. Both ISO 8601. */
+static char *
+add_weeks (const char *date,
+           int         weeks)
+{
+  g_autofree char *stamp = g_strconcat (date, "T00:00:00Z", NULL);
+  g_autoptr (GDateTime) day = g_date_time_new_from_iso8601 (stamp, NULL);
+  g_autoptr (GDateTime) until = day != NULL ? g_date_time_add_weeks (day, weeks) : NULL;
+
+  return until != NULL ? g_date_time_format (until, "%Y-%m-%d") : NULL;
+}
+
+/**
+ * sw_compose_plan:
+ * @date: the day of the handout
+ *
+ * Returns: (transfer full): for how long the programme is meant and whether somebody is to be near; "" where the
+ *   therapist states neither
+ */
+char *
+sw_compose_plan (SwPhrases   *phrases,
+                 SwProgramme *programme,
+                 const char  *date)
+{
+  static const char *const company_keys[] = {
+    [SW_COMPANY_NOT_STATED] = NULL,
+    [SW_COMPANY_ALONE] = "plan.alone",
+    [SW_COMPANY_AT_FIRST] = "plan.at-first",
+    [SW_COMPANY_ALWAYS] = "plan.always",
+  };
+  const char *company = company_keys[sw_programme_get_company (programme)];
+  int weeks = sw_progression_get_number (sw_programme_get_progression (programme), "weeks");
+  g_autofree char *until = weeks > 0 ? add_weeks (date, weeks) : NULL;
+  g_autofree char *how_long = NULL;
+  const char *sentences[3] = { NULL };
+  int n = 0;
+
+  if (until != NULL)
+    {
+      g_autofree char *day = sw_phrases_date (phrases, until);
+
+      how_long = sw_phrases_count (phrases, "plan.weeks", weeks, "date", day, NULL);
+      sentences[n++] = how_long;
+    }
+  if (company != NULL)
+    sentences[n++] = sw_phrases_get (phrases, company);
+  return sw_phrases_sentences (phrases, sentences);
 }
 

@@ -149,6 +149,9 @@ char **sw_compose_equipment (SwPhrases *phrases,
                              SwSet      equipment);
 char *sw_compose_clinic (SwPhrases *phrases,
                          SwClinic  *clinic);
+char *sw_compose_plan (SwPhrases   *phrases,
+                       SwProgramme *programme,
+                       const char  *date);
 const char *sw_compose_day_key (const char *group,
                                 SwDay       day);
 double sw_compose_widest_pt (SwComposer         *self,

@@ -107,6 +107,7 @@ sw_composer_init (SwComposer             *self,
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
   self->date = g_strdup (options->date);
+  self->captions = TRUE;
   self->style.mirrored = sw_phrases_is_right_to_left (phrases);
   for (SwTextRole role = 0; role < G_N_ELEMENTS (self->contexts); role++)
     {

@@ -6,9 +6,25 @@
 #include "sw-link.h"
 #include "sw-measured.h"
 #include "sw-phrases.h"
+#include "sw-programme.h"
 #include "sw-style.h"
 
 G_BEGIN_DECLS
+
+/**
+ * SwGlance:
+ * @SW_GLANCE_NONE: nowhere
+ * @SW_GLANCE_BEFORE_STOP: on the first page, before the signs to stop for
+ * @SW_GLANCE_BEFORE_FIRST: before the first exercise
+ *
+ * Where all exercises are told at a glance.
+ */
+typedef enum
+{
+  SW_GLANCE_NONE,
+  SW_GLANCE_BEFORE_STOP,
+  SW_GLANCE_BEFORE_FIRST,
+} SwGlance;
 
 /**
  * SwComposer:
@@ -41,14 +57,15 @@ G_BEGIN_DECLS
  * @n_cards: how many cards for the wall stand beside one another
  * @tallest_picture: of a card for the wall, as a share of its width
  * @picture_beside: whether the dose on such a card stands beside the picture
+ * @captions: whether it is told what a picture shows
  * @front_gap: what the white space of the first page is multiplied by
  * @stop_first: the first block of the signs to stop for
  * @stop_last: their last one; the same as @stop_first where they are told in short
  * @front_last: the last block before the exercises at a glance, or before the sessions
- * @glance: whether the exercises at a glance are told
+ * @glance: where the exercises at a glance are told
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
- * @measurements: (unowned) (nullable) (element-type SwMeasurement): what was measured of the client
+ * @programme: (unowned): what is told
  * @text_language: (nullable): BCP 47 tag of the texts that are composed now when they are not in the handout's
  *   language; interned. Words in bold before a text are the handout's
  * @measures: whether columns are only to be as tall as what is added to them, not to hold it
@@ -88,14 +105,15 @@ typedef struct
   int n_cards;
   double tallest_picture;
   gboolean picture_beside;
+  gboolean captions;
   double front_gap;
   guint stop_first;
   guint stop_last;
   guint front_last;
-  gboolean glance;
+  SwGlance glance;
   int n_exercises;
   int n_checks;
-  GListModel *measurements;
+  SwProgramme *programme;
   const char *text_language;
   gboolean measures;
   GArray *large;

@@ -51,61 +51,6 @@ add_labelled (SwFlow     *flow,
   flow->composer->text_language = NULL;
 }
 
-/* Which side the picture shows: it is drawn for the one side that is worked. */
-static SwBodySide
-find_shown_side (const SwTelling *telling,
-                 SwSide           worked)
-{
-  if (telling->drawn == SW_BODY_SIDE_NONE)
-    return SW_BODY_SIDE_NONE;
-  if (worked == SW_SIDE_RIGHT)
-    return SW_BODY_SIDE_RIGHT;
-  if (worked == SW_SIDE_LEFT)
-    return SW_BODY_SIDE_LEFT;
-  return telling->drawn;
-}
-
-/* Of a stretch it is not told: what moves is often not what is stretched, and the side is meant by that.
- *
- * Returns: (nullable): which arm or leg moves, when one alone does */
-static const char *
-get_moving (SwTelling *telling)
-{
-  static const char *const keys[2][2] = {
-    { "exercise.moves-right-leg", "exercise.moves-right-arm" },
-    { "exercise.moves-left-leg", "exercise.moves-left-arm" },
-  };
-  const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (telling->item));
-  gboolean left;
-  gboolean arm;
-
-  if ((facts->aims & SW_SET (SW_AIM_STRETCH)) != 0 || !sw_figure_find_moving_limb (telling->figure, &left, &arm))
-    return NULL;
-  return sw_phrases_get (telling->composer->phrases, keys[left ? 1 : 0][arm ? 1 : 0]);
-}
-
-/* Whoever works one side needs to know which one the picture shows, and which arm or leg moves then: on one leg, the
- * side that works is not the side that moves. */
-static void
-add_caption (SwFlow    *flow,
-             SwTelling *telling)
-{
-  SwComposer *self = flow->composer;
-  SwSide worked = sw_item_get_dose (telling->item)->side;
-  SwBodySide shown = find_shown_side (telling, worked);
-  const char *moving = get_moving (telling);
-  const char *side
-      = sw_phrases_get (self->phrases, shown == SW_BODY_SIDE_RIGHT ? "exercise.shows-right" : "exercise.shows-left");
-  g_autofree char *both = NULL;
-
-  if (worked == SW_SIDE_BOTH)
-    return;
-  if (shown != SW_BODY_SIDE_NONE && moving != NULL)
-    both = sw_phrases_format (self->phrases, "exercise.shows-and-moves", "shows", side, "moves", moving, NULL);
-  if (shown != SW_BODY_SIDE_NONE || moving != NULL)
-    sw_flow_text_in (flow, SW_TEXT_SMALL, "P", both != NULL ? both : (moving != NULL ? moving : side));
-}
-
 /* How much larger than its usual size the picture is drawn. */
 static double
 get_zoom (const SwComposer *self,
@@ -134,7 +79,7 @@ sw_part_measure_figure (SwTelling *telling,
 /**
  * sw_part_add_figure:
  *
- * The picture, with a caption when it shows one side only.
+ * The picture, without its caption.
  */
 void
 sw_part_add_figure (SwFlow    *flow,
@@ -152,8 +97,6 @@ sw_part_add_figure (SwFlow    *flow,
   piece->figure = g_object_ref (telling->figure);
   piece->zoom = get_zoom (self, width_pt);
   flow->y_pt += height_pt;
-  if (self->layout != SW_LAYOUT_SUMMARY)
-    add_caption (flow, telling);
 }
 
 /**
@@ -266,7 +209,7 @@ sw_part_add_steps (SwFlow    *flow,
                    double     space_pt)
 {
   SwComposer *self = flow->composer;
-  char **steps = telling->text->steps;
+  g_auto (GStrv) steps = sw_telling_dup_steps (telling);
   SwTag *list;
 
   if (steps[0] == NULL)

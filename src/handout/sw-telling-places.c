@@ -163,6 +163,7 @@ sw_telling_compose_columns (SwTelling *telling)
 
   if (telling->figure != NULL)
     sw_part_add_figure (&columns[BELOW_PICTURE], telling);
+  sw_part_add_caption (&columns[BELOW_PICTURE], telling, 0.0);
   sw_part_add_care (&columns[BELOW_PICTURE], telling, gap_pt);
   sw_part_add_dose (&columns[BELOW_STEPS], telling);
   sw_part_add_note (&columns[BELOW_STEPS], telling, gap_pt);
@@ -280,6 +281,7 @@ compose_picture_and_dose (SwTelling *telling)
     flow.width_pt = telling->figure_width_pt;
   if (telling->figure != NULL)
     sw_part_add_figure (&flow, telling);
+  sw_part_add_caption (&flow, telling, 0.0);
   if (beside)
     {
       column.left_pt += telling->figure_width_pt + self->style.column_gap_pt;
@@ -328,14 +330,15 @@ sw_telling_compose_single_column (SwTelling *telling)
 {
   SwComposer *self = telling->composer;
   const SwExerciseText *text = telling->text;
+  g_auto (GStrv) steps = sw_telling_dup_steps (telling);
 
   telling->gap_pt = 0.45 * self->style.body_pt;
   telling->role = SW_TEXT_SMALL;
   compose_picture_and_dose (telling);
   compose_long_note (telling);
   compose_labelled (telling, "exercise.set-up", text->set_up);
-  if (text->steps[0] != NULL)
-    compose_list (telling, SW_TEXT_BODY, SW_SYMBOL_BULLET, TRUE, text->steps, telling->gap_pt);
+  if (steps[0] != NULL)
+    compose_list (telling, SW_TEXT_BODY, SW_SYMBOL_BULLET, TRUE, steps, telling->gap_pt);
   compose_labelled (telling, "exercise.feel", text->feel);
   compose_labelled_list (telling, "exercise.form", SW_SYMBOL_TICK, text->form_points);
   if (sw_composer_shows (self, SW_PAGE_PART_MISTAKES))

@@ -56,6 +56,10 @@ double sw_part_measure_figure (SwTelling *telling,
                                double     width_pt);
 void sw_part_add_figure (SwFlow    *flow,
                          SwTelling *telling);
+void sw_part_add_caption (SwFlow    *flow,
+                          SwTelling *telling,
+                          double     space_pt);
+char **sw_telling_dup_steps (SwTelling *telling);
 void sw_part_add_dose (SwFlow    *flow,
                        SwTelling *telling);
 void sw_part_add_dose_apart (SwFlow    *flow,

@@ -14,6 +14,7 @@ enum
   PROP_0,
   PROP_NAME,
   PROP_THERAPIST,
+  PROP_QUALIFICATION,
   PROP_PHONE,
   PROP_EMAIL,
   PROP_ADDRESS,
@@ -136,7 +137,7 @@ static void
 sw_clinic_class_init (SwClinicClass *klass)
 {
   static const char * const names[PROP_EXTRAS] = {
-    NULL, "name", "therapist", "phone", "email", "address", "emergency-number", "bands",
+    NULL, "name", "therapist", "qualification", "phone", "email", "address", "emergency-number", "bands",
   };
   GObjectClass *object_class = G_OBJECT_CLASS (klass);
 
@@ -243,6 +244,20 @@ sw_clinic_get_therapist (SwClinic *self)
   g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
 
   return self->strings[PROP_THERAPIST];
+}
+
+/**
+ * sw_clinic_get_qualification:
+ * @self: a clinic
+ *
+ * Returns: (transfer none): what the therapist is by training
+ */
+const char *
+sw_clinic_get_qualification (SwClinic *self)
+{
+  g_return_val_if_fail (SW_IS_CLINIC (self), NULL);
+
+  return self->strings[PROP_QUALIFICATION];
 }
 
 /**

@@ -17,7 +17,9 @@ G_BEGIN_DECLS
  * SwClinic:
  *
  * Who hands the programme over and whom to call. String properties, "" when not stated: "name",
- * "therapist", "phone", "email", "address", "emergency-number", "bands"; "logo" (SwLogo or NULL), "extras" (GStrv).
+ * "therapist", "qualification" (what the therapist is by training), "phone", "email", "address", "emergency-number",
+ * "bands";
+ * "logo" (SwLogo or NULL), "extras" (GStrv).
  *
  * How long what lies between two exercises takes its clients, a range for each #SwTransition, int seconds 0..600:
  * "card-low-seconds", "card-high-seconds", "turn-low-seconds" and so on.
@@ -31,6 +33,7 @@ SwClinic *sw_clinic_new (void);
 SwClinic *sw_clinic_copy (SwClinic *self);
 const char *sw_clinic_get_name (SwClinic *self);
 const char *sw_clinic_get_therapist (SwClinic *self);
+const char *sw_clinic_get_qualification (SwClinic *self);
 const char *sw_clinic_get_phone (SwClinic *self);
 const char *sw_clinic_get_email (SwClinic *self);
 const char *sw_clinic_get_address (SwClinic *self);

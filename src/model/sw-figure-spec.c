@@ -62,7 +62,7 @@ same_pose (const SwFigurePose *a,
   if (a->breath != b->breath || a->eyes != b->eyes || !same_number (a->belly, b->belly)
       || !same_number (a->lift, b->lift))
     return FALSE;
-  if (a->slots_set != b->slots_set || a->root_set != b->root_set || a->n_pins != b->n_pins)
+  if (a->slots_set != b->slots_set || a->root_set != b->root_set || a->n_pins != b->n_pins || a->step != b->step)
     return FALSE;
 
   for (int i = 0; i < (int) SW_N_SLOTS; i++)

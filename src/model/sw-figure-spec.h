@@ -312,6 +312,7 @@ typedef enum
 #define SW_FIGURE_MAX_POSES 6
 #define SW_FIGURE_MAX_LIFT 0.3
 #define SW_FIGURE_MAX_PINS 6
+#define SW_FIGURE_MAX_STEP 20
 #define SW_FIGURE_MAX_PROPS 8
 #define SW_FIGURE_MAX_WORKS 12
 #define SW_FIGURE_MAX_SHOWN 2
@@ -366,6 +367,7 @@ enum
  * @belly: how far the belly is blown out, parts of stature
  * @pins: what is held in place
  * @n_pins: how many of them
+ * @step: after which step of the exercise's text the body is so, from 1; 0 for none
  * @extras: (nullable) (array zero-terminated=1): what a newer version wrote, kept as text
  *
  * One pose as differences: the first from its base, the others from the last before them that has a base.
@@ -390,6 +392,7 @@ typedef struct
   double belly;
   SwFigurePin pins[SW_FIGURE_MAX_PINS];
   int n_pins;
+  int step;
   char **extras;
 } SwFigurePose;
 

@@ -25,6 +25,7 @@ struct _SwItem
   gboolean pinned;
   char *after;
   char *test;
+  char *pictured;
   char **extras;
 };
 
@@ -47,6 +48,7 @@ enum
   PROP_PINNED,
   PROP_AFTER,
   PROP_TEST,
+  PROP_PICTURED,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -119,6 +121,9 @@ sw_item_get_property (GObject    *object,
     case PROP_TEST:
       g_value_set_string (value, self->test);
       break;
+    case PROP_PICTURED:
+      g_value_set_string (value, self->pictured);
+      break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
       break;
@@ -189,6 +194,9 @@ sw_item_set_property (GObject      *object,
     case PROP_TEST:
       changed = sw_field_set_string (&self->test, g_value_get_string (value));
       break;
+    case PROP_PICTURED:
+      changed = sw_field_set_string (&self->pictured, g_value_get_string (value));
+      break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
       break;
@@ -232,6 +240,7 @@ sw_item_finalize (GObject *object)
   g_free (self->title);
   g_free (self->after);
   g_free (self->test);
+  g_free (self->pictured);
   g_object_unref (self->items);
   g_strfreev (self->extras);
 
@@ -269,6 +278,7 @@ sw_item_class_init (SwItemClass *klass)
   properties[PROP_PINNED] = g_param_spec_boolean ("pinned", NULL, NULL, FALSE, flags);
   properties[PROP_AFTER] = g_param_spec_string ("after", NULL, NULL, "", flags);
   properties[PROP_TEST] = g_param_spec_string ("test", NULL, NULL, "", flags);
+  properties[PROP_PICTURED] = g_param_spec_string ("pictured", NULL, NULL, "", flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -283,6 +293,7 @@ sw_item_init (SwItem *self)
   sw_field_set_string (&self->title, "");
   sw_field_set_string (&self->after, "");
   sw_field_set_string (&self->test, "");
+  sw_field_set_string (&self->pictured, "");
   sw_field_set_strv (&self->extras, NULL);
 }
 
@@ -345,6 +356,7 @@ sw_item_copy (SwItem   *self,
   copy->measure = self->measure;
   copy->better = self->better;
   copy->pinned = self->pinned;
+  sw_field_set_string (&copy->pictured, self->pictured);
   sw_field_set_string (&copy->note, self->note);
   sw_field_set_string (&copy->title, self->title);
   if (!new_ids)
@@ -577,6 +589,20 @@ sw_item_get_test (SwItem *self)
   g_return_val_if_fail (SW_IS_ITEM (self), NULL);
 
   return self->test;
+}
+
+/**
+ * sw_item_get_pictured:
+ * @self: an item
+ *
+ * Returns: (transfer none): id of the exercise whose picture a self-check shows; "" for none
+ */
+const char *
+sw_item_get_pictured (SwItem *self)
+{
+  g_return_val_if_fail (SW_IS_ITEM (self), NULL);
+
+  return self->pictured;
 }
 
 /**

@@ -28,6 +28,7 @@ G_BEGIN_DECLS
  * | pinned | boolean: keeps its place when the section is put in order | x | | x | |
  * | after | string: id of an item of the section that must come earlier; "" when none | x | | x | |
  * | test | string: name of the test that its load and extra sets are found by; "" when none | x | | | |
+ * | pictured | string: id of the programme's exercise whose picture the check shows; "" for none | | | | x |
  * | extras | GStrv: unknown XML, kept | x | x | x | x |
  *
  * Setters exist for readers and for #SwHistory; widgets change items through the history only.
@@ -55,6 +56,7 @@ SwBetter sw_item_get_better (SwItem *self);
 gboolean sw_item_get_pinned (SwItem *self);
 const char *sw_item_get_after (SwItem *self);
 const char *sw_item_get_test (SwItem *self);
+const char *sw_item_get_pictured (SwItem *self);
 const char * const *sw_item_get_extras (SwItem *self);
 char *sw_item_dup_name (SwItem     *self,
                         const char *language);

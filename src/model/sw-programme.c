@@ -17,6 +17,8 @@ struct _SwProgramme
 
   char *id;
   char *title;
+  int company;
+  char *progress;
   SwClient *client;
   SwClinic *clinic;
   SwPagePlan *page_plan;
@@ -37,6 +39,8 @@ enum
   PROP_0,
   PROP_ID,
   PROP_TITLE,
+  PROP_COMPANY,
+  PROP_PROGRESS,
   PROP_EXTRAS,
   N_PROPS,
 };
@@ -58,6 +62,12 @@ sw_programme_get_property (GObject    *object,
       break;
     case PROP_TITLE:
       g_value_set_string (value, self->title);
+      break;
+    case PROP_COMPANY:
+      g_value_set_enum (value, self->company);
+      break;
+    case PROP_PROGRESS:
+      g_value_set_string (value, self->progress);
       break;
     case PROP_EXTRAS:
       g_value_set_boxed (value, self->extras);
@@ -84,6 +94,12 @@ sw_programme_set_property (GObject      *object,
       break;
     case PROP_TITLE:
       changed = sw_field_set_string (&self->title, g_value_get_string (value));
+      break;
+    case PROP_COMPANY:
+      changed = sw_field_set_int (&self->company, g_value_get_enum (value));
+      break;
+    case PROP_PROGRESS:
+      changed = sw_field_set_string (&self->progress, g_value_get_string (value));
       break;
     case PROP_EXTRAS:
       changed = sw_field_set_strv (&self->extras, g_value_get_boxed (value));
@@ -115,6 +131,7 @@ sw_programme_finalize (GObject *object)
 
   g_free (self->id);
   g_free (self->title);
+  g_free (self->progress);
   g_object_unref (self->client);
   g_object_unref (self->clinic);
   g_object_unref (self->page_plan);
@@ -145,6 +162,9 @@ sw_programme_class_init (SwProgrammeClass *klass)
                                              G_PARAM_READWRITE | G_PARAM_CONSTRUCT_ONLY
                                              | G_PARAM_STATIC_STRINGS);
   properties[PROP_TITLE] = g_param_spec_string ("title", NULL, NULL, "", flags);
+  properties[PROP_COMPANY]
+      = g_param_spec_enum ("company", NULL, NULL, SW_TYPE_COMPANY, SW_COMPANY_NOT_STATED, flags);
+  properties[PROP_PROGRESS] = g_param_spec_string ("progress", NULL, NULL, "", flags);
   properties[PROP_EXTRAS] = g_param_spec_boxed ("extras", NULL, NULL, G_TYPE_STRV, flags);
   g_object_class_install_properties (object_class, N_PROPS, properties);
 }
@@ -163,6 +183,7 @@ sw_programme_init (SwProgramme *self)
   self->answers = g_list_store_new (SW_TYPE_ANSWER);
   self->issues = g_list_store_new (SW_TYPE_ISSUE);
   sw_field_set_string (&self->title, "");
+  sw_field_set_string (&self->progress, "");
   sw_field_set_strv (&self->extras, NULL);
 }
 
@@ -211,6 +232,7 @@ copy_work (SwProgramme *self,
            gboolean     new_ids)
 {
   sw_field_set_string (&copy->title, self->title);
+  sw_field_set_string (&copy->progress, self->progress);
   g_object_unref (copy->page_plan);
   copy->page_plan = sw_page_plan_copy (self->page_plan);
   g_object_unref (copy->progression);
@@ -255,6 +277,7 @@ sw_programme_copy (SwProgramme *self)
   copy = sw_programme_new (self->id);
   copy_parts (self, copy);
   copy_work (self, copy, FALSE);
+  copy->company = self->company;
   sw_field_set_strv (&copy->extras, (const char * const *) self->extras);
   share_all (self->answers, copy->answers);
   share_all (self->issues, copy->issues);
@@ -289,7 +312,8 @@ sw_programme_copy (SwProgramme *self)
  * @self: a programme
  *
  * Begins a programme for another client with what is in this one. All that is about the client or was decided for
- * him or her stays behind: limits, measurements, the diary, answers to findings, issues, and of the client all but the paper, the
+ * him or her stays behind: limits, measurements, the diary, answers to findings, issues, who is to be near, and of the client
+ * all but the paper, the
  * units and the language of the pages. The clinic is left empty, too.
  *
  * Returns: (transfer full): a new programme with ids of its own
@@ -528,6 +552,34 @@ sw_programme_get_title (SwProgramme *self)
   g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
 
   return self->title;
+}
+
+/**
+ * sw_programme_get_company:
+ * @self: a programme
+ *
+ * Returns: whether somebody is to be near while the client exercises
+ */
+SwCompany
+sw_programme_get_company (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), SW_COMPANY_NOT_STATED);
+
+  return (SwCompany) self->company;
+}
+
+/**
+ * sw_programme_get_progress:
+ * @self: a programme
+ *
+ * Returns: (transfer none): when and how the client makes it harder, in the therapist's words; "" when not stated
+ */
+const char *
+sw_programme_get_progress (SwProgramme *self)
+{
+  g_return_val_if_fail (SW_IS_PROGRAMME (self), NULL);
+
+  return self->progress;
 }
 
 /**

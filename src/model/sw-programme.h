@@ -18,8 +18,8 @@ G_BEGIN_DECLS
  * SwProgramme:
  *
  * The document of one client. Properties: "id" (string, construct only, a random UUID unless given),
- * "title" (string), "extras" (GStrv). It owns one client, one clinic, one page plan, one
- * progression and the lists below. The
+ * "title" (string), "company" (SwCompany), "progress" (string: the therapist's rule for making it harder), "extras"
+ * (GStrv). It owns one client, one clinic, one page plan, one progression and the lists below. The
  * exercises it uses are not listed: each exercise item holds its snapshot, and
  * sw_programme_dup_exercises() collects them.
  */
@@ -33,6 +33,8 @@ SwProgramme *sw_programme_new_from (SwProgramme *self);
 char *sw_programme_dup_code (SwProgramme *self);
 const char *sw_programme_get_id (SwProgramme *self);
 const char *sw_programme_get_title (SwProgramme *self);
+SwCompany sw_programme_get_company (SwProgramme *self);
+const char *sw_programme_get_progress (SwProgramme *self);
 SwClient *sw_programme_get_client (SwProgramme *self);
 SwClinic *sw_programme_get_clinic (SwProgramme *self);
 SwPagePlan *sw_programme_get_page_plan (SwProgramme *self);

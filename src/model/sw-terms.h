@@ -244,6 +244,15 @@ typedef enum
   SW_PAPER_LETTER,
 } SwPaper;
 
+/* Whether the client does the exercises alone, as the therapist says. */
+typedef enum
+{
+  SW_COMPANY_NOT_STATED,
+  SW_COMPANY_ALONE,
+  SW_COMPANY_AT_FIRST,
+  SW_COMPANY_ALWAYS,
+} SwCompany;
+
 /* How the pages of a handout are laid out: whole exercises one to three a page; cards; one page for the wall; large
  * print of at least 18 pt. */
 typedef enum

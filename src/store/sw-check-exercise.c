@@ -128,6 +128,26 @@ check_review (Subject               *self,
   add (self, SW_FINDING_TELL, "review", NULL, words);
 }
 
+/* Whether each step that the figure shows is there. */
+static void
+check_shown_steps (Subject              *self,
+                   SwFigureSpec         *figure,
+                   const SwExerciseText *text)
+{
+  const SwFigureContent *content = sw_figure_spec_get_content (figure);
+  int n_steps = (int) g_strv_length (text->steps);
+
+  for (int i = 0; i < content->n_poses; i++)
+    if (content->poses[i].step > n_steps)
+      {
+        g_autofree char *words
+            = g_strdup_printf (_("pose %d of the figure shows step %d, and there is no such step. Name another."), i + 1,
+                               content->poses[i].step);
+
+        add (self, SW_FINDING_ASK, "figure", NULL, words);
+      }
+}
+
 /**
  * sw_check_exercise:
  * @exercise: an exercise
@@ -152,6 +172,8 @@ sw_check_exercise (SwExercise *exercise,
     {
       check_parts (&self, sw_exercise_get_nth_text (exercise, i));
       check_reading (&self, sw_exercise_get_nth_text (exercise, i));
+      if (sw_exercise_get_figure (exercise) != NULL)
+        check_shown_steps (&self, sw_exercise_get_figure (exercise), sw_exercise_get_nth_text (exercise, i));
     }
   check_dose (&self, facts);
   check_review (&self, facts, date);

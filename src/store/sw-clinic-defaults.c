@@ -12,7 +12,8 @@
 #define GROUP "Clinic"
 #define MAX_BYTES SW_LOGO_MAX_BYTES
 
-static const char *const fields[] = { "name", "therapist", "phone", "email", "address", "emergency-number", "bands" };
+static const char *const fields[]
+    = { "name", "therapist", "qualification", "phone", "email", "address", "emergency-number", "bands" };
 
 static char *
 defaults_path (const char *name)

@@ -242,6 +242,8 @@ write_pose (SwXmlWriter           *writer,
     sw_xml_writer_attribute_double (writer, "belly", pose->belly);
   if (pose->lift > 0)
     sw_xml_writer_attribute_double (writer, "lift", pose->lift);
+  if (pose->step > 0)
+    sw_xml_writer_attribute_int (writer, "step", pose->step);
   write_extra_attributes (writer, pose->extras);
 
   write_all_angles (writer, pose);

@@ -297,7 +297,8 @@ read_pose (const xmlNode    *node,
            GError          **error)
 {
   static const char *const known_first[]
-      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", "lift", "breath", "eyes", "belly", NULL };
+      = { "base", "on", "anchor", "lean", "roll", "turn", "twist", "lift", "breath", "eyes", "belly", "step",
+          NULL };
   g_autoptr (GPtrArray) extras = g_ptr_array_new_with_free_func (g_free);
   SwFigurePose *pose;
 
@@ -331,7 +332,8 @@ read_pose (const xmlNode    *node,
   if (!read_word (node, "breath", SW_TYPE_FIGURE_BREATH, &pose->breath, error)
       || !read_word (node, "eyes", SW_TYPE_FIGURE_EYES, &pose->eyes, error)
       || !read_number (node, "belly", 0, SW_FIGURE_MAX_BELLY, 0, &pose->belly, error)
-      || !read_number (node, "lift", 0, SW_FIGURE_MAX_LIFT, 0, &pose->lift, error))
+      || !read_number (node, "lift", 0, SW_FIGURE_MAX_LIFT, 0, &pose->lift, error)
+      || !sw_xml_read_int (node, "step", 1, SW_FIGURE_MAX_STEP, 0, &pose->step, error))
     return FALSE;
   keep_attributes (extras, node, pose->own_base ? known_first : known_first + 3);
 

@@ -20,15 +20,16 @@
 #include "sw-xml-values.h"
 
 static const char *const none_known[] = { NULL };
-static const char *const root_known[] = { "version", "id", "title", NULL };
+static const char *const root_known[] = { "version", "id", "title", "company", "progress", NULL };
 static const char *const client_known[]
     = { "name",        "birth-year", "dominant-side", "minutes",   "units",             "paper",
         "text-points", "language",   "precautions",   "equipment", "avoided-positions", "loads", "load-limit", NULL };
 static const char *const clinic_strings[]
-    = { "name", "therapist", "phone", "email", "address", "emergency-number", "bands", NULL };
+    = { "name", "therapist", "qualification", "phone", "email", "address", "emergency-number", "bands", NULL };
 static const char *const clinic_known[]
     = { "name",
         "therapist",
+        "qualification",
         "phone",
         "email",
         "address",
@@ -606,6 +607,7 @@ sw_programme_read (xmlNode  *node,
   g_autoptr (GHashTable) ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autofree char *id = NULL;
   SwReading reading;
+  int company;
 
   if (!is (node, "programme"))
     {
@@ -614,11 +616,13 @@ sw_programme_read (xmlNode  *node,
       return NULL;
     }
   if (!sw_xml_read_version (node, SW_PROGRAMME_VERSION, extras, error)
-      || !sw_xml_read_id (node, "id", SW_ID_ANY, &id, error))
+      || !sw_xml_read_id (node, "id", SW_ID_ANY, &id, error)
+      || !sw_xml_read_term (node, "company", SW_TYPE_COMPANY, SW_COMPANY_NOT_STATED, &company, error))
     return NULL;
 
   programme = sw_programme_new (id);
-  set_strings (programme, node, (const char *const[]){ "title", NULL });
+  set_strings (programme, node, (const char *const[]){ "title", "progress", NULL });
+  g_object_set (programme, "company", company, NULL);
   sw_extras_add_attributes (extras, NULL, node, root_known);
 
   reading = (SwReading){ .programme = programme, .extras = extras, .exercises = exercises, .ids = ids };

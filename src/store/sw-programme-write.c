@@ -96,6 +96,7 @@ write_clinic (SwClinic    *clinic,
   sw_xml_writer_open (writer, "clinic");
   sw_xml_write_string (writer, "name", sw_clinic_get_name (clinic));
   sw_xml_write_string (writer, "therapist", sw_clinic_get_therapist (clinic));
+  sw_xml_write_string (writer, "qualification", sw_clinic_get_qualification (clinic));
   sw_xml_write_string (writer, "phone", sw_clinic_get_phone (clinic));
   sw_xml_write_string (writer, "email", sw_clinic_get_email (clinic));
   sw_xml_write_string (writer, "address", sw_clinic_get_address (clinic));
@@ -244,6 +245,7 @@ write_item (gpointer     object,
       sw_xml_write_term (writer, "measure", SW_TYPE_MEASURE, sw_item_get_measure (item));
       if (sw_item_get_better (item) != SW_BETTER_NOT_STATED)
         sw_xml_write_term (writer, "better", SW_TYPE_BETTER, sw_item_get_better (item));
+      sw_xml_write_string (writer, "exercise", sw_item_get_pictured (item));
       if (dose->side != SW_SIDE_BOTH)
         sw_xml_write_term (writer, "side", SW_TYPE_SIDE, dose->side);
     }
@@ -387,6 +389,9 @@ sw_programme_write (SwProgramme *programme,
   sw_xml_write_version (writer, SW_PROGRAMME_VERSION, extras);
   sw_xml_writer_attribute (writer, "id", sw_programme_get_id (programme));
   sw_xml_write_string (writer, "title", sw_programme_get_title (programme));
+  if (sw_programme_get_company (programme) != SW_COMPANY_NOT_STATED)
+    sw_xml_write_term (writer, "company", SW_TYPE_COMPANY, (int) sw_programme_get_company (programme));
+  sw_xml_write_string (writer, "progress", sw_programme_get_progress (programme));
   sw_extras_write_attributes (extras, NULL, writer);
 
   write_client (sw_programme_get_client (programme), writer);

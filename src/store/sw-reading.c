@@ -14,7 +14,7 @@ static const char *const none_known[] = { NULL };
 static const char *const exercise_known[] = { "id", "exercise", "test", "pinned", "after", NULL };
 static const char *const rest_known[] = { "id", "title", "seconds", NULL };
 static const char *const circuit_known[] = { "id", "title", "rounds", "rest-seconds", "pinned", "after", NULL };
-static const char *const check_known[] = { "id", "title", "measure", "better", "side", NULL };
+static const char *const check_known[] = { "id", "title", "measure", "better", "exercise", "side", NULL };
 
 static gboolean
 is (const xmlNode *node,
@@ -237,6 +237,7 @@ read_self_check (xmlNode  *node,
                  GError  **error)
 {
   g_autoptr (GPtrArray) extras = sw_extras_new ();
+  g_autofree char *pictured = sw_reading_string (node, "exercise");
   SwDose dose;
   int measure, better, side;
 
@@ -247,7 +248,7 @@ read_self_check (xmlNode  *node,
 
   sw_dose_init (&dose);
   dose.side = (SwSide) side;
-  g_object_set (item, "measure", measure, "better", better, "dose", &dose, NULL);
+  g_object_set (item, "measure", measure, "better", better, "pictured", pictured, "dose", &dose, NULL);
   read_common (node, item, check_known, extras);
   end_common (node, item, is_note, extras);
   return TRUE;

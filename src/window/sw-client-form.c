@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The form of the client, of the programme as a whole and of the clinic: one table of fields, each a
- * property of one of the three. */
+ * property of one of them. */
 #include "config.h"
 
 #include <math.h>
@@ -25,6 +25,7 @@ typedef enum
   OWNER_CLIENT,
   OWNER_CLINIC,
   OWNER_PROGRAMME,
+  OWNER_PROGRESSION,
 } Owner;
 
 /*
@@ -53,12 +54,16 @@ static const Field fields[] = {
   { "avoided_positions", OWNER_CLIENT, "avoided-positions", N_("Change the positions the client cannot get into") },
   { "minutes", OWNER_CLIENT, "minutes", N_("Change the client’s minutes") },
   { "title", OWNER_PROGRAMME, "title", N_("Change the programme’s title") },
+  { "weeks", OWNER_PROGRESSION, "weeks", N_("Change the programme’s weeks") },
+  { "company", OWNER_PROGRAMME, "company", N_("Change who is near while the client exercises") },
+  { "progress", OWNER_PROGRAMME, "progress", N_("Change the rule for making it harder") },
   { "text_points", OWNER_CLIENT, "text-points", N_("Change the handout’s text size") },
   { "paper", OWNER_CLIENT, "paper", N_("Change the handout’s paper") },
   { "units", OWNER_CLIENT, "units", N_("Change the handout’s units") },
   { "clinic_name", OWNER_CLINIC, "name", N_("Change the clinic’s name") },
   { "logo", OWNER_CLINIC, "logo", N_("Change the clinic’s logo") },
   { "therapist", OWNER_CLINIC, "therapist", N_("Change the therapist") },
+  { "qualification", OWNER_CLINIC, "qualification", N_("Change the therapist’s profession") },
   { "phone", OWNER_CLINIC, "phone", N_("Change the clinic’s phone number") },
   { "email", OWNER_CLINIC, "email", N_("Change the clinic’s e-mail address") },
   { "address", OWNER_CLINIC, "address", N_("Change the clinic’s address") },
@@ -95,6 +100,8 @@ owner_of (SwClientForm *self,
     return G_OBJECT (sw_programme_get_client (programme));
   if (field->owner == OWNER_CLINIC)
     return G_OBJECT (sw_programme_get_clinic (programme));
+  if (field->owner == OWNER_PROGRESSION)
+    return G_OBJECT (sw_programme_get_progression (programme));
 
   return G_OBJECT (programme);
 }
@@ -325,6 +332,7 @@ sw_client_form_init (SwClientForm *self)
   gtk_widget_init_template (GTK_WIDGET (self));
 
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "dominant_side")), SW_TYPE_BODY_SIDE);
+  sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "company")), SW_TYPE_COMPANY);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "paper")), SW_TYPE_PAPER);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "units")), SW_TYPE_UNITS);
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "precautions")), SW_TYPE_PRECAUTION, 1,

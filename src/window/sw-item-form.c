@@ -46,6 +46,9 @@ struct _SwItemForm
   GtkDropDown *measure;
   SwFieldRow *better_row;
   GtkDropDown *better;
+  SwFieldRow *pictured_row;
+  GtkDropDown *pictured;
+  GPtrArray *exercises;      /* in the order of the drop-down, after the one for none */
   SwFieldRow *side_row;
   GtkDropDown *side;
   SwTextArea *note;
@@ -161,6 +164,20 @@ better_selected_cb (SwItemForm *self)
 }
 
 static void
+pictured_selected_cb (SwItemForm *self)
+{
+  guint position = gtk_drop_down_get_selected (self->pictured);
+  g_autofree char *label = NULL;
+
+  if (is_idle (self) || position == GTK_INVALID_LIST_POSITION)
+    return;
+
+  label = dup_label (self);
+  sw_history_set_string (history (self), label, self->item, "pictured",
+                         position > 0 ? sw_exercise_get_id (self->exercises->pdata[position - 1]) : "");
+}
+
+static void
 side_selected_cb (SwItemForm *self)
 {
   g_autofree char *label = NULL;
@@ -202,6 +219,26 @@ show_members (SwItemForm *self)
                        : _("Nothing in it yet: drag exercises into the circuit."));
 }
 
+/* The programme's exercises, and whose picture the check shows. */
+static void
+show_pictured (SwItemForm *self)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+  int chosen = 0;
+
+  g_clear_pointer (&self->exercises, g_ptr_array_unref);
+  self->exercises = sw_programme_dup_exercises (sw_document_get_programme (self->document));
+  gtk_string_list_append (names, _("none"));
+  for (guint i = 0; i < self->exercises->len; i++)
+    {
+      gtk_string_list_append (names, sw_exercise_get_text (self->exercises->pdata[i], NULL)->name);
+      if (strcmp (sw_exercise_get_id (self->exercises->pdata[i]), sw_item_get_pictured (self->item)) == 0)
+        chosen = (int) i + 1;
+    }
+  gtk_drop_down_set_model (self->pictured, G_LIST_MODEL (names));
+  sw_choices_show (self->pictured, chosen);
+}
+
 static void
 show_rows (SwItemForm *self,
            SwItemKind  kind)
@@ -220,6 +257,7 @@ show_rows (SwItemForm *self,
   gtk_widget_set_visible (GTK_WIDGET (self->question_row), is_check);
   gtk_widget_set_visible (GTK_WIDGET (self->measure_row), is_check);
   gtk_widget_set_visible (GTK_WIDGET (self->better_row), is_check);
+  gtk_widget_set_visible (GTK_WIDGET (self->pictured_row), is_check);
   gtk_widget_set_visible (GTK_WIDGET (self->side_row), is_check);
 }
 
@@ -230,6 +268,7 @@ sw_item_form_dispose (GObject *object)
 
   g_clear_object (&self->item);
   g_clear_object (&self->document);
+  g_clear_pointer (&self->exercises, g_ptr_array_unref);
   g_clear_pointer (&self->box, gtk_widget_unparent);
 
   G_OBJECT_CLASS (sw_item_form_parent_class)->dispose (object);
@@ -268,6 +307,8 @@ sw_item_form_class_init (SwItemFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, measure);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, better_row);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, better);
+  gtk_widget_class_bind_template_child (widget_class, SwItemForm, pictured_row);
+  gtk_widget_class_bind_template_child (widget_class, SwItemForm, pictured);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, side_row);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, side);
   gtk_widget_class_bind_template_child (widget_class, SwItemForm, note);
@@ -280,6 +321,7 @@ sw_item_form_class_init (SwItemFormClass *class)
   gtk_widget_class_bind_template_callback (widget_class, number_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, measure_selected_cb);
   gtk_widget_class_bind_template_callback (widget_class, better_selected_cb);
+  gtk_widget_class_bind_template_callback (widget_class, pictured_selected_cb);
   gtk_widget_class_bind_template_callback (widget_class, side_selected_cb);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }
@@ -347,6 +389,8 @@ sw_item_form_refresh (SwItemForm *self)
   sw_number_set_value (self->rounds, sw_item_get_rounds (self->item));
   sw_choices_show (self->measure, (int) sw_item_get_measure (self->item));
   sw_choices_show (self->better, (int) sw_item_get_better (self->item));
+  if (kind == SW_ITEM_SELF_CHECK)
+    show_pictured (self);
   sw_choices_show (self->side, (int) sw_item_get_dose (self->item)->side);
   sw_text_area_set_text (self->note, sw_item_get_note (self->item));
   sw_place_fields_show (self->place, self->document, self->item);

@@ -115,6 +115,13 @@ static const char * const paper_words[] = {
   [SW_PAPER_LETTER] = N_("Letter"),
 };
 
+static const char * const company_words[] = {
+  [SW_COMPANY_NOT_STATED] = N_("not stated"),
+  [SW_COMPANY_ALONE] = N_("alone"),
+  [SW_COMPANY_AT_FIRST] = N_("someone near at first"),
+  [SW_COMPANY_ALWAYS] = N_("someone near every time"),
+};
+
 static const char * const layout_words[] = {
   [SW_LAYOUT_FULL] = N_("full"),
   [SW_LAYOUT_COMPACT] = N_("compact"),
@@ -215,6 +222,7 @@ get_word (GType type,
   WORDS_OF (SW_TYPE_DIRECTION_KIND, direction_words);
   WORDS_OF (SW_TYPE_UNITS, units_words);
   WORDS_OF (SW_TYPE_PAPER, paper_words);
+  WORDS_OF (SW_TYPE_COMPANY, company_words);
   WORDS_OF (SW_TYPE_LAYOUT, layout_words);
   WORDS_OF (SW_TYPE_PAGE_PART, page_part_words);
   WORDS_OF (SW_TYPE_SECTION_KIND, section_words);

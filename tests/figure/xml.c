@@ -84,7 +84,7 @@ test_round_trip (void)
 static const char whole[]
     = "<figure xmlns=\"" NS "\" later=\"1\">\n"
       "  <pose base=\"half-kneeling\" on=\"left\" anchor=\"knees\" lean=\"4.5\" roll=\"-2\" turn=\"10\" twist=\"3\" "
-      "breath=\"in\" eyes=\"closed\" belly=\"0.03\" lift=\"0.05\" mood=\"calm\">\n"
+      "breath=\"in\" eyes=\"closed\" belly=\"0.03\" lift=\"0.05\" step=\"2\" mood=\"calm\">\n"
       "    <low-back bend=\"3\" side=\"-4\" turn=\"5\"/>\n"
       "    <shoulder-blade side=\"both\" forward=\"4\"/>\n"
       "    <shoulder side=\"right\" raise=\"40\" direction=\"30\"/>\n"
@@ -150,6 +150,7 @@ test_bad (void)
     { "<pose/><inset turn='0'/>", SW_XML_ERROR_INVALID, "around", TRUE },
     { "<pose/><motion limbs='wings'/>", SW_XML_ERROR_INVALID, "legs", TRUE },
     { "<pose lift='0.4'/>", SW_XML_ERROR_RANGE, "0.3", TRUE },
+    { "<pose step='21'/>", SW_XML_ERROR_RANGE, "20", TRUE },
     { "<pose/><motion sides='three'/>", SW_XML_ERROR_INVALID, "alternate", TRUE },
     { "<pose/><motion show='head head head'/>", SW_XML_ERROR_INVALID, "at most two", TRUE },
     { "<pose/><motion kind='press' show='head'/>", SW_XML_ERROR_INVALID, "toward", FALSE },

@@ -23,7 +23,8 @@ test_terms (void)
   const GType types[] = {
     SW_TYPE_REGION, SW_TYPE_POSITION, SW_TYPE_EQUIPMENT, SW_TYPE_AIM, SW_TYPE_MUSCLE, SW_TYPE_SIDE,
     SW_TYPE_BODY_SIDE, SW_TYPE_DIRECTION_KIND, SW_TYPE_CAUTION, SW_TYPE_PRECAUTION, SW_TYPE_UNITS,
-    SW_TYPE_PAPER, SW_TYPE_SECTION_KIND, SW_TYPE_ITEM_KIND, SW_TYPE_MEASURE, SW_TYPE_BETTER, SW_TYPE_DAY, SW_TYPE_LOAD_UNIT,
+    SW_TYPE_PAPER, SW_TYPE_COMPANY, SW_TYPE_SECTION_KIND, SW_TYPE_ITEM_KIND, SW_TYPE_MEASURE, SW_TYPE_BETTER,
+    SW_TYPE_DAY, SW_TYPE_LOAD_UNIT,
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (types); i++)
@@ -226,10 +227,13 @@ test_programme_copy (void)
   sample_append (section, circuit);
   g_list_store_append (sw_programme_get_answers (programme), answer);
   g_object_set (sw_programme_get_client (programme), "name", "Ada", NULL);
+  g_object_set (programme, "company", SW_COMPANY_AT_FIRST, "progress", "Add one", NULL);
 
   copy = sw_programme_copy (programme);
   g_assert_cmpstr (sw_programme_get_id (copy), ==, sw_programme_get_id (programme));
   g_assert_cmpstr (sw_client_get_name (sw_programme_get_client (copy)), ==, "Ada");
+  g_assert_cmpint (sw_programme_get_company (copy), ==, SW_COMPANY_AT_FIRST);
+  g_assert_cmpstr (sw_programme_get_progress (copy), ==, "Add one");
   g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_answers (copy))), ==, 1);
   items = sw_programme_dup_items (copy);
   g_assert_cmpuint (items->len, ==, 2);
@@ -323,7 +327,7 @@ test_programme_new_from (void)
   g_list_store_append (sw_programme_get_diary (programme), entry);
   g_object_set (sw_programme_get_progression (programme), "weeks", 8, NULL);
   g_list_store_append (sw_programme_get_limits (programme), limit);
-  g_object_set (programme, "title", "Strong legs", NULL);
+  g_object_set (programme, "title", "Strong legs", "company", SW_COMPANY_ALWAYS, "progress", "Add one", NULL);
   g_object_set (sw_programme_get_page_plan (programme), "layout", SW_LAYOUT_COMPACT, NULL);
   g_object_set (sw_programme_get_clinic (programme), "phone", "555 0199", NULL);
   g_object_set (sw_programme_get_client (programme), "name", "Ada", "birth-year", 1950, "goals", "Stairs",
@@ -336,6 +340,8 @@ test_programme_new_from (void)
   new = sw_programme_new_from (programme);
   g_assert_cmpstr (sw_programme_get_id (new), !=, sw_programme_get_id (programme));
   g_assert_cmpstr (sw_programme_get_title (new), ==, "Strong legs");
+  g_assert_cmpint (sw_programme_get_company (new), ==, SW_COMPANY_NOT_STATED);
+  g_assert_cmpstr (sw_programme_get_progress (new), ==, "Add one");
   g_assert_cmpint (sw_page_plan_get_layout (sw_programme_get_page_plan (new)), ==, SW_LAYOUT_COMPACT);
   assert_equal_objects (G_OBJECT (sw_programme_get_client (new)), G_OBJECT (expected));
   assert_equal_objects (G_OBJECT (sw_programme_get_clinic (new)), G_OBJECT (nothing));

@@ -170,6 +170,22 @@ test_parts (Fixture       *fixture,
   ASSERT_FOUND (fixture, cases, wanted, SW_CHECK_CLEAN);
 }
 
+/* The line of a figure is that of its element. */
+static void
+test_shown_steps (Fixture       *fixture,
+                  gconstpointer  data G_GNUC_UNUSED)
+{
+  static const Case cases[] = {
+    { "last", "<pose base=\"sitting\"/>", "<pose base=\"sitting\" step=\"2\"/>" },
+    { "none", "<pose base=\"sitting\"/>", "<pose base=\"sitting\" step=\"3\"/>" },
+  };
+  static const Wanted wanted[] = {
+    { "none.xml:17: ask", "pose 1 of the figure shows step 3" },
+  };
+
+  ASSERT_FOUND (fixture, cases, wanted, SW_CHECK_CLEAN);
+}
+
 static void
 test_links (Fixture       *fixture,
             gconstpointer  data G_GNUC_UNUSED)
@@ -273,6 +289,7 @@ main (int    argc,
 
   ADD ("good", test_good);
   ADD ("parts", test_parts);
+  ADD ("shown-steps", test_shown_steps);
   ADD ("links", test_links);
   ADD ("names", test_names);
   ADD ("dose-and-review", test_dose_and_review);

@@ -597,6 +597,7 @@ test_vocabularies (void)
   assert_words ("programme.rng", "precaution", SW_TYPE_PRECAUTION);
   assert_words ("programme.rng", "units", SW_TYPE_UNITS);
   assert_words ("programme.rng", "paper", SW_TYPE_PAPER);
+  assert_words ("programme.rng", "company", SW_TYPE_COMPANY);
   assert_words ("programme.rng", "measure", SW_TYPE_MEASURE);
   assert_words ("programme.rng", "better", SW_TYPE_BETTER);
   assert_words ("programme.rng", "limit-kind", SW_TYPE_LIMIT_KIND);
