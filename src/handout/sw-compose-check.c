@@ -347,8 +347,8 @@ add_table (SwFlow *flow,
   guint n_rows = list_rows (sw_item_get_dose (item)->side, keys);
   SwMeasurement *start = find_start (self, item);
   g_autofree char *start_head = dup_start_head (self, start);
-  double side_pt = (start != NULL ? 0.18 : 0.26) * flow->width_pt;
-  double start_pt = start != NULL ? 0.24 * flow->width_pt : 0.0;
+  double side_pt = (start != NULL ? 0.15 : 0.26) * flow->width_pt;
+  double start_pt = start != NULL ? 0.27 * flow->width_pt : 0.0;
   double column_pt = (flow->width_pt - side_pt - start_pt) / 2.0;
   double lefts_pt[4] = { flow->left_pt, flow->left_pt + side_pt, flow->left_pt + side_pt + start_pt,
                          flow->left_pt + side_pt + start_pt + column_pt };

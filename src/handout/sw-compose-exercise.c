@@ -249,13 +249,15 @@ compose_in_one_column (SwTelling  *telling,
   sw_telling_compose_single_column (telling);
 }
 
-/* How many pages the exercise would take that width of its picture; leaves no trace. @first: the first block of the
- * page it begins on, headings of its session and section included. */
+/* How many pages the exercise would take with that width of its picture; leaves no trace. @first: the first block of the
+ * page it begins on, headings of its session and section included; @torn: (out): whether the steps go on over that page,
+ * away from the picture */
 static guint
 count_pages (SwTelling  *telling,
              const char *heading,
              double      figure_width_pt,
-             guint       first)
+             guint       first,
+             gboolean   *torn)
 {
   SwComposer *self = telling->composer;
   const SwStyle *style = &self->style;
@@ -270,6 +272,7 @@ count_pages (SwTelling  *telling,
   for (guint i = first; i < self->blocks->len; i++)
     g_array_append_val (strips, ((SwBlock *) g_ptr_array_index (self->blocks, i))->strip);
   starts = sw_break_pages ((const SwStrip *) (void *) strips->data, strips->len, room_pt, room_pt);
+  *torn = starts->len > 1 && telling->last_step >= first + g_array_index (starts, guint, 1);
 
   g_ptr_array_set_size (self->blocks, (int) n_blocks);
   g_ptr_array_set_size (self->tags.all, (int) n_tags);
@@ -288,7 +291,8 @@ find_first_on_page (SwComposer *self)
   return first;
 }
 
-/* In large print an exercise has its pages to itself: the picture takes what room there is on as few of them as can be. */
+/* In large print an exercise has its pages to itself: the picture takes what room there is on as few of them as can be,
+ * with the steps on the same page if that can be. */
 static void
 compose_large (SwTelling  *telling,
                const char *heading)
@@ -299,19 +303,22 @@ compose_large (SwTelling  *telling,
   guint first = find_first_on_page (self);
   double best_pt = style->large_figure_width_pt;
   guint fewest = G_MAXUINT;
+  gboolean best_torn = TRUE;
 
   for (guint i = 0; telling->figure != NULL && i < G_N_ELEMENTS (shares); i++)
     {
       double width_pt = shares[i] * self->width_pt;
       double height_pt;
+      gboolean torn;
       guint n_pages;
 
       sw_figure_measure (telling->figure, style->figure_width_pt, &height_pt);
       width_pt = MIN (width_pt, TALLEST_PICTURE * style->page_height_pt * style->figure_width_pt / height_pt);
-      n_pages = count_pages (telling, heading, width_pt, first);
-      if (n_pages < fewest)
+      n_pages = count_pages (telling, heading, width_pt, first, &torn);
+      if (n_pages < fewest || (n_pages == fewest && best_torn && !torn))
         {
           fewest = n_pages;
+          best_torn = torn;
           best_pt = width_pt;
         }
     }

@@ -382,7 +382,9 @@ compose_session_log (SwComposer *self,
   heading = only || *title == '\0'
                 ? g_strdup (sw_phrases_get (self->phrases, "log.heading"))
                 : sw_phrases_format (self->phrases, "log.heading-session", "session", title, NULL);
-  sw_composer_set_last_keep (self, SW_KEEP_NEVER);
+  /* A sheet is taken along alone; another one may stand below it. Where exercises are told in brief, so may all. */
+  if (sheet == 1 && self->layout != SW_LAYOUT_COMPACT)
+    sw_composer_set_last_keep (self, SW_KEEP_NEVER);
   sw_composer_open (self, "Sect");
   flow = sw_composer_begin (self);
   sw_flow_box (&flow, flow.left_pt, 0.0, flow.width_pt, 2.0, SW_GREY_TEXT);

@@ -216,7 +216,9 @@ sw_compose_stop (SwComposer  *self,
   compose_calls (self, call_now, emergency, sw_phrases_get (self->phrases, "stop.same-day"), same_day);
   if ((precautions & SW_SET (SW_PRECAUTION_PREGNANCY)) != 0)
     compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity);
-  compose_pain_sign (self, programme);
+  /* In large print the signs would go on over a page with it, and the guide to pain that follows says the same. */
+  if (self->layout != SW_LAYOUT_LARGE_PRINT || !sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
+    compose_pain_sign (self, programme);
   compose_call_clinic (self, clinic, gap_pt);
   sw_composer_close_frame (self);
   sw_composer_close (self);

@@ -339,6 +339,7 @@ sw_telling_compose_single_column (SwTelling *telling)
   compose_labelled (telling, "exercise.set-up", text->set_up);
   if (steps[0] != NULL)
     compose_list (telling, SW_TEXT_BODY, SW_SYMBOL_BULLET, TRUE, steps, telling->gap_pt);
+  telling->last_step = self->blocks->len - 1;
   compose_labelled (telling, "exercise.feel", text->feel);
   compose_labelled_list (telling, "exercise.form", SW_SYMBOL_TICK, text->form_points);
   if (sw_composer_shows (self, SW_PAGE_PART_MISTAKES))

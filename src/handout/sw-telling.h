@@ -15,6 +15,7 @@ G_BEGIN_DECLS
  * @language: (nullable): BCP 47 tag of @text when there are none in the client's language; interned
  * @figure: (unowned) (nullable): its picture
  * @drawn: the one side the picture is drawn for; none when it shows both
+ * @last_step: the block in which the steps end, where there is only one column
  * @figure_width_pt: how wide the picture is
  * @gap_pt: white space between two parts
  * @role: size of everything but the steps
@@ -31,6 +32,7 @@ typedef struct
   const char *language;
   SwFigure *figure;
   SwBodySide drawn;
+  guint last_step;
   double figure_width_pt;
   double gap_pt;
   SwTextRole role;

@@ -358,7 +358,7 @@ tell_pictures (SwSide side)
   dump = sw_handout_dump (handout);
   lines = g_strsplit (dump, "\n", -1);
   for (guint i = 0; lines[i] != NULL; i++)
-    if (g_str_has_prefix (lines[i], "figure") || strstr (lines[i], "\"Picture: ") != NULL)
+    if (g_str_has_prefix (lines[i], "figure") || strstr (lines[i], "side shown") != NULL)
       g_string_append_printf (told, "%s\n", strchr (lines[i], '"'));
   return g_string_free (told, FALSE);
 }
@@ -375,12 +375,12 @@ test_working_side (void)
   g_assert_null (strstr (left, "Right knee straightens"));
 
   /* On one leg the side that works is not the one that moves. */
-  g_assert_nonnull (strstr (right, "Picture: right side. The right leg moves."));
-  g_assert_nonnull (strstr (right, "Picture: right side. The left leg moves."));
-  g_assert_null (strstr (right, "Picture: left side"));
-  g_assert_nonnull (strstr (left, "Picture: left side. The left leg moves."));
-  g_assert_nonnull (strstr (left, "Picture: left side. The right leg moves."));
-  g_assert_null (strstr (left, "Picture: right side"));
+  g_assert_nonnull (strstr (right, "Right side shown. The right leg moves."));
+  g_assert_nonnull (strstr (right, "Right side shown. The left leg moves."));
+  g_assert_null (strstr (right, "Left side shown"));
+  g_assert_nonnull (strstr (left, "Left side shown. The left leg moves."));
+  g_assert_nonnull (strstr (left, "Left side shown. The right leg moves."));
+  g_assert_null (strstr (left, "Right side shown"));
 }
 
 static SwProgramme *
