@@ -4,6 +4,7 @@
 #pragma once
 
 #include "sw-finding.h"
+#include "sw-swap.h"
 
 G_BEGIN_DECLS
 
@@ -13,6 +14,7 @@ G_BEGIN_DECLS
  * @catalogue: (nullable): where other exercises are looked for
  * @year: the present year
  * @reading: (nullable): how its words read
+ * @swaps: (nullable): what to offer in an exercise's place; made when first needed
  * @findings: (element-type SwFinding): what was found so far
  */
 typedef struct
@@ -21,6 +23,7 @@ typedef struct
   SwCatalogue *catalogue;
   int year;
   const SwReadabilityReport *reading;
+  SwSwaps *swaps;
   GPtrArray *findings;
 } SwChecking;
 

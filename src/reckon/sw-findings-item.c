@@ -54,7 +54,9 @@ find_swap (Subject    *self,
   if (self->checking->catalogue == NULL)
     return NULL;
 
-  swaps = sw_swaps_find (self->checking->programme, self->checking->catalogue, self->item, wish, 1);
+  if (self->checking->swaps == NULL)
+    self->checking->swaps = sw_swaps_new (self->checking->programme, self->checking->catalogue);
+  swaps = sw_swaps_find (self->checking->swaps, self->item, wish, 1);
   return swaps->len == 0 ? NULL : g_object_ref (((SwSwap *) swaps->pdata[0])->exercise);
 }
 

@@ -326,7 +326,7 @@ sw_findings_collect_with (SwProgramme               *programme,
                           int                        year,
                           const SwReadabilityReport *reading)
 {
-  SwChecking checking = { programme, catalogue, year, reading, NULL };
+  SwChecking checking = { programme, catalogue, year, reading, NULL, NULL };
   GListModel *sessions;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
@@ -356,6 +356,7 @@ sw_findings_collect_with (SwProgramme               *programme,
 
   sw_checking_reading (&checking);
 
+  g_clear_pointer (&checking.swaps, sw_swaps_free);
   g_ptr_array_sort (checking.findings, compare_levels);
   return checking.findings;
 }

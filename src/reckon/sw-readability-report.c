@@ -93,6 +93,60 @@ read_exercise (SwReadabilityReport  *self,
   read_text (self, item, SW_READABILITY_HARDER, 0, text->harder);
 }
 
+/* What was counted in an exercise's words, in their order. */
+typedef struct
+{
+  const SwExerciseText *text;
+  SwReadabilityReport *counted;
+} KnownText;
+
+static void
+known_text_free (gpointer data)
+{
+  KnownText *known = data;
+
+  sw_readability_report_free (known->counted);
+  g_free (known);
+}
+
+/* An exercise never changes: its words are counted once and not again at every key stroke. */
+static const SwReadabilityReport *
+get_counted (SwExercise               *exercise,
+             const SwExerciseText     *text,
+             const SwReadabilityScale *scale)
+{
+  static GQuark quark = 0;
+  KnownText *known;
+
+  if (quark == 0)
+    quark = g_quark_from_static_string ("sw-readability-report");
+  known = g_object_get_qdata (G_OBJECT (exercise), quark);
+  if (known == NULL || known->text != text)
+    {
+      known = g_new0 (KnownText, 1);
+      known->text = text;
+      known->counted = new_report (scale);
+      read_exercise (known->counted, NULL, text);
+      g_object_set_qdata_full (G_OBJECT (exercise), quark, known, known_text_free);
+    }
+
+  return known->counted;
+}
+
+static void
+add_counted (SwReadabilityReport       *self,
+             SwItem                    *item,
+             const SwReadabilityReport *counted)
+{
+  for (guint i = 0; i < counted->sentences->len; i++)
+    {
+      const SwReadabilitySentence *sentence = counted->sentences->pdata[i];
+
+      add_sentence (self, item, sentence->field, sentence->number, g_strdup (sentence->text), self->sentences->len,
+                    &sentence->counts);
+    }
+}
+
 static int
 compare_sentences (gconstpointer a,
                    gconstpointer b)
@@ -169,7 +223,7 @@ read_items (SwReadabilityReport *self,
           const SwExerciseText *text = sw_exercise_get_text (exercise, language);
 
           if (is_same_language (text->language, language))
-            read_exercise (self, item, text);
+            add_counted (self, item, get_counted (exercise, text, self->scale));
           else
             self->n_other++;
         }

@@ -22,13 +22,26 @@
 #define AIMS_COUNT 0.4
 #define POSITION_COUNTS 0.1
 
-/* What is looked for, and in whose place. */
+/* What a client may be offered at all, and what is compared of it. */
 typedef struct
 {
-  SwClient *client;
+  SwExercise *exercise;
+  SwSet muscles;
+  SwSet aims;
+} Candidate;
+
+struct _SwSwaps
+{
+  SwProgramme *programme;
   SwCatalogue *catalogue;
+  GArray *possible; /* Candidate */
+};
+
+/* In whose place something is looked for. */
+typedef struct
+{
+  SwSwaps *swaps;
   const SwExerciseFacts *facts;
-  SwSet against;     /* cautions that would have to be asked about */
   GHashTable *steps; /* SwExercise: links to it, as in SwSwap, and NO_NULL more */
   GHashTable *taken; /* ids of exercises that the session has already */
 } Search;
@@ -109,7 +122,7 @@ follow (Search     *self,
 
           for (guint j = 0; links != NULL && links[j] != NULL; j++)
             {
-              SwExercise *linked = sw_catalogue_lookup (self->catalogue, links[j]);
+              SwExercise *linked = sw_catalogue_lookup (self->swaps->catalogue, links[j]);
 
               if (linked == NULL || g_hash_table_contains (self->steps, linked))
                 continue;
@@ -167,23 +180,67 @@ sw_swap_get_missing_equipment (SwClient              *client,
 /* Whether the client can do it at home, and nothing speaks against it that would have to be asked about. With nothing
  * ticked, what is at home was not asked yet. */
 static gboolean
-is_possible (Search                *self,
+is_possible (SwClient              *client,
+             SwSet                  against,
              const SwExerciseFacts *facts)
 {
   return facts->review != SW_REVIEW_STATE_RETIRED
-         && (facts->cautions & self->against) == 0
-         && (sw_client_get_equipment (self->client) == 0 || sw_swap_get_missing_equipment (self->client, facts) == 0)
-         && (SW_SET (facts->position) & sw_client_get_avoided_positions (self->client)) == 0;
+         && (facts->cautions & against) == 0
+         && (sw_client_get_equipment (client) == 0 || sw_swap_get_missing_equipment (client, facts) == 0)
+         && (SW_SET (facts->position) & sw_client_get_avoided_positions (client)) == 0;
 }
 
-/* One that is not linked must do something for the same muscles to the same end. */
-static gboolean
-is_to_the_purpose (Search                *self,
-                   const SwExerciseFacts *facts,
-                   int                    n_steps)
+/**
+ * sw_swaps_new:
+ * @programme: a programme
+ * @catalogue: where the exercises are
+ *
+ * Finds what the client may be offered at all: nothing retired, against a precaution that would have to be asked about,
+ * from a position the client cannot get into, or in need of what is not at home (where that was asked). Holds for as long as
+ * neither changes.
+ *
+ * Returns: (transfer full): what sw_swaps_find() looks in
+ */
+SwSwaps *
+sw_swaps_new (SwProgramme *programme,
+              SwCatalogue *catalogue)
 {
-  return n_steps != 0
-         || ((facts->muscles & self->facts->muscles) != 0 && (facts->aims & self->facts->aims) != 0);
+  SwSwaps *self = g_new0 (SwSwaps, 1);
+  SwClient *client;
+  SwSet against;
+
+  g_return_val_if_fail (SW_IS_PROGRAMME (programme), self);
+  g_return_val_if_fail (SW_IS_CATALOGUE (catalogue), self);
+
+  self->programme = g_object_ref (programme);
+  self->catalogue = g_object_ref (catalogue);
+  self->possible = g_array_new (FALSE, FALSE, sizeof (Candidate));
+  client = sw_programme_get_client (programme);
+  against = sw_precautions_get_cautions (sw_client_get_precautions (client), SW_FINDING_ASK);
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
+    {
+      g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
+      const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
+      Candidate candidate = { exercise, facts->muscles, facts->aims };
+
+      if (is_possible (client, against, facts))
+        g_array_append_val (self->possible, candidate); /* the catalogue keeps it */
+    }
+
+  return self;
+}
+
+/**
+ * sw_swaps_free:
+ * @self: (transfer full): what swaps were looked for in
+ */
+void
+sw_swaps_free (SwSwaps *self)
+{
+  g_clear_object (&self->programme);
+  g_clear_object (&self->catalogue);
+  g_clear_pointer (&self->possible, g_array_unref);
+  g_free (self);
 }
 
 static void
@@ -304,70 +361,101 @@ dup_taken (SwProgramme *programme,
   return taken;
 }
 
+static void
+add_swap (GPtrArray             *swaps,
+          SwExercise            *exercise,
+          const SwExerciseFacts *old,
+          int                    n_steps)
+{
+  SwSwap *swap = g_new0 (SwSwap, 1);
+
+  swap->exercise = g_object_ref (exercise);
+  swap->n_steps = n_steps;
+  swap->alikeness = sw_swap_get_alikeness (old, sw_exercise_get_facts (exercise));
+  g_ptr_array_add (swaps, swap);
+}
+
+/* What the catalogue links. */
+static void
+add_linked (Search     *self,
+            SwSwapWish  wish,
+            GPtrArray  *swaps)
+{
+  for (guint i = 0; i < self->swaps->possible->len; i++)
+    {
+      SwExercise *exercise = g_array_index (self->swaps->possible, Candidate, i).exercise;
+      int n_steps = get_steps (self, exercise);
+
+      if (n_steps != 0 && is_wished (wish, n_steps)
+          && !g_hash_table_contains (self->taken, sw_exercise_get_id (exercise)))
+        add_swap (swaps, exercise, self->facts, n_steps);
+    }
+}
+
+/* What is not linked must do something for the same muscles to the same end. */
+static void
+add_alike (Search    *self,
+           GPtrArray *swaps)
+{
+  for (guint i = 0; i < self->swaps->possible->len; i++)
+    {
+      const Candidate *candidate = &g_array_index (self->swaps->possible, Candidate, i);
+
+      if ((candidate->muscles & self->facts->muscles) == 0 || (candidate->aims & self->facts->aims) == 0
+          || g_hash_table_contains (self->steps, candidate->exercise)
+          || g_hash_table_contains (self->taken, sw_exercise_get_id (candidate->exercise)))
+        continue;
+      add_swap (swaps, candidate->exercise, self->facts, 0);
+    }
+}
+
 /**
  * sw_swaps_find:
- * @programme: a programme
- * @catalogue: where the exercises are
- * @item: an item of the programme
+ * @self: what to look in
+ * @item: an item of its programme
  * @wish: which difficulty is wanted
  * @n_most: how many are enough
  *
- * Looks for exercises that could take an item's. None is retired, in the same session already, against a precaution of the
- * client that would have to be asked about, from a position the client cannot get into, or in need of what is not at home
- * (where that was asked). One that the catalogue does not link shares a muscle group and an aim.
+ * Looks for exercises that could take an item's, among those that sw_swaps_new() found. None is in the same session already;
+ * one that the catalogue does not link shares a muscle group and an aim.
  *
  * Returns: (transfer full) (element-type SwSwap): the linked ones, nearest first, then the most alike; none for an item
  *   without an exercise
  */
 GPtrArray *
-sw_swaps_find (SwProgramme *programme,
-               SwCatalogue *catalogue,
-               SwItem      *item,
-               SwSwapWish   wish,
-               guint        n_most)
+sw_swaps_find (SwSwaps    *self,
+               SwItem     *item,
+               SwSwapWish  wish,
+               guint       n_most)
 {
   GPtrArray *swaps = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_swap_free);
   g_autoptr (GHashTable) steps = g_hash_table_new (NULL, NULL);
   g_autoptr (GHashTable) taken = NULL;
   SwExercise *exercise;
   SwExercise *own;
-  Search search = { .catalogue = catalogue, .steps = steps };
+  Search search = { .swaps = self, .steps = steps };
 
-  g_return_val_if_fail (SW_IS_PROGRAMME (programme), swaps);
-  g_return_val_if_fail (SW_IS_CATALOGUE (catalogue), swaps);
+  g_return_val_if_fail (self != NULL, swaps);
   g_return_val_if_fail (SW_IS_ITEM (item), swaps);
 
   exercise = sw_item_get_exercise (item);
   if (exercise == NULL)
     return swaps;
 
-  taken = dup_taken (programme, item);
-  search.client = sw_programme_get_client (programme);
+  taken = dup_taken (self->programme, item);
+  search.taken = taken;
   search.facts = sw_exercise_get_facts (exercise);
-  search.against = sw_precautions_get_cautions (sw_client_get_precautions (search.client), SW_FINDING_ASK);
-  own = sw_catalogue_lookup (catalogue, search.facts->id);
+  own = sw_catalogue_lookup (self->catalogue, search.facts->id);
   if (own != NULL)
     g_hash_table_insert (steps, own, GINT_TO_POINTER (NO_NULL));
   follow (&search, exercise, FALSE);
   follow (&search, exercise, TRUE);
 
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
-    {
-      g_autoptr (SwExercise) candidate = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
-      const SwExerciseFacts *facts = sw_exercise_get_facts (candidate);
-      int n_steps = get_steps (&search, candidate);
-      SwSwap *swap;
-
-      if (candidate == own || g_hash_table_contains (taken, facts->id) || !is_wished (wish, n_steps)
-          || !is_possible (&search, facts) || !is_to_the_purpose (&search, facts, n_steps))
-        continue;
-
-      swap = g_new0 (SwSwap, 1);
-      swap->exercise = g_steal_pointer (&candidate);
-      swap->n_steps = n_steps;
-      swap->alikeness = sw_swap_get_alikeness (search.facts, facts);
-      g_ptr_array_add (swaps, swap);
-    }
+  /* They come first: where they are enough the others need not be looked at. */
+  if (g_hash_table_size (steps) > 1)
+    add_linked (&search, wish, swaps);
+  if (swaps->len < n_most && (wish == SW_SWAP_ANY || wish == SW_SWAP_ALIKE))
+    add_alike (&search, swaps);
 
   g_ptr_array_sort (swaps, compare_swaps);
   if (swaps->len > n_most)

@@ -48,10 +48,22 @@ SwSet sw_swap_get_missing_equipment (SwClient              *client,
                                      const SwExerciseFacts *facts);
 double sw_swap_get_alikeness (const SwExerciseFacts *a,
                               const SwExerciseFacts *b);
-GPtrArray *sw_swaps_find (SwProgramme *programme,
-                          SwCatalogue *catalogue,
-                          SwItem      *item,
-                          SwSwapWish   wish,
-                          guint        n_most);
+
+/**
+ * SwSwaps:
+ *
+ * What a client may be offered of a catalogue, to look for several exercises' swaps in.
+ */
+typedef struct _SwSwaps SwSwaps;
+
+SwSwaps *sw_swaps_new (SwProgramme *programme,
+                       SwCatalogue *catalogue);
+void sw_swaps_free (SwSwaps *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwSwaps, sw_swaps_free)
+
+GPtrArray *sw_swaps_find (SwSwaps    *self,
+                          SwItem     *item,
+                          SwSwapWish  wish,
+                          guint       n_most);
 
 G_END_DECLS

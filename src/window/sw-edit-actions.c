@@ -320,13 +320,15 @@ find_swap (SwEditActions *self,
 {
   SwItem *item = sw_document_get_chosen_item (self->document);
   SwCatalogue *catalogue = sw_document_get_catalogue (self->document);
-  g_autoptr (GPtrArray) swaps = NULL;
+  g_autoptr (SwSwaps) swaps = NULL;
+  g_autoptr (GPtrArray) found = NULL;
 
   if (item == NULL || catalogue == NULL)
     return NULL;
 
-  swaps = sw_swaps_find (programme_of (self), catalogue, item, harder ? SW_SWAP_HARDER : SW_SWAP_EASIER, 1);
-  return swaps->len == 0 ? NULL : g_object_ref (((SwSwap *) swaps->pdata[0])->exercise);
+  swaps = sw_swaps_new (programme_of (self), catalogue);
+  found = sw_swaps_find (swaps, item, harder ? SW_SWAP_HARDER : SW_SWAP_EASIER, 1);
+  return found->len == 0 ? NULL : g_object_ref (((SwSwap *) found->pdata[0])->exercise);
 }
 
 static void

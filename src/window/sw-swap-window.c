@@ -92,15 +92,15 @@ get_wish (SwSwapWindow *self)
 static void
 fill (SwSwapWindow *self)
 {
-  SwCatalogue *catalogue = sw_document_get_catalogue (self->document);
+  g_autoptr (SwSwaps) swaps = sw_swaps_new (sw_document_get_programme (self->document),
+                                           sw_document_get_catalogue (self->document));
   GtkListBoxRow *row;
 
   while ((row = gtk_list_box_get_row_at_index (self->list, 0)) != NULL)
     gtk_list_box_remove (self->list, GTK_WIDGET (row));
   g_clear_pointer (&self->swaps, g_ptr_array_unref);
 
-  self->swaps = sw_swaps_find (sw_document_get_programme (self->document), catalogue, self->item, get_wish (self),
-                               MOST_SHOWN);
+  self->swaps = sw_swaps_find (swaps, self->item, get_wish (self), MOST_SHOWN);
   for (guint i = 0; i < self->swaps->len; i++)
     gtk_list_box_append (self->list, row_new (self, self->swaps->pdata[i]));
 

@@ -101,7 +101,8 @@ expect (Fixture    *fixture,
         SwSwapWish  wish,
         const char *ids)
 {
-  g_autoptr (GPtrArray) swaps = sw_swaps_find (fixture->programme, fixture->catalogue, fixture->item, wish, 100);
+  g_autoptr (SwSwaps) all = sw_swaps_new (fixture->programme, fixture->catalogue);
+  g_autoptr (GPtrArray) swaps = sw_swaps_find (all, fixture->item, wish, 100);
   g_autoptr (GString) found = g_string_new (NULL);
 
   for (guint i = 0; i < swaps->len; i++)
@@ -128,7 +129,8 @@ static void
 test_most (Fixture       *fixture,
            gconstpointer  data G_GNUC_UNUSED)
 {
-  g_autoptr (GPtrArray) swaps = sw_swaps_find (fixture->programme, fixture->catalogue, fixture->item, SW_SWAP_ANY, 2);
+  g_autoptr (SwSwaps) all = sw_swaps_new (fixture->programme, fixture->catalogue);
+  g_autoptr (GPtrArray) swaps = sw_swaps_find (all, fixture->item, SW_SWAP_ANY, 2);
 
   g_assert_cmpuint (swaps->len, ==, 2);
 }
@@ -189,7 +191,8 @@ test_no_exercise (Fixture       *fixture,
                   gconstpointer  data G_GNUC_UNUSED)
 {
   g_autoptr (SwItem) rest = sw_item_new (SW_ITEM_REST, "r");
-  g_autoptr (GPtrArray) swaps = sw_swaps_find (fixture->programme, fixture->catalogue, rest, SW_SWAP_ANY, 100);
+  g_autoptr (SwSwaps) all = sw_swaps_new (fixture->programme, fixture->catalogue);
+  g_autoptr (GPtrArray) swaps = sw_swaps_find (all, rest, SW_SWAP_ANY, 100);
 
   g_assert_cmpuint (swaps->len, ==, 0);
 }

@@ -75,10 +75,11 @@ test_swaps (void)
           g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
           const SwExerciseFacts *old = sw_exercise_get_facts (exercise);
           g_autoptr (SwItem) item = sw_item_new_for_exercise (exercise, "i");
+          g_autoptr (SwSwaps) all = sw_swaps_new (programme, catalogue);
           g_autoptr (GPtrArray) swaps = NULL;
 
           g_list_store_append (sw_section_get_items (section), item);
-          swaps = sw_swaps_find (programme, catalogue, item, SW_SWAP_ANY, G_MAXUINT);
+          swaps = sw_swaps_find (all, item, SW_SWAP_ANY, G_MAXUINT);
           for (guint j = 0; j < swaps->len; j++)
             {
               const SwSwap *swap = swaps->pdata[j];
@@ -105,13 +106,14 @@ test_linked_first (void)
 {
   g_autoptr (SwCatalogue) catalogue = load ();
   g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
+  g_autoptr (SwSwaps) all = sw_swaps_new (programme, catalogue);
 
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
     {
       g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
       const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
       g_autoptr (SwItem) item = sw_item_new_for_exercise (exercise, "i");
-      g_autoptr (GPtrArray) swaps = sw_swaps_find (programme, catalogue, item, SW_SWAP_EASIER, 1);
+      g_autoptr (GPtrArray) swaps = sw_swaps_find (all, item, SW_SWAP_EASIER, 1);
 
       if (facts->easier == NULL || facts->easier[0] == NULL)
         {
