@@ -177,6 +177,19 @@ compare (const SwMotif *a,
   return votes;
 }
 
+/* What only tells depths is most of an item. */
+static void
+forget_depths (SwMotifs *self)
+{
+  for (int i = 0; i < self->n_items; i++)
+    {
+      SwMotif *item = &self->items[i];
+
+      item->n_eggs = MIN (item->n_eggs, 1);
+      item->eggs = g_renew (SwEgg, item->eggs, item->n_eggs);
+    }
+}
+
 /**
  * sw_motifs_sort:
  *
@@ -223,6 +236,7 @@ sw_motifs_sort (SwMotifs *self)
       done[best] = TRUE;
       self->order[at] = best;
     }
+  forget_depths (self);
 }
 
 /* The items that may cover some of another. */

@@ -30,7 +30,7 @@ typedef enum
  * @outlines: of its hulls
  * @n_outlines: how many
  * @extent: round all of them
- * @eggs: ellipsoids that fill it, for depth
+ * @eggs: ellipsoids that fill it, for depth; once the items are sorted only the first
  * @n_eggs: how many
  * @line: for what is thin, a band or cord: its middle; it has no outlines then
  * @n_line: how many places that has
