@@ -211,7 +211,8 @@ bend_far (const SwOutlineNodes *self,
   while (good < high)
     {
       double attempt[8];
-      int to = (good + high + 1) / 2;
+      /* Most go far, and those that go too far are soon found out. */
+      int to = good + (2 * (high - good) + 2) / 3;
 
       if (find_bend (self, from, to, attempt))
         {

@@ -364,18 +364,6 @@ enlarge_pictures (Arranged     *self,
   return TRUE;
 }
 
-/* Every exercise is told, so its picture will be asked for. */
-static void
-expect_pictures (SwComposer  *composer,
-                 SwProgramme *programme)
-{
-  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
-
-  for (guint i = 0; i < items->len; i++)
-    if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE)
-      sw_compose_expect_picture (composer, items->pdata[i]);
-}
-
 /**
  * sw_arrange:
  * @pages: to be filled
@@ -396,7 +384,6 @@ sw_arrange (SwPages      *pages,
   Arranged arranged = { pages, composer };
   Arranged *self = &arranged;
 
-  expect_pictures (composer, programme);
   switch (composer->layout)
     {
     case SW_LAYOUT_SUMMARY:

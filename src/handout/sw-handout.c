@@ -103,6 +103,18 @@ load_logo (SwHandout   *self,
     self->composer.logo = sw_logo_picture_new (logo, NULL);
 }
 
+/* Every exercise is told, so its picture will be asked for. */
+static void
+expect_pictures (SwComposer  *composer,
+                 SwProgramme *programme)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+
+  for (guint i = 0; i < items->len; i++)
+    if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE)
+      sw_compose_expect_picture (composer, items->pdata[i]);
+}
+
 /**
  * sw_handout_new_after:
  * @programme: what to tell the client; nobody may change it until this returns
@@ -132,6 +144,7 @@ sw_handout_new_after (SwProgramme             *programme,
   self = g_object_new (SW_TYPE_HANDOUT, NULL);
   fonts = pango_cairo_font_map_new ();
   sw_composer_init (&self->composer, fonts, phrases, options, sw_programme_get_clinic (programme), before);
+  expect_pictures (&self->composer, programme);
   load_logo (self, programme);
   /* What was measured before was checked then: loading the fonts is most of what an edit would cost. */
   if (!sw_measured_follows (self->composer.measured)
