@@ -104,7 +104,7 @@ run_numbers (char   **paths,
   if (catalogue == NULL)
     return EXIT_TROUBLE;
 
-  json = sw_numbers_to_json (programme, catalogue, (int) g_ascii_strtoll (date, NULL, 10));
+  json = sw_numbers_to_json (programme, catalogue, date);
   g_print ("%s\n", json);
   return 0;
 }

@@ -7,6 +7,7 @@
 
 #include "sw-breath.h"
 #include "sw-figure-private.h"
+#include "sw-figure-walk.h"
 #include "sw-furniture.h"
 #include "sw-press.h"
 
@@ -398,8 +399,6 @@ get_chest_height (const SwFigure *self,
   return sw_body_get_mark (&self->solver.keys[key].body, SW_FIGURE_MARK_CHEST).z;
 }
 
-/* Steps from several bases are figures of their own in a row. A chair that stands in front of one is what the next sits
- * on. */
 static void
 add_parts (SwFigure *self)
 {
@@ -407,25 +406,16 @@ add_parts (SwFigure *self)
 
   for (int first = 0; first < content->n_poses;)
     {
-      SwFigureContent part = *content;
-      int n = 1;
+      SwFigureContent part;
+      int next = sw_figure_content_take_part (content, first, &part);
 
-      while (first + n < content->n_poses && !content->poses[first + n].own_base)
-        n++;
-      for (int i = 0; i < n; i++)
-        part.poses[i] = content->poses[first + i];
-      part.n_poses = n;
-      part.n_props = 0;
-      for (int i = 0; i < content->n_props; i++)
-        if (part.poses[0].base != SW_FIGURE_BASE_SITTING || content->props[i].kind != SW_FIGURE_PROP_CHAIR)
-          part.props[part.n_props++] = content->props[i];
       /* The first is solved already. */
       self->parts[self->n_parts++] = first == 0 && part.n_props == content->n_props ? self : new_part (self, &part);
       if (first > 0)
         self->parts[self->n_parts - 1]->rises
             = get_chest_height (self->parts[self->n_parts - 1], 0)
               - get_chest_height (self->parts[self->n_parts - 2], self->parts[self->n_parts - 2]->solver.n_keys - 1);
-      first += n;
+      first = next;
     }
 }
 

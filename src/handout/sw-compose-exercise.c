@@ -113,40 +113,11 @@ sw_telling_init (SwTelling  *telling,
   };
 }
 
-/* Which one side the picture is drawn for, if it is for one. */
-static SwBodySide
-find_drawn_side (SwFigureSpec *spec)
-{
-  const SwFigureContent *content = sw_figure_spec_get_content (spec);
-  gboolean right = FALSE;
-  gboolean left = FALSE;
-
-  for (int i = 0; i < content->n_works; i++)
-    {
-      right = right || content->works[i].right;
-      left = left || content->works[i].left;
-    }
-
-  if (right == left)
-    return SW_BODY_SIDE_NONE;
-  return right ? SW_BODY_SIDE_RIGHT : SW_BODY_SIDE_LEFT;
-}
-
 /* A client who works one side alone sees that side. */
-static gboolean
-is_mirrored (SwSide     worked,
-             SwBodySide drawn)
-{
-  if (worked == SW_SIDE_LEFT)
-    return drawn != SW_BODY_SIDE_LEFT;
-  return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
-}
-
 static gboolean
 shows_other_side (SwItem *item)
 {
-  return is_mirrored (sw_item_get_dose (item)->side,
-                      find_drawn_side (sw_exercise_get_figure (sw_item_get_exercise (item))));
+  return sw_exercise_is_mirrored_for (sw_item_get_exercise (item), sw_item_get_dose (item)->side);
 }
 
 /**
@@ -194,11 +165,9 @@ gboolean
 sw_telling_load_figure (SwTelling  *telling,
                         GError    **error)
 {
-  SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (telling->item));
   g_autoptr (GError) cause = NULL;
 
-  if (spec != NULL)
-    telling->drawn = find_drawn_side (spec);
+  telling->drawn = sw_exercise_get_drawn_side (sw_item_get_exercise (telling->item));
   telling->figure = sw_compose_picture (telling->composer, telling->item, &cause);
   if (cause == NULL)
     return TRUE;

@@ -267,6 +267,60 @@ sw_exercise_get_figure (SwExercise *self)
 }
 
 /**
+ * sw_exercise_get_drawn_side:
+ * @self: an exercise
+ *
+ * Returns: which one side its picture is drawn for, none when it is for both, or there is none
+ */
+SwBodySide
+sw_exercise_get_drawn_side (SwExercise *self)
+{
+  const SwFigureContent *content;
+  gboolean right = FALSE;
+  gboolean left = FALSE;
+
+  g_return_val_if_fail (SW_IS_EXERCISE (self), SW_BODY_SIDE_NONE);
+
+  if (self->figure == NULL)
+    return SW_BODY_SIDE_NONE;
+
+  content = sw_figure_spec_get_content (self->figure);
+  for (int i = 0; i < content->n_works; i++)
+    {
+      right = right || content->works[i].right;
+      left = left || content->works[i].left;
+    }
+
+  if (right == left)
+    return SW_BODY_SIDE_NONE;
+  return right ? SW_BODY_SIDE_RIGHT : SW_BODY_SIDE_LEFT;
+}
+
+/**
+ * sw_exercise_is_mirrored_for:
+ * @self: an exercise
+ * @worked: how the sides share its work
+ *
+ * Returns: whether a client sees its picture mirrored: who works one side alone sees that side
+ */
+gboolean
+sw_exercise_is_mirrored_for (SwExercise *self,
+                             SwSide      worked)
+{
+  SwBodySide drawn;
+
+  g_return_val_if_fail (SW_IS_EXERCISE (self), FALSE);
+
+  if (self->figure == NULL)
+    return FALSE;
+
+  drawn = sw_exercise_get_drawn_side (self);
+  if (worked == SW_SIDE_LEFT)
+    return drawn != SW_BODY_SIDE_LEFT;
+  return worked == SW_SIDE_RIGHT && drawn == SW_BODY_SIDE_LEFT;
+}
+
+/**
  * sw_exercise_get_extras:
  * @self: an exercise
  *

@@ -101,6 +101,9 @@ const SwExerciseText *sw_exercise_get_nth_text (SwExercise *self,
 const SwExerciseText *sw_exercise_get_text (SwExercise *self,
                                             const char *language);
 SwFigureSpec *sw_exercise_get_figure (SwExercise *self);
+SwBodySide sw_exercise_get_drawn_side (SwExercise *self);
+gboolean sw_exercise_is_mirrored_for (SwExercise *self,
+                                      SwSide      worked);
 const char * const *sw_exercise_get_extras (SwExercise *self);
 gboolean sw_exercise_equal (SwExercise *a,
                             SwExercise *b);

@@ -12,7 +12,7 @@ G_BEGIN_DECLS
  * SwChecking:
  * @programme: what is checked
  * @catalogue: (nullable): where other exercises are looked for
- * @year: the present year
+ * @today: the present day, YYYY-MM-DD
  * @reading: (nullable): how its words read
  * @swaps: (nullable): what to offer in an exercise's place; made when first needed
  * @findings: (element-type SwFinding): what was found so far
@@ -21,7 +21,7 @@ typedef struct
 {
   SwProgramme *programme;
   SwCatalogue *catalogue;
-  int year;
+  const char *today;
   const SwReadabilityReport *reading;
   SwSwaps *swaps;
   GPtrArray *findings;
@@ -36,8 +36,16 @@ SwFinding *sw_checking_add (SwChecking     *self,
 void sw_checking_fix (SwFinding  *finding,
                       SwFix       fix,
                       const char *label);
+void sw_checking_fix_by_swap (SwChecking *self,
+                              SwFinding  *finding,
+                              SwSwapWish  wish);
 void sw_checking_exercise (SwChecking *self,
                            SwItem     *item);
+void sw_checking_limits (SwChecking *self);
+void sw_checking_item_limits (SwChecking *self,
+                              SwItem     *item);
+char *sw_checking_dup_surgery_since (SwChecking   *self,
+                                     SwPrecaution  precaution);
 void sw_checking_loads (SwChecking *self);
 void sw_checking_client_limit (SwChecking *self,
                                SwItem     *item);

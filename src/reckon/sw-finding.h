@@ -81,11 +81,11 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwFinding, sw_finding_free)
 
 GPtrArray *sw_findings_collect_with (SwProgramme               *programme,
                                      SwCatalogue               *catalogue,
-                                     int                        year,
+                                     const char                *today,
                                      const SwReadabilityReport *reading);
 GPtrArray *sw_findings_collect (SwProgramme *programme,
                                 SwCatalogue *catalogue,
-                                int          year);
+                                const char  *today);
 guint sw_findings_count_open (GPtrArray      *findings,
                               SwFindingLevel  level);
 

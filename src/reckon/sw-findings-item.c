@@ -46,17 +46,18 @@ add (Subject        *self,
 
 /* The first of those that suit best. */
 static SwExercise *
-find_swap (Subject    *self,
+find_swap (SwChecking *self,
+           SwItem     *item,
            SwSwapWish  wish)
 {
   g_autoptr (GPtrArray) swaps = NULL;
 
-  if (self->checking->catalogue == NULL)
+  if (self->catalogue == NULL)
     return NULL;
 
-  if (self->checking->swaps == NULL)
-    self->checking->swaps = sw_swaps_new (self->checking->programme, self->checking->catalogue);
-  swaps = sw_swaps_find (self->checking->swaps, self->item, wish, 1);
+  if (self->swaps == NULL)
+    self->swaps = sw_swaps_new (self->programme, self->catalogue);
+  swaps = sw_swaps_find (self->swaps, item, wish, 1);
   return swaps->len == 0 ? NULL : g_object_ref (((SwSwap *) swaps->pdata[0])->exercise);
 }
 
@@ -69,12 +70,20 @@ fix_by_dose (SwFinding    *finding,
   sw_checking_fix (finding, SW_FIX_SET_DOSE, label);
 }
 
-static void
-fix_by_swap_or_removal (Subject    *self,
-                        SwFinding  *finding,
-                        SwSwapWish  wish)
+/**
+ * sw_checking_fix_by_swap:
+ * @self: the checking
+ * @finding: a finding at an item
+ * @wish: which difficulty is wanted
+ *
+ * Offers what suits best in the exercise's place, or its removal where nothing does.
+ */
+void
+sw_checking_fix_by_swap (SwChecking *self,
+                         SwFinding  *finding,
+                         SwSwapWish  wish)
 {
-  g_autoptr (SwExercise) swap = find_swap (self, wish);
+  g_autoptr (SwExercise) swap = find_swap (self, finding->item, wish);
   g_autofree char *label = NULL;
 
   if (swap == NULL)
@@ -96,6 +105,7 @@ check_precaution (Subject      *self,
   g_autoptr (GString) demands = g_string_new (NULL);
   g_autoptr (GString) reasons = g_string_new (NULL);
   SwFindingLevel level = SW_FINDING_TELL;
+  g_autofree char *since = NULL;
   const char *last_reason = NULL;
   SwFinding *finding;
 
@@ -127,8 +137,16 @@ check_precaution (Subject      *self,
                  g_strdup_printf (_("“%s” and %s: %s."), self->name,
                                   sw_precaution_get_name (precaution), demands->str),
                  reasons->str);
+  since = sw_checking_dup_surgery_since (self->checking, precaution);
+  if (since != NULL)
+    {
+      /* Translators: how long ago, such as "6 weeks and 2 days ago" */
+      g_autofree char *line = g_strdup_printf (_("The operation was %s."), since);
+
+      finding->details = g_strdupv ((char *[]) { line, NULL });
+    }
   if (level > SW_FINDING_TELL)
-    fix_by_swap_or_removal (self, finding, SW_SWAP_EASIER);
+    sw_checking_fix_by_swap (self->checking, finding, SW_SWAP_EASIER);
 }
 
 static void
@@ -206,7 +224,7 @@ check_equipment (Subject *self)
                  g_strdup_printf (_("“%s” needs what the client does not have: %s."), self->name, names),
                  _("What is not at hand is not done. Note that it is there, or choose another exercise."));
   finding->fix_equipment = missing;
-  finding->fix_exercise = find_swap (self, SW_SWAP_ANY);
+  finding->fix_exercise = find_swap (self->checking, self->item, SW_SWAP_ANY);
   sw_checking_fix (finding, SW_FIX_ADD_EQUIPMENT, _("The client has it"));
 }
 
@@ -224,7 +242,7 @@ check_position (Subject *self)
                  g_strdup_printf (_("“%s” starts in a position the client cannot get into alone: %s."), self->name,
                                   sw_position_get_name (self->facts->position)),
                  _("Noted for this client. What cannot be begun is not done, or done unsafely."));
-  fix_by_swap_or_removal (self, finding, SW_SWAP_ANY);
+  sw_checking_fix_by_swap (self->checking, finding, SW_SWAP_ANY);
 }
 
 static void
@@ -416,6 +434,7 @@ sw_checking_exercise (SwChecking *self,
   check_precautions (&subject);
   check_equipment (&subject);
   check_position (&subject);
+  sw_checking_item_limits (self, item);
   check_load (&subject);
   sw_checking_client_limit (self, item);
   check_amount (&subject);

@@ -116,9 +116,10 @@ check_falls (SwChecking *self)
                         | SW_SET (SW_CAUTION_EYES_CLOSED);
   SwClient *client = sw_programme_get_client (self->programme);
   int birth_year = sw_client_get_birth_year (client);
+  int year = (int) g_ascii_strtoll (self->today, NULL, 10);
   g_autoptr (GPtrArray) exercises = NULL;
 
-  if (birth_year == 0 || self->year - birth_year < ASK_ABOUT_FALLS_FROM
+  if (birth_year == 0 || year - birth_year < ASK_ABOUT_FALLS_FROM
       || (sw_client_get_precautions (client) & SW_SET (SW_PRECAUTION_FALL_RISK)) != 0)
     return;
 
@@ -131,7 +132,7 @@ check_falls (SwChecking *self)
 
           finding = sw_checking_add (self, SW_FINDING_TELL, NULL, g_strdup ("falls"),
                                      g_strdup_printf (_("The client turns %d this year, and balance is trained."),
-                                                      self->year - birth_year),
+                                                      year - birth_year),
                                      _("Ask about falls in the past year, and note the risk if there is one "
                                        "(common practice from 65 on)."));
           sw_checking_fix (finding, SW_FIX_SHOW_CLIENT, _("Show the client"));
@@ -311,7 +312,7 @@ compare_levels (gconstpointer a,
  * sw_findings_collect_with:
  * @programme: a programme
  * @catalogue: (nullable): where fixes look for other exercises; without it none is swapped
- * @year: the present year
+ * @today: the present day, YYYY-MM-DD
  * @reading: (nullable): how the programme's words read, where that can be told in its language
  *
  * Checks a programme. Each finding has a key that stays the same until what was found is another: the
@@ -323,10 +324,10 @@ compare_levels (gconstpointer a,
 GPtrArray *
 sw_findings_collect_with (SwProgramme               *programme,
                           SwCatalogue               *catalogue,
-                          int                        year,
+                          const char                *today,
                           const SwReadabilityReport *reading)
 {
-  SwChecking checking = { programme, catalogue, year, reading, NULL, NULL };
+  SwChecking checking = { programme, catalogue, today, reading, NULL, NULL };
   GListModel *sessions;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
@@ -334,6 +335,7 @@ sw_findings_collect_with (SwProgramme               *programme,
   checking.findings = g_ptr_array_new_with_free_func ((GDestroyNotify) sw_finding_free);
   check_people (&checking);
   check_falls (&checking);
+  sw_checking_limits (&checking);
   sw_checking_loads (&checking);
 
   sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
@@ -365,7 +367,7 @@ sw_findings_collect_with (SwProgramme               *programme,
  * sw_findings_collect:
  * @programme: a programme
  * @catalogue: (nullable): where fixes look for other exercises; without it none is swapped
- * @year: the present year
+ * @today: the present day, YYYY-MM-DD
  *
  * The same as sw_findings_collect_with() for who does not know how the words read.
  *
@@ -374,12 +376,12 @@ sw_findings_collect_with (SwProgramme               *programme,
 GPtrArray *
 sw_findings_collect (SwProgramme *programme,
                      SwCatalogue *catalogue,
-                     int          year)
+                     const char  *today)
 {
   g_autoptr (SwReadabilityReport) reading = NULL;
 
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
 
   reading = sw_readability_report_new_for_programme (programme);
-  return sw_findings_collect_with (programme, catalogue, year, reading);
+  return sw_findings_collect_with (programme, catalogue, today, reading);
 }

@@ -140,6 +140,28 @@ read_day (const char *date,
 }
 
 /**
+ * sw_limit_count_days:
+ * @date: a day, ISO 8601
+ * @today: the present day, likewise
+ * @n_days: (out): how many days there are from @date to @today
+ *
+ * Returns: whether both are days
+ */
+gboolean
+sw_limit_count_days (const char *date,
+                     const char *today,
+                     int        *n_days)
+{
+  GDate then, now;
+
+  if (!read_day (date, &then) || !read_day (today, &now))
+    return FALSE;
+
+  *n_days = g_date_days_between (&then, &now);
+  return TRUE;
+}
+
+/**
  * sw_limit_dup_since:
  * @date: a day, ISO 8601
  * @today: the present day, likewise
@@ -153,13 +175,11 @@ sw_limit_dup_since (const char *date,
 {
   g_autofree char *in_weeks = NULL;
   g_autofree char *in_days = NULL;
-  GDate then, now;
   int n_days;
 
-  if (!read_day (date, &then) || !read_day (today, &now))
+  if (!sw_limit_count_days (date, today, &n_days))
     return NULL;
 
-  n_days = g_date_days_between (&then, &now);
   if (n_days == 0)
     return g_strdup (_("today"));
   if (n_days < 0)

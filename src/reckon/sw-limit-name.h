@@ -12,6 +12,9 @@ char *sw_movement_dup_angle (SwMovement movement,
                              double     degrees);
 char *sw_limit_dup_load (double  kg,
                          SwUnits units);
+gboolean sw_limit_count_days (const char *date,
+                              const char *today,
+                              int        *n_days);
 char *sw_limit_dup_since (const char *date,
                           const char *today);
 

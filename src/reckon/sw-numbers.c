@@ -12,6 +12,7 @@
 #include "sw-balance.h"
 #include "sw-course.h"
 #include "sw-finding.h"
+#include "sw-limit-name.h"
 #include "sw-numbers.h"
 #include "sw-readability-report.h"
 #include "sw-starting-load.h"
@@ -365,12 +366,75 @@ add_week (JsonBuilder *builder,
 }
 
 static void
+add_stated (JsonBuilder *builder,
+            const char  *name,
+            double       value)
+{
+  if (!isnan (value))
+    add_double (builder, name, value);
+}
+
+/* Days are counted only from a day that was entered. */
+static void
+add_limit (JsonBuilder *builder,
+           SwLimit     *limit,
+           const char  *today)
+{
+  int n_days;
+
+  json_builder_begin_object (builder);
+  add_string (builder, "kind", sw_term_to_nick (SW_TYPE_LIMIT_KIND, (int) sw_limit_get_kind (limit)));
+  add_string (builder, "side", sw_term_to_nick (SW_TYPE_BODY_SIDE, (int) sw_limit_get_side (limit)));
+  switch (sw_limit_get_kind (limit))
+    {
+    case SW_LIMIT_KIND_LOAD:
+      add_string (builder, "region", sw_term_to_nick (SW_TYPE_REGION, (int) sw_limit_get_region (limit)));
+      add_stated (builder, "most-kg", sw_limit_get_kg (limit));
+      break;
+    case SW_LIMIT_KIND_RANGE:
+      add_string (builder, "movement", sw_term_to_nick (SW_TYPE_MOVEMENT, (int) sw_limit_get_movement (limit)));
+      add_stated (builder, "from-degrees", sw_limit_get_from_deg (limit));
+      add_stated (builder, "to-degrees", sw_limit_get_to_deg (limit));
+      break;
+    case SW_LIMIT_KIND_WEIGHT_BEARING:
+      add_string (builder, "bearing", sw_term_to_nick (SW_TYPE_BEARING, (int) sw_limit_get_bearing (limit)));
+      if (sw_limit_get_bearing (limit) == SW_BEARING_PART)
+        add_stated (builder, "most-kg", sw_limit_get_kg (limit));
+      break;
+    case SW_LIMIT_KIND_SURGERY:
+    default:
+      if (sw_limit_count_days (sw_limit_get_date (limit), today, &n_days))
+        add_int (builder, "days-since", n_days);
+      break;
+    }
+  json_builder_end_object (builder);
+}
+
+static void
+add_limits (JsonBuilder *builder,
+            SwProgramme *programme,
+            const char  *today)
+{
+  GListModel *limits = G_LIST_MODEL (sw_programme_get_limits (programme));
+
+  json_builder_set_member_name (builder, "limits");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < g_list_model_get_n_items (limits); i++)
+    {
+      g_autoptr (SwLimit) limit = g_list_model_get_item (limits, i);
+
+      add_limit (builder, limit, today);
+    }
+  json_builder_end_array (builder);
+}
+
+static void
 add_findings (JsonBuilder *builder,
               SwProgramme *programme,
               SwCatalogue *catalogue,
-              int          year)
+              const char  *today)
 {
-  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, catalogue, year);
+  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, catalogue, today);
 
   json_builder_set_member_name (builder, "findings");
   json_builder_begin_array (builder);
@@ -448,12 +512,12 @@ add_reading (JsonBuilder *builder,
  * sw_numbers_to_json:
  * @programme: a programme
  * @catalogue: (nullable): where findings look for other exercises
- * @year: the present year
+ * @today: the present day, YYYY-MM-DD
  *
  * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon, and how the handout
  * reads: an object with "programme", "sessions" (each with its "items", and how its
  * length and theirs come about, as "working"), "week", "reading" (where something is written
- * in the client's language, and can be counted) and "findings". Each name of a quantity carries
+ * in the client's language, and can be counted), "limits" (what was set for the client) and "findings". Each name of a quantity carries
  * its unit. The week counts each session once on each of its days.
  *
  * Returns: (transfer full): JSON text, indented, with a line feed at its end
@@ -461,7 +525,7 @@ add_reading (JsonBuilder *builder,
 char *
 sw_numbers_to_json (SwProgramme *programme,
                     SwCatalogue *catalogue,
-                    int          year)
+                    const char  *today)
 {
   g_autoptr (JsonBuilder) builder = NULL;
   g_autoptr (JsonGenerator) generator = NULL;
@@ -487,7 +551,8 @@ sw_numbers_to_json (SwProgramme *programme,
   json_builder_end_array (builder);
   add_week (builder, programme, week);
   add_reading (builder, programme);
-  add_findings (builder, programme, catalogue, year);
+  add_limits (builder, programme, today);
+  add_findings (builder, programme, catalogue, today);
   json_builder_end_object (builder);
 
   root = json_builder_get_root (builder);

@@ -8,6 +8,6 @@ G_BEGIN_DECLS
 
 char *sw_numbers_to_json (SwProgramme *programme,
                           SwCatalogue *catalogue,
-                          int          year);
+                          const char  *today);
 
 G_END_DECLS

@@ -453,6 +453,24 @@ sw_precaution_get_name (SwPrecaution precaution)
 }
 
 /**
+ * sw_precaution_is_surgical:
+ * @precaution: a precaution
+ *
+ * Returns: whether it comes from an operation, so that what is allowed depends on the time since
+ */
+gboolean
+sw_precaution_is_surgical (SwPrecaution precaution)
+{
+  const SwSet surgical = SW_SET (SW_PRECAUTION_HIP_REPLACEMENT_BACK) | SW_SET (SW_PRECAUTION_HIP_REPLACEMENT_FRONT)
+                         | SW_SET (SW_PRECAUTION_HIP_REPLACEMENT_SIDE) | SW_SET (SW_PRECAUTION_KNEE_REPLACEMENT)
+                         | SW_SET (SW_PRECAUTION_CRUCIATE_LIGAMENT_REPAIR) | SW_SET (SW_PRECAUTION_ACHILLES_REPAIR)
+                         | SW_SET (SW_PRECAUTION_ROTATOR_CUFF_REPAIR) | SW_SET (SW_PRECAUTION_SPINE_SURGERY)
+                         | SW_SET (SW_PRECAUTION_ABDOMINAL_SURGERY);
+
+  return (surgical & SW_SET (precaution)) != 0;
+}
+
+/**
  * sw_caution_get_name:
  * @caution: a caution
  *

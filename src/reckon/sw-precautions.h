@@ -42,6 +42,7 @@ typedef struct
 } SwLoadRule;
 
 const char *sw_precaution_get_name (SwPrecaution precaution);
+gboolean sw_precaution_is_surgical (SwPrecaution precaution);
 const char *sw_caution_get_name (SwCaution caution);
 const SwPrecautionRule *sw_precautions_find_rule (SwPrecaution precaution,
                                                   SwCaution    caution);

@@ -8,6 +8,7 @@
 
 #include <glib/gi18n.h>
 
+#include "sw-limit-check.h"
 #include "sw-precautions.h"
 #include "sw-swap.h"
 
@@ -177,6 +178,25 @@ sw_swap_get_missing_equipment (SwClient              *client,
   return facts->equipment & ~sw_client_get_equipment (client) & ~EVERYWHERE;
 }
 
+/* Whether nothing of it, with its usual dose, is beyond a limit of the client that would have to be asked about. */
+static gboolean
+keeps_limits (GListModel *limits,
+              SwExercise *candidate)
+{
+  const SwDose *dose = &sw_exercise_get_facts (candidate)->dose;
+
+  for (guint i = 0; i < g_list_model_get_n_items (limits); i++)
+    {
+      g_autoptr (SwLimit) limit = g_list_model_get_item (limits, i);
+      SwLimitBreach breach;
+
+      if (sw_limit_find_breach (limit, candidate, dose, &breach) && breach.level > SW_FINDING_TELL)
+        return FALSE;
+    }
+
+  return TRUE;
+}
+
 /* Whether the client can do it at home, and nothing speaks against it that would have to be asked about. With nothing
  * ticked, what is at home was not asked yet. */
 static gboolean
@@ -195,8 +215,8 @@ is_possible (SwClient              *client,
  * @programme: a programme
  * @catalogue: where the exercises are
  *
- * Finds what the client may be offered at all: nothing retired, against a precaution that would have to be asked about,
- * from a position the client cannot get into, or in need of what is not at home (where that was asked). Holds for as long as
+ * Finds what the client may be offered at all: nothing retired, against a precaution or beyond a limit that would have to
+ * be asked about, from a position the client cannot get into, or in need of what is not at home (where that was asked). Holds for as long as
  * neither changes.
  *
  * Returns: (transfer full): what sw_swaps_find() looks in
@@ -206,6 +226,7 @@ sw_swaps_new (SwProgramme *programme,
               SwCatalogue *catalogue)
 {
   SwSwaps *self = g_new0 (SwSwaps, 1);
+  GListModel *limits;
   SwClient *client;
   SwSet against;
 
@@ -216,6 +237,7 @@ sw_swaps_new (SwProgramme *programme,
   self->catalogue = g_object_ref (catalogue);
   self->possible = g_array_new (FALSE, FALSE, sizeof (Candidate));
   client = sw_programme_get_client (programme);
+  limits = G_LIST_MODEL (sw_programme_get_limits (programme));
   against = sw_precautions_get_cautions (sw_client_get_precautions (client), SW_FINDING_ASK);
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
     {
@@ -223,7 +245,7 @@ sw_swaps_new (SwProgramme *programme,
       const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
       Candidate candidate = { exercise, facts->muscles, facts->aims };
 
-      if (is_possible (client, against, facts))
+      if (is_possible (client, against, facts) && keeps_limits (limits, exercise))
         g_array_append_val (self->possible, candidate); /* the catalogue keeps it */
     }
 

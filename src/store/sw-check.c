@@ -84,7 +84,7 @@ check_programme (GBytes     *bytes,
 
   check_schema (bytes, path, "programme.rng", problems);
   catalogue = sw_catalogue_load_shipped (NULL, NULL);
-  findings = sw_findings_collect (programme, catalogue, (int) g_ascii_strtoll (date, NULL, 10));
+  findings = sw_findings_collect (programme, catalogue, date);
   for (guint i = 0; i < findings->len; i++)
     add_finding (findings->pdata[i], bytes, path, problems);
 }

@@ -20,6 +20,7 @@ struct _SwDocument
   SwReadabilityReport *reading;
   GPtrArray *findings;
   GPtrArray *chosen;
+  char *today;        /* as of the last reckoning */
 };
 
 G_DEFINE_FINAL_TYPE (SwDocument, sw_document, G_TYPE_OBJECT)
@@ -42,24 +43,20 @@ enum
 
 static guint signals[N_SIGNALS];
 
-static int
-this_year (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  return g_date_time_get_year (now);
-}
-
 static void
 reckon (SwDocument *self)
 {
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+
   g_clear_pointer (&self->clock, sw_clock_free);
   g_clear_pointer (&self->reading, sw_readability_report_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   if (self->session != NULL)
     self->clock = sw_clock_new (self->session, sw_programme_get_clinic (self->programme));
   self->reading = sw_readability_report_new_for_programme (self->programme);
-  self->findings = sw_findings_collect_with (self->programme, self->catalogue, this_year (), self->reading);
+  g_free (self->today);
+  self->today = g_date_time_format (now, "%Y-%m-%d");
+  self->findings = sw_findings_collect_with (self->programme, self->catalogue, self->today, self->reading);
 }
 
 /* An undo may take away the session that is shown: show its neighbour instead. */
@@ -138,6 +135,7 @@ sw_document_dispose (GObject *object)
   g_clear_pointer (&self->reading, sw_readability_report_free);
   g_clear_pointer (&self->findings, g_ptr_array_unref);
   g_clear_pointer (&self->chosen, g_ptr_array_unref);
+  g_clear_pointer (&self->today, g_free);
   g_clear_object (&self->session);
   g_clear_object (&self->catalogue);
   g_clear_object (&self->file);
@@ -345,6 +343,18 @@ sw_document_get_findings (SwDocument *self)
 {
   g_return_val_if_fail (SW_IS_DOCUMENT (self), NULL);
   return self->findings;
+}
+
+/**
+ * sw_document_get_today:
+ *
+ * Returns: (transfer none): the day of the last reckoning, YYYY-MM-DD
+ */
+const char *
+sw_document_get_today (SwDocument *self)
+{
+  g_return_val_if_fail (SW_IS_DOCUMENT (self), NULL);
+  return self->today;
 }
 
 /**

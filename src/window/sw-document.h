@@ -39,6 +39,7 @@ void sw_document_set_session (SwDocument *self,
 const SwClock *sw_document_get_clock (SwDocument *self);
 const SwReadabilityReport *sw_document_get_reading (SwDocument *self);
 GPtrArray *sw_document_get_findings (SwDocument *self);
+const char *sw_document_get_today (SwDocument *self);
 GPtrArray *sw_document_get_chosen (SwDocument *self);
 SwItem *sw_document_get_chosen_item (SwDocument *self);
 void sw_document_choose (SwDocument *self,

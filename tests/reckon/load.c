@@ -288,7 +288,7 @@ is_found (SwProgramme *programme,
           const char  *prefix,
           SwDose      *fixed)
 {
-  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, NULL, 2026);
+  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, NULL, "2026-11-25");
 
   for (guint i = 0; i < findings->len; i++)
     {
@@ -333,7 +333,7 @@ test_programme (void)
   g_list_store_append (sw_programme_get_measurements (programme), measurement);
   g_object_set (client, "loads", "2, 5, 10 kg", NULL);
 
-  text = sw_numbers_to_json (programme, NULL, 2026);
+  text = sw_numbers_to_json (programme, NULL, "2026-11-25");
   root = json_from_string (text, NULL);
   load = json_object_get_object_member (json_array_get_object_element (json_object_get_array_member (
     json_array_get_object_element (json_object_get_array_member (json_node_get_object (root), "sessions"), 0),

@@ -244,7 +244,7 @@ assert_finding (Fixture    *fixture,
                 const char *text,
                 const char *detail)
 {
-  g_autoptr (GPtrArray) findings = sw_findings_collect (fixture->programme, NULL, 2026);
+  g_autoptr (GPtrArray) findings = sw_findings_collect (fixture->programme, NULL, "2026-11-25");
   const SwFinding *finding = find_reading (findings);
 
   g_assert_nonnull (finding);
@@ -300,7 +300,7 @@ test_finding_exercise (Fixture       *fixture,
 
       add_exercise (fixture, id, new_text ("en", "You get strong.", "Lie on your back.", "Lift your leg up."));
     }
-  findings = sw_findings_collect (fixture->programme, NULL, 2026);
+  findings = sw_findings_collect (fixture->programme, NULL, "2026-11-25");
   g_assert_null (find_reading (findings));
 
   add_exercise (fixture, "hard", new_text ("en", "You get strong.", HARD_ENGLISH, NULL));
@@ -318,7 +318,7 @@ test_numbers (Fixture       *fixture,
   g_autofree char *json = NULL;
 
   g_object_set (item, "note", "Considerable neuromuscular coordination necessitates Greta.", NULL);
-  json = sw_numbers_to_json (fixture->programme, NULL, 2026);
+  json = sw_numbers_to_json (fixture->programme, NULL, "2026-11-25");
   g_assert_nonnull (strstr (json, "\"value-school-grade\" : "));
   g_assert_nonnull (strstr (json, "\"aim-school-grade\" : 6.0"));
   g_assert_nonnull (strstr (json, "\"scale\" : \"flesch-kincaid\""));

@@ -121,7 +121,7 @@ fix (SwProgramme *programme,
      SwItem      *item,
      const char  *prefix)
 {
-  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, NULL, 2026);
+  g_autoptr (GPtrArray) findings = sw_findings_collect (programme, NULL, "2026-11-25");
   const SwFinding *found = NULL;
 
   for (guint i = 0; i < findings->len; i++)
@@ -217,7 +217,7 @@ test_numbers (void)
 
   measure (programme, "2026-03-01", 12.0, 16.0);
   measure (programme, "2026-04-01", 15.0, 16.0);
-  text = sw_numbers_to_json (programme, NULL, 2026);
+  text = sw_numbers_to_json (programme, NULL, "2026-11-25");
   g_assert_null (strstr (text, "Raises"));
   root = json_from_string (text, NULL);
   items = json_object_get_array_member (json_array_get_object_element (

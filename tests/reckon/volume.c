@@ -142,8 +142,8 @@ test_numbers (void)
   g_autoptr (JsonNode) root = NULL;
 
   g_object_set (sw_programme_get_client (programme), "name", "Ada Secret", NULL);
-  text = sw_numbers_to_json (programme, NULL, 2026);
-  again = sw_numbers_to_json (programme, NULL, 2026);
+  text = sw_numbers_to_json (programme, NULL, "2026-11-25");
+  again = sw_numbers_to_json (programme, NULL, "2026-11-25");
   g_assert_cmpstr (text, ==, again);
   g_assert_null (strstr (text, "Secret"));
   root = json_from_string (text, &error);
@@ -176,7 +176,7 @@ test_empty (void)
 {
   g_autoptr (SwProgramme) programme = sw_programme_new_standard ();
   g_autoptr (GArray) volumes = sw_volume_of_week (programme);
-  g_autofree char *text = sw_numbers_to_json (programme, NULL, 2026);
+  g_autofree char *text = sw_numbers_to_json (programme, NULL, "2026-11-25");
   g_autoptr (GError) error = NULL;
   g_autoptr (JsonNode) root = json_from_string (text, &error);
 
