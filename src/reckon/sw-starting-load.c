@@ -162,6 +162,9 @@ reckon_wanted (Reckoning *self)
   high = dup_kg (answer->high_kg);
   sw_working_add (answer->working, _("The load for the wanted set"), NULL, "%s kg × %s %% = %s kg", one_max, percent, wanted);
   sw_working_add (answer->working, _("The other formulas give for it"), NULL, _("%s to %s kg"), low, high);
+  if (self->question->exercise_limit.unit != SW_LOAD_NEWTON)
+    sw_working_add (answer->working, _("Only the load is reckoned with"), _("Common practice"),
+                    _("Where the body’s own weight is lifted too, begin with less."));
   if (answer->rough)
     sw_working_add (answer->working, _("A rough guide"),
                     "LeSuer and others, J Strength Cond Res 1997;11:211-213",

@@ -52,6 +52,8 @@ static const Field fields[] = {
   { "other_precautions", OWNER_CLIENT, "other-precautions", N_("Change the client’s other precautions") },
   { "equipment", OWNER_CLIENT, "equipment", N_("Change the client’s equipment") },
   { "avoided_positions", OWNER_CLIENT, "avoided-positions", N_("Change the positions the client cannot get into") },
+  { "loads", OWNER_CLIENT, "loads", N_("Change the client’s loads") },
+  { "load_limit", OWNER_CLIENT, "load-limit", N_("Change the client’s heaviest load") },
   { "minutes", OWNER_CLIENT, "minutes", N_("Change the client’s minutes") },
   { "title", OWNER_PROGRAMME, "title", N_("Change the programme’s title") },
   { "weeks", OWNER_PROGRESSION, "weeks", N_("Change the programme’s weeks") },
@@ -68,6 +70,9 @@ static const Field fields[] = {
   { "email", OWNER_CLINIC, "email", N_("Change the clinic’s e-mail address") },
   { "address", OWNER_CLINIC, "address", N_("Change the clinic’s address") },
   { "emergency_number", OWNER_CLINIC, "emergency-number", N_("Change the emergency number") },
+  { "alike_percent", OWNER_CLINIC, "alike-percent", N_("Change what the clinic calls alike") },
+  { "max_formula", OWNER_CLINIC, "max-formula", N_("Change the clinic’s formula") },
+  { "bands", OWNER_CLINIC, "bands", N_("Change the clinic’s bands") },
 };
 
 struct _SwClientForm
@@ -85,6 +90,7 @@ struct _SwClientForm
   GtkWidget *box;
   GtkWidget *widgets[G_N_ELEMENTS (fields)];
   GtkDropDown *language;
+  SwFieldRow *bands_row;
   SwMeasurementList *measurements;
 };
 
@@ -319,6 +325,7 @@ sw_client_form_class_init (SwClientFormClass *class)
                                                + (gssize) (i * sizeof (gpointer)));
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, box);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, language);
+  gtk_widget_class_bind_template_child (widget_class, SwClientForm, bands_row);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, measurements);
   gtk_widget_class_bind_template_callback (widget_class, edited_cb);
   gtk_widget_class_bind_template_callback (widget_class, chosen_cb);
@@ -335,6 +342,9 @@ sw_client_form_init (SwClientForm *self)
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "company")), SW_TYPE_COMPANY);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "paper")), SW_TYPE_PAPER);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "units")), SW_TYPE_UNITS);
+  sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "max_formula")), SW_TYPE_MAX_FORMULA);
+  sw_field_row_set_hint (self->bands_row, _("One a line, by its mark and the force at a stretch, such as “2: 25 N at 100 %”. "
+                                            "Colours mean another force with each maker."));
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "precautions")), SW_TYPE_PRECAUTION, 1,
                      _("Precautions"), _("None noted"));
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "equipment")), SW_TYPE_EQUIPMENT, 2,

@@ -30,7 +30,7 @@ typedef struct
 {
   const char *id;
   gssize value;
-  const char *findings[3];
+  const char *findings[4];
 } Field;
 
 #define VALUE(member) ((gssize) G_STRUCT_OFFSET (SwDose, member))
@@ -40,11 +40,11 @@ static const Field fields[SW_N_DOSE_FIELDS] = {
   [SW_DOSE_FIELD_REPS] = { "reps", -1, { "dose-missing:" } },
   [SW_DOSE_FIELD_HOLD] = { "hold", VALUE (hold_s), { NULL } },
   [SW_DOSE_FIELD_TEMPO] = { "tempo", -1, { NULL } },
-  [SW_DOSE_FIELD_LOAD] = { "load", -1, { "load:", "load-limit:", "precaution-load:" } },
+  [SW_DOSE_FIELD_LOAD] = { "load", -1, { "load:", "load-limit:", "precaution-load:", "client-load-limit:" } },
   [SW_DOSE_FIELD_REST] = { "rest", VALUE (rest_s), { NULL } },
   [SW_DOSE_FIELD_SIDE] = { "side", -1, { NULL } },
   [SW_DOSE_FIELD_DIRECTIONS] = { "directions", VALUE (directions), { NULL } },
-  [SW_DOSE_FIELD_EXTRA] = { "extra", -1, { "extra-side:", "extra-many:" } },
+  [SW_DOSE_FIELD_EXTRA] = { "extra", -1, { "extra-side:", "extra-many:", "sides-" } },
   [SW_DOSE_FIELD_DAYS] = { "days", VALUE (days_a_week), { NULL } },
   [SW_DOSE_FIELD_TIMES] = { "times", VALUE (times_a_day), { NULL } },
   [SW_DOSE_FIELD_EFFORT] = { "effort", VALUE (effort_limit), { "effort-limit:" } },
@@ -528,6 +528,7 @@ sw_dose_form_bind_fields (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, reps_high);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, tempo);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, load_unit);
+  gtk_widget_class_bind_template_child (widget_class, SwDoseForm, test_field);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, side);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, extra_right);
   gtk_widget_class_bind_template_child (widget_class, SwDoseForm, extra_left);

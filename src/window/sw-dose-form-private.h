@@ -6,6 +6,7 @@
 #include "sw-figure-view.h"
 #include "sw-number.h"
 #include "sw-place-fields.h"
+#include "sw-test-field.h"
 #include "sw-text-area.h"
 #include "sw-working-button.h"
 
@@ -66,6 +67,7 @@ struct _SwDoseForm
   SwNumber *reps_high;
   GtkEntry *tempo;
   GtkDropDown *load_unit;
+  SwTestField *test_field;
   GtkDropDown *side;
   GtkToggleButton *extra_right;
   GtkToggleButton *extra_left;

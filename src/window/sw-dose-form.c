@@ -386,6 +386,7 @@ sw_dose_form_class_init (SwDoseFormClass *class)
   g_type_ensure (SW_TYPE_FIGURE_VIEW);
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_PLACE_FIELDS);
+  g_type_ensure (SW_TYPE_TEST_FIELD);
   g_type_ensure (SW_TYPE_TEXT_AREA);
   g_type_ensure (SW_TYPE_WORKING_BUTTON);
 
@@ -486,6 +487,7 @@ sw_dose_form_refresh (SwDoseForm *self)
   refresh_line (self);
   refresh_remarks (self);
   sw_dose_form_refresh_fields (self);
+  sw_test_field_show (self->test_field, self->document, self->item);
   sw_text_area_set_text (self->note, sw_item_get_note (self->item));
   sw_place_fields_show (self->place, self->document, self->item);
   self->refreshing = FALSE;

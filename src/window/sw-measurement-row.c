@@ -30,6 +30,9 @@ struct _SwMeasurementRow
   GtkEntry *test;
   GtkEntry *date;
   GtkDropDown *measure;
+  GtkDropDown *better;
+  GtkBox *repetitions_box;
+  SwNumber *repetitions;
   SwNumber *left;
   SwNumber *right;
   SwNumber *both;
@@ -77,7 +80,7 @@ test_changed_cb (SwMeasurementRow *self)
 static void
 show_complaint (SwMeasurementRow *self)
 {
-  SwNumber *numbers[] = { self->right, self->left, self->both };
+  SwNumber *numbers[] = { self->right, self->left, self->both, self->repetitions };
   const char *words = NULL;
 
   for (guint i = 0; i < G_N_ELEMENTS (numbers) && words == NULL; i++)
@@ -161,6 +164,32 @@ measure_selected_cb (SwMeasurementRow *self)
 }
 
 static void
+better_selected_cb (SwMeasurementRow *self)
+{
+  g_autofree char *label = NULL;
+
+  if (self->refreshing || self->measurement == NULL)
+    return;
+
+  label = dup_label (self);
+  sw_history_set_int (sw_document_get_history (self->document), label, self->measurement, "better",
+                      gtk_drop_down_get_selected (self->better));
+}
+
+static void
+repetitions_changed_cb (SwMeasurementRow *self)
+{
+  g_autofree char *label = NULL;
+
+  if (self->refreshing)
+    return;
+
+  label = dup_label (self);
+  sw_history_set_int (sw_document_get_history (self->document), label, self->measurement, "repetitions",
+                      lround (sw_number_get_value (self->repetitions)));
+}
+
+static void
 value_changed_cb (SwMeasurementRow *self,
                   SwNumber         *number)
 {
@@ -230,6 +259,9 @@ sw_measurement_row_class_init (SwMeasurementRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, test);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, date);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, measure);
+  gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, better);
+  gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, repetitions_box);
+  gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, repetitions);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, left);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, right);
   gtk_widget_class_bind_template_child (widget_class, SwMeasurementRow, both);
@@ -241,6 +273,8 @@ sw_measurement_row_class_init (SwMeasurementRowClass *class)
   gtk_widget_class_bind_template_callback (widget_class, date_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, date_left_cb);
   gtk_widget_class_bind_template_callback (widget_class, measure_selected_cb);
+  gtk_widget_class_bind_template_callback (widget_class, better_selected_cb);
+  gtk_widget_class_bind_template_callback (widget_class, repetitions_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, value_changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, remove_clicked_cb);
   gtk_widget_class_set_css_name (widget_class, "measurement");
@@ -252,6 +286,9 @@ sw_measurement_row_init (SwMeasurementRow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   sw_choices_fill (self->measure, SW_TYPE_MEASURE);
+  sw_choices_fill (self->better, SW_TYPE_BETTER);
+  sw_number_set_name (self->repetitions, _("How often the load was moved"),
+                      _("Until no more was possible. Empty: one greatest pull, as on a dynamometer"));
   sw_number_set_name (self->left, _("Left side"), NULL);
   sw_number_set_name (self->right, _("Right side"), NULL);
   sw_number_set_name (self->both, _("Both sides together"), NULL);
@@ -289,6 +326,14 @@ sw_measurement_row_get_measurement (SwMeasurementRow *self)
   return self->measurement;
 }
 
+static gboolean
+is_strength (SwMeasurement *measurement)
+{
+  SwMeasure measure = sw_measurement_get_measure (measurement);
+
+  return measure == SW_MEASURE_KILOGRAMS || measure == SW_MEASURE_POUNDS || measure == SW_MEASURE_NEWTONS;
+}
+
 static double
 shown_value (double value)
 {
@@ -314,6 +359,9 @@ sw_measurement_row_refresh (SwMeasurementRow *self)
   if (g_strcmp0 (self->shown_date, sw_measurement_get_date (self->measurement)) != 0)
     show_date (self);
   sw_choices_show (self->measure, (int) sw_measurement_get_measure (self->measurement));
+  sw_choices_show (self->better, (int) sw_measurement_get_better (self->measurement));
+  sw_number_set_value (self->repetitions, sw_measurement_get_repetitions (self->measurement));
+  gtk_widget_set_visible (GTK_WIDGET (self->repetitions_box), is_strength (self->measurement));
   sw_number_set_value (self->left, shown_value (sw_measurement_get_left (self->measurement)));
   sw_number_set_value (self->right, shown_value (sw_measurement_get_right (self->measurement)));
   sw_number_set_value (self->both, shown_value (sw_measurement_get_both (self->measurement)));
