@@ -80,6 +80,7 @@ static const Shortcut shortcuts[] = {
 
   { "win.findings", { "F5" }, N_ ("Window"), N_ ("Show or hide the findings"), SW_SHORTCUT_EVERYWHERE },
   { "win.focus-canvas", { "F6" }, N_ ("Window"), N_ ("Go to the session"), SW_SHORTCUT_EVERYWHERE },
+  { "win.show-course", { "<Control>m" }, N_ ("Window"), N_ ("Measurements over the visits"), SW_SHORTCUT_EVERYWHERE },
   { "win.focus-form", { "<Control>l" }, N_ ("Window"), N_ ("Write the dose line, or go to the client"),
     SW_SHORTCUT_EVERYWHERE },
   { "win.inspector", { "F7" }, N_ ("Window"), N_ ("Show or hide the dose and client pane"), SW_SHORTCUT_EVERYWHERE },
