@@ -19,6 +19,7 @@
 #include "sw-number.h"
 #include "sw-set-field.h"
 #include "sw-text-area.h"
+#include "sw-transition-fields.h"
 
 typedef enum
 {
@@ -92,6 +93,7 @@ struct _SwClientForm
   GtkDropDown *language;
   SwFieldRow *bands_row;
   SwMeasurementList *measurements;
+  SwTransitionFields *transitions;
 };
 
 G_DEFINE_FINAL_TYPE (SwClientForm, sw_client_form, GTK_TYPE_WIDGET)
@@ -317,6 +319,7 @@ sw_client_form_class_init (SwClientFormClass *class)
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_SET_FIELD);
   g_type_ensure (SW_TYPE_TEXT_AREA);
+  g_type_ensure (SW_TYPE_TRANSITION_FIELDS);
 
   gtk_widget_class_set_template_from_resource (widget_class, "/org/setwright/Setwright/ui/sw-client-form.ui");
   for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
@@ -327,6 +330,7 @@ sw_client_form_class_init (SwClientFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, language);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, bands_row);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, measurements);
+  gtk_widget_class_bind_template_child (widget_class, SwClientForm, transitions);
   gtk_widget_class_bind_template_callback (widget_class, edited_cb);
   gtk_widget_class_bind_template_callback (widget_class, chosen_cb);
   gtk_widget_class_bind_template_callback (widget_class, language_chosen_cb);
@@ -399,5 +403,6 @@ sw_client_form_refresh (SwClientForm *self)
     }
   refresh_languages (self);
   sw_measurement_list_refresh (self->measurements);
+  sw_transition_fields_show (self->transitions, self->document);
   self->refreshing = FALSE;
 }
