@@ -17,6 +17,7 @@
 #include "sw-programme-xml.h"
 #include "sw-progression-xml.h"
 #include "sw-reading.h"
+#include "sw-transition-xml.h"
 #include "sw-xml-values.h"
 
 static const char *const none_known[] = { NULL };
@@ -37,16 +38,6 @@ static const char *const clinic_known[]
         "bands",
         "max-formula",
         "alike-percent",
-        "card-low-seconds",
-        "card-high-seconds",
-        "turn-low-seconds",
-        "turn-high-seconds",
-        "seat-low-seconds",
-        "seat-high-seconds",
-        "floor-low-seconds",
-        "floor-high-seconds",
-        "fetch-low-seconds",
-        "fetch-high-seconds",
         NULL };
 static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
 static const char *const measurement_known[] = { "date", "test", "measure", "repetitions", "better", "left", "right", "both", NULL };
@@ -181,25 +172,6 @@ read_client (xmlNode    *node,
   return TRUE;
 }
 
-/* How long what lies between two exercises takes. */
-static gboolean
-read_transitions (SwClinic  *clinic,
-                  xmlNode   *node,
-                  GError   **error)
-{
-  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
-    {
-      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
-      int seconds;
-
-      g_object_get (clinic, name, &seconds, NULL);
-      if (!sw_xml_read_int (node, name, 0, SW_CLINIC_MOST_TRANSITION_S, seconds, &seconds, error))
-        return FALSE;
-      g_object_set (clinic, name, seconds, NULL);
-    }
-  return TRUE;
-}
-
 /* How the clinic reckons. */
 static gboolean
 read_reckoning (SwClinic  *clinic,
@@ -228,11 +200,17 @@ read_clinic (xmlNode    *node,
   g_autoptr (SwLogo) logo = NULL;
 
   set_strings (clinic, node, clinic_strings);
-  if (!read_reckoning (clinic, node, error) || !read_transitions (clinic, node, error))
+  if (!read_reckoning (clinic, node, error))
     return FALSE;
   sw_extras_add_attributes (extras, NULL, node, clinic_known);
   for (xmlNode *child = node->children; child != NULL; child = child->next)
     {
+      if (is (child, "change"))
+        {
+          if (!sw_transition_xml_read (child, clinic, extras, error))
+            return FALSE;
+          continue;
+        }
       if (!is (child, "logo"))
         {
           sw_extras_add_node (extras, NULL, child);

@@ -14,6 +14,7 @@
 #include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-progression-xml.h"
+#include "sw-transition-xml.h"
 #include "sw-xml-values.h"
 
 typedef void (*WriteFunc) (gpointer     object,
@@ -68,24 +69,6 @@ write_client (SwClient    *client,
   sw_xml_writer_close (writer);
 }
 
-/* Left out when they are the usual ones. */
-static void
-write_transitions (SwClinic    *clinic,
-                   SwXmlWriter *writer)
-{
-  if (sw_clinic_has_usual_transitions (clinic))
-    return;
-
-  for (int i = 0; i < 2 * SW_N_TRANSITIONS; i++)
-    {
-      const char *name = sw_clinic_get_transition_property ((SwTransition) (i / 2), i % 2 == 1);
-      int seconds;
-
-      g_object_get (clinic, name, &seconds, NULL);
-      sw_xml_writer_attribute_int (writer, name, seconds);
-    }
-}
-
 static void
 write_clinic (SwClinic    *clinic,
               SwXmlWriter *writer)
@@ -106,10 +89,10 @@ write_clinic (SwClinic    *clinic,
     sw_xml_write_term (writer, "max-formula", SW_TYPE_MAX_FORMULA, (int) sw_clinic_get_max_formula (clinic));
   if (sw_clinic_get_alike_percent (clinic) != SW_CLINIC_USUAL_ALIKE_PERCENT)
     sw_xml_writer_attribute_int (writer, "alike-percent", sw_clinic_get_alike_percent (clinic));
-  write_transitions (clinic, writer);
   sw_extras_write_attributes (extras, NULL, writer);
   if (logo != NULL)
     sw_logo_xml_write (logo, extras, writer);
+  sw_transition_xml_write (clinic, extras, writer);
   sw_extras_write_nodes (extras, NULL, writer);
   sw_xml_writer_close (writer);
 }

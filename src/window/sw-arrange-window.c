@@ -96,6 +96,7 @@ row_new (SwArrangeWindow *self,
   gboolean numbered = n_exercises_of (item) > 0;
   int before = find_number (self, item);
   gboolean moved = numbered && before != number;
+  const char *position = "";
 
   digits = numbered ? g_strdup_printf ("%d", number) : g_strdup ("");
   /* Translators: the number that an exercise has now, before it moves */
@@ -110,9 +111,8 @@ row_new (SwArrangeWindow *self,
   gtk_box_append (GTK_BOX (box), place);
   gtk_box_append (GTK_BOX (box), name_label);
   if (sw_item_get_exercise (item) != NULL)
-    gtk_box_append (GTK_BOX (box), label_new (sw_label (SW_TYPE_POSITION,
-                                                        (int) sw_exercise_get_facts (sw_item_get_exercise (item))->position),
-                                              "dim"));
+    position = sw_label (SW_TYPE_POSITION, (int) sw_exercise_get_facts (sw_item_get_exercise (item))->position);
+  gtk_box_append (GTK_BOX (box), label_new (position, "dim"));
   gtk_box_append (GTK_BOX (box), label_new (was, "dim"));
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
   gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, told, -1);

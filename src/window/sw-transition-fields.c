@@ -50,8 +50,8 @@ number_changed_cb (SwTransitionFields *self,
 
   for (int i = 0; i < N_NUMBERS; i++)
     if (self->numbers[i] == number)
-      sw_history_set_int (sw_document_get_history (self->document), _("Change how long changes take"), get_clinic (self),
-                          get_property_name (i), (gint64) sw_number_get_value (number));
+      sw_history_set_int (sw_document_get_history (self->document), _("Change how long changes take"),
+                          get_clinic (self), get_property_name (i), (gint64) sw_number_get_value (number));
 }
 
 static void
@@ -77,15 +77,16 @@ number_new (SwTransitionFields *self,
             SwTransition        transition,
             gboolean            high)
 {
-  SwNumber *number = g_object_new (SW_TYPE_NUMBER, "lower", 0.0, "upper", (double) SW_CLINIC_MOST_TRANSITION_S, "step", 5.0,
-                                   NULL);
+  SwNumber *number = g_object_new (SW_TYPE_NUMBER, "lower", 0.0, "upper", (double) SW_CLINIC_MOST_TRANSITION_S, "step",
+                                   5.0, NULL);
   const char *name = sw_transition_get_name (transition);
   /* Translators: %s is what has to be done between exercises */
   g_autofree char *told = g_strdup_printf (high ? _("%s, at most") : _("%s, at least"), name);
 
   sw_number_set_name (number, told, _("seconds"));
-  gtk_widget_set_tooltip_text (GTK_WIDGET (number), high ? _("Seconds when it goes slowly; never less than the lower figure")
-                                                         : _("Seconds when it goes quickly"));
+  gtk_widget_set_tooltip_text (GTK_WIDGET (number),
+                               high ? _("Seconds when it goes slowly; never less than the lower figure")
+                                    : _("Seconds when it goes quickly"));
   g_signal_connect_object (number, "changed", G_CALLBACK (number_changed_cb), self, G_CONNECT_SWAPPED);
   return number;
 }
