@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "sw-compose.h"
+#include "sw-measure-words.h"
 #include "sw-measurement.h"
 #include "sw-telling.h"
 
@@ -20,25 +21,6 @@
 #define PICTURE_SHARE 0.24
 #define TALLEST_PICTURE 0.8
 #define LONGEST_BESIDE 600
-/* Whole numbers below take the plural form of their unit; nobody counts so far. */
-#define MOST_COUNTED 1e6
-
-static const char *
-measure_key (SwMeasure measure)
-{
-  static const char *const keys[] = {
-    [SW_MEASURE_SECONDS] = "check.seconds",
-    [SW_MEASURE_REPETITIONS] = "check.repetitions",
-    [SW_MEASURE_DEGREES] = "check.degrees",
-    [SW_MEASURE_CENTIMETRES] = "check.centimetres",
-    [SW_MEASURE_KILOGRAMS] = "check.kilograms",
-    [SW_MEASURE_NEWTONS] = "check.newtons",
-    [SW_MEASURE_RATING_0_TO_10] = "check.rating-0-to-10",
-    [SW_MEASURE_POUNDS] = "check.pounds",
-  };
-
-  return keys[measure];
-}
 
 /* Returns: where the text ends */
 static double
@@ -110,33 +92,11 @@ find_start (SwComposer *self,
   return found;
 }
 
-/* Returns: (transfer full): "12.5 seconds", "12 times", "45°", "3 out of 10" */
-static char *
-dup_value (SwComposer *self,
-           double      value,
-           SwMeasure   measure,
-           const char *unit)
-{
-  g_autofree char *n = sw_phrases_number (self->phrases, value, 1);
-  gboolean counts = value == floor (value) && fabs (value) < MOST_COUNTED;
-
-  if (measure == SW_MEASURE_SECONDS && counts)
-    return sw_phrases_count (self->phrases, "time.seconds", (int) value, NULL);
-  if (measure == SW_MEASURE_REPETITIONS && counts)
-    return sw_phrases_count (self->phrases, "dose.amount-times", (int) value, NULL);
-  if (measure == SW_MEASURE_DEGREES)
-    return sw_phrases_format (self->phrases, "check.value-degrees", "n", n, NULL);
-  if (measure == SW_MEASURE_RATING_0_TO_10)
-    return sw_phrases_format (self->phrases, "check.value-rating", "n", n, NULL);
-  return sw_phrases_format (self->phrases, "check.value", "n", n, "unit", unit, NULL);
-}
-
 /* Returns: (nullable): the value that was measured, for a row of the table */
 static char *
 dup_start (SwComposer    *self,
            SwMeasurement *start,
-           const char    *row_key,
-           const char    *unit)
+           const char    *row_key)
 {
   double value;
 
@@ -146,7 +106,7 @@ dup_start (SwComposer    *self,
     value = sw_measurement_get_right (start);
   else
     value = sw_measurement_get_both (start);
-  return isnan (value) ? NULL : dup_value (self, value, sw_measurement_get_measure (start), unit);
+  return isnan (value) ? NULL : sw_measure_words (self->phrases, value, sw_measurement_get_measure (start));
 }
 
 /* Returns: (nullable): what stands over the measured values: the day, which is not the client's own first day */
@@ -338,7 +298,7 @@ add_table (SwFlow *flow,
   const char *question = sw_item_get_title (item);
   const Check check = {
     sw_text_is_set (question) ? question : sw_phrases_get (self->phrases, "check.heading"),
-    sw_phrases_get (self->phrases, measure_key (sw_item_get_measure (item))),
+    sw_measure_unit_words (self->phrases, sw_item_get_measure (item)),
     ++self->n_checks,
   };
   const char *days[2]
@@ -367,7 +327,7 @@ add_table (SwFlow *flow,
       bottom_pt = add_cell (&label, row, "TH", "Row", lefts_pt[0], side_pt, side);
       if (start != NULL)
         {
-          g_autofree char *value = dup_start (self, start, keys[i], check.unit);
+          g_autofree char *value = dup_start (self, start, keys[i]);
 
           add_cell (&label, row, "TD", NULL, lefts_pt[1], start_pt, value != NULL ? value : "–");
         }

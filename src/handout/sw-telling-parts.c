@@ -5,6 +5,7 @@
 
 #include "sw-care.h"
 #include "sw-dose-words.h"
+#include "sw-note-words.h"
 #include "sw-telling.h"
 
 #define TALLEST_FIGURE 1.25
@@ -325,7 +326,7 @@ sw_part_add_note (SwFlow    *flow,
                   SwTelling *telling,
                   double     space_pt)
 {
-  const char *note = sw_item_get_note (telling->item);
+  g_autofree char *note = sw_note_words (flow->composer->phrases, flow->composer->programme, telling->item);
 
   if (!sw_text_is_set (note))
     return;

@@ -4,6 +4,7 @@
  * are too long for that or the print too large, one below the other. */
 #include "config.h"
 
+#include "sw-note-words.h"
 #include "sw-telling.h"
 
 /* How tall a part would be in a column of that width; leaves no trace. */
@@ -307,10 +308,11 @@ static void
 compose_long_note (SwTelling *telling)
 {
   SwComposer *self = telling->composer;
-  g_auto (GStrv) lines = g_strsplit (sw_item_get_note (telling->item), "\n", -1);
+  g_autofree char *note = sw_note_words (self->phrases, self->programme, telling->item);
+  g_auto (GStrv) lines = g_strsplit (note, "\n", -1);
   const char *heading = sw_phrases_get (self->phrases, "exercise.note");
 
-  if (!sw_text_is_set (sw_item_get_note (telling->item)))
+  if (!sw_text_is_set (note))
     return;
 
   sw_composer_open_frame (self, SW_NOTE_FRAME_PT);
