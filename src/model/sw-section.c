@@ -141,6 +141,32 @@ sw_section_new (SwSectionKind  kind,
   return g_object_new (SW_TYPE_SECTION, "kind", kind, "title", title, NULL);
 }
 
+/* What came after an item comes after that item's copy. */
+static void
+follow_copies (SwSection *self,
+               SwSection *copy)
+{
+  GListModel *items = G_LIST_MODEL (self->items);
+  g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+      g_autoptr (SwItem) item_copy = g_list_model_get_item (G_LIST_MODEL (copy->items), i);
+
+      g_hash_table_insert (ids, (gpointer) sw_item_get_id (item), (gpointer) sw_item_get_id (item_copy));
+    }
+  for (guint i = 0; i < g_list_model_get_n_items (items); i++)
+    {
+      g_autoptr (SwItem) item = g_list_model_get_item (items, i);
+      g_autoptr (SwItem) item_copy = g_list_model_get_item (G_LIST_MODEL (copy->items), i);
+      const char *after = g_hash_table_lookup (ids, sw_item_get_after (item));
+
+      if (after != NULL)
+        g_object_set (item_copy, "after", after, NULL);
+    }
+}
+
 /**
  * sw_section_copy:
  * @self: a section
@@ -165,6 +191,8 @@ sw_section_copy (SwSection *self,
 
       g_list_store_append (copy->items, item_copy);
     }
+  if (new_ids)
+    follow_copies (self, copy);
 
   return copy;
 }

@@ -441,6 +441,55 @@ test_duplicate (Fixture       *fixture,
     g_assert_true (g_hash_table_add (ids, (gpointer) sw_item_get_id (items->pdata[i])));
 }
 
+/* In a section's duplicate, what has to come after another comes after its duplicate. */
+static void
+test_duplicate_follows (Fixture       *fixture,
+                        gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autoptr (GPtrArray) sections = g_ptr_array_new ();
+  g_autoptr (GPtrArray) copies = NULL;
+  g_autoptr (SwItem) first = NULL;
+  g_autoptr (SwItem) second = NULL;
+  GListModel *items;
+
+  fill (fixture->main, "a b");
+  g_object_set (find (fixture, "b"), "after", "a", "pinned", TRUE, NULL);
+  g_ptr_array_add (sections, fixture->main);
+  copies = sw_edit_duplicate (fixture->history, fixture->programme, sections, "Duplicate");
+  items = G_LIST_MODEL (sw_section_get_items (copies->pdata[0]));
+  first = g_list_model_get_item (items, 0);
+  second = g_list_model_get_item (items, 1);
+  g_assert_cmpstr (sw_item_get_id (first), !=, "a");
+  g_assert_cmpstr (sw_item_get_after (second), ==, sw_item_get_id (first));
+  g_assert_true (sw_item_get_pinned (second));
+}
+
+/* All sections of a session in another order are one step, and one step back. */
+static void
+test_arrange (Fixture       *fixture,
+              gconstpointer  data G_GNUC_UNUSED)
+{
+  g_autoptr (GPtrArray) sections = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
+
+  fill (fixture->warm_up, "a b");
+  fill (fixture->main, "c d e");
+  g_ptr_array_add (sections, choose (fixture, "b a"));
+  g_ptr_array_add (sections, choose (fixture, "e c d"));
+  g_ptr_array_add (sections, g_ptr_array_new ());
+  sw_edit_arrange (fixture->history, fixture->session, sections, "Arrange");
+  assert_ids (fixture->warm_up, "b a");
+  assert_ids (fixture->main, "e c d");
+  assert_ids (fixture->cool_down, "");
+  g_assert_cmpstr (sw_history_get_undo_label (fixture->history), ==, "Arrange");
+
+  sw_history_undo (fixture->history);
+  assert_ids (fixture->warm_up, "a b");
+  assert_ids (fixture->main, "c d e");
+  g_assert_false (sw_history_get_can_undo (fixture->history));
+  sw_history_redo (fixture->history);
+  assert_ids (fixture->main, "e c d");
+}
+
 static void
 test_swap (Fixture       *fixture,
            gconstpointer  data G_GNUC_UNUSED)
@@ -707,6 +756,8 @@ main (int   argc,
     { "/model/edits/shift", test_shift },
     { "/model/edits/shift-block", test_shift_block },
     { "/model/edits/duplicate", test_duplicate },
+    { "/model/edits/duplicate-follows", test_duplicate_follows },
+    { "/model/edits/arrange", test_arrange },
     { "/model/edits/swap", test_swap },
     { "/model/edits/split", test_split },
   };
