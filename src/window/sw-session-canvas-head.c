@@ -95,6 +95,21 @@ refresh_title (SwSessionCanvas *self,
     gtk_editable_set_text (GTK_EDITABLE (self->title), title);
 }
 
+/* The minutes are those of a usual day, without self-checks. */
+static void
+tell_checks (SwSessionCanvas *self,
+             SwSpan           checks)
+{
+  int minutes = sw_span_high_minutes (checks);
+  g_autofree char *words = g_strdup_printf (
+      ngettext ("On a usual day. The self-checks, on the first day and before the next visit, take up to %d min more.",
+                "On a usual day. The self-checks, on the first day and before the next visit, take up to %d min more.",
+                (gulong) minutes),
+      minutes);
+
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->time), minutes > 0 ? words : NULL);
+}
+
 static void
 refresh_time (SwSessionCanvas *self)
 {
@@ -107,6 +122,7 @@ refresh_time (SwSessionCanvas *self)
   if (clock == NULL || clock->entries->len == 0)
     {
       gtk_label_set_label (self->time, "");
+      gtk_widget_set_tooltip_text (GTK_WIDGET (self->time), NULL);
       return;
     }
 
@@ -121,6 +137,7 @@ refresh_time (SwSessionCanvas *self)
     /* Translators: how long the session takes, then the minutes the client has */
     words = g_strdup_printf (_ ("%s of %d min"), length, minutes);
   gtk_label_set_label (self->time, words);
+  tell_checks (self, clock->checks);
   if (over)
     gtk_widget_add_css_class (GTK_WIDGET (self->time), "over");
   else
