@@ -67,6 +67,9 @@ typedef struct
   int n_pages;
 } Wall;
 
+/* Of a card's width: how tall its picture may be. */
+static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
+
 static gboolean
 lay_out_wall_so (Arranged     *self,
                  SwProgramme  *programme,
@@ -81,15 +84,16 @@ lay_out_wall_so (Arranged     *self,
 
 /* Finds the arrangement of cards with the fewest pages, and of those the one with the largest pictures. A dose beside
  * the picture saves height where the page is wide. Fewer cards stand beside one another where a word would be divided.
+ * @first_share: the tallest pictures that are tried
  * @measures: whether the cards are only measured. */
 static gboolean
 find_wall (Arranged     *self,
            SwProgramme  *programme,
+           guint         first_share,
            gboolean      measures,
            Wall         *best,
            GError      **error)
 {
-  static const double shares[] = { 0.85, 0.72, 0.6, 0.5, 0.42 };
   SwComposer *composer = self->composer;
   const SwStyle *style = &composer->style;
   int least = sw_style_get_least_cards (style);
@@ -104,7 +108,7 @@ find_wall (Arranged     *self,
   composer->measures = measures;
   for (int way = 0; way < 2; way++)
     for (int n = least; n <= sw_style_get_most_cards (style); n++)
-      for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+      for (guint i = first_share; i < G_N_ELEMENTS (shares); i++)
         {
           Wall wall = { .n_cards = n, .beside = way == 1, .share = shares[i] };
           double card_pt = sw_card_get_width (composer, n);
@@ -134,16 +138,15 @@ find_wall (Arranged     *self,
 static gboolean
 arrange_wall (Arranged     *self,
               SwProgramme  *programme,
+              Wall         *best,
               GError      **error)
 {
-  Wall best;
-
-  if (!find_wall (self, programme, TRUE, &best, error) || !lay_out_wall_so (self, programme, &best, error))
+  if (!find_wall (self, programme, 0, TRUE, best, error) || !lay_out_wall_so (self, programme, best, error))
     return FALSE;
-  if (self->pages->n_pages == best.n_pages)
+  if (self->pages->n_pages == best->n_pages)
     return TRUE;
 
-  return find_wall (self, programme, FALSE, &best, error) && lay_out_wall_so (self, programme, &best, error);
+  return find_wall (self, programme, 0, FALSE, best, error) && lay_out_wall_so (self, programme, best, error);
 }
 
 /* What the pictures show is left out where it would cost a page. */
@@ -152,23 +155,30 @@ arrange_captions (Arranged     *self,
                   SwProgramme  *programme,
                   GError      **error)
 {
-  int n_pages;
+  Wall told;
+  Wall bare;
 
   self->composer->captions = TRUE;
-  if (!arrange_wall (self, programme, error))
+  if (!arrange_wall (self, programme, &told, error))
     return FALSE;
-  n_pages = self->pages->n_pages;
-  if (n_pages == 1)
+  told.n_pages = self->pages->n_pages;
+  if (told.n_pages == 1)
     return TRUE;
 
+  /* The smallest pictures tell whether there is a page to save at all. */
   self->composer->captions = FALSE;
-  if (!arrange_wall (self, programme, error))
+  if (!find_wall (self, programme, G_N_ELEMENTS (shares) - 1, TRUE, &bare, error))
     return FALSE;
-  if (self->pages->n_pages < n_pages)
-    return TRUE;
+  if (bare.n_pages < told.n_pages)
+    {
+      if (!arrange_wall (self, programme, &bare, error))
+        return FALSE;
+      if (self->pages->n_pages < told.n_pages)
+        return TRUE;
+    }
 
   self->composer->captions = TRUE;
-  return arrange_wall (self, programme, error);
+  return lay_out_wall_so (self, programme, &told, error);
 }
 
 /* The logo is left out where it would cost a page: this one is for the wall, to be seen at a glance. */

@@ -15,6 +15,8 @@
 
 /* A warning names no more characters than these. */
 #define MOST_NAMED 8
+/* By how much of a pixel curves are off on a screen at most. */
+#define COARSE 0.2
 
 struct _SwHandout
 {
@@ -153,9 +155,11 @@ sw_handout_new_after (SwProgramme             *programme,
   if (!sw_arrange (&self->pages, &self->composer, programme, error))
     return NULL;
 
-  sw_measured_finish (self->composer.measured);
   make_furniture (self, programme);
   self->missing = sw_missing_find (&self->pages, &self->composer, &self->furniture);
+  if (sw_measured_follows (self->composer.measured))
+    sw_pages_expect_numbers (&self->pages, &self->composer);
+  sw_measured_finish (self->composer.measured);
   return g_steal_pointer (&self);
 }
 
@@ -302,6 +306,7 @@ sw_handout_draw_page (SwHandout *self,
   cairo_save (cr);
   /* On a screen the pictures are most of the work; the eye sees no difference there, and paper has no pixels. */
   cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
+  cairo_set_tolerance (cr, COARSE);
   sw_pages_paint (&self->pages, &self->composer, &self->furniture, page, cr, NULL);
   cairo_restore (cr);
 }

@@ -326,12 +326,19 @@ paint_piece (const SwPiece *piece,
     }
 }
 
-/* The piece in page coordinates, before any scaling. Everything is composed from left to right; where the language
- * goes the other way each thing stands mirrored, but is not drawn mirrored: a right leg stays one. */
-static SwPiece
-place_piece (const SwPiece *piece,
-             const SwPlace *place,
-             const SwStyle *style)
+/**
+ * sw_piece_place:
+ * @place: where its block is
+ *
+ * Everything is composed from left to right; where the language goes the other way each thing stands mirrored, but is not
+ * drawn mirrored: a right leg stays one.
+ *
+ * Returns: the piece in page coordinates, before any scaling
+ */
+SwPiece
+sw_piece_place (const SwPiece *piece,
+                const SwPlace *place,
+                const SwStyle *style)
 {
   SwPiece placed = *piece;
 
@@ -364,7 +371,7 @@ paint_place (const SwPlace   *place,
 
   for (guint i = 0; i < place->block->pieces->len; i++)
     {
-      SwPiece piece = place_piece (&g_array_index (place->block->pieces, SwPiece, i), place, style);
+      SwPiece piece = sw_piece_place (&g_array_index (place->block->pieces, SwPiece, i), place, style);
 
       if (sink != NULL && piece.tag != NULL)
         sink->begin (sink->data, piece.tag, &piece);
@@ -444,6 +451,34 @@ paint_running_head (SwComposer        *composer,
   paint_furniture_text (composer, phone, TRUE, y_pt, style->width_pt, cr);
 }
 
+static char *
+make_page_number (const SwPages *pages,
+                  SwComposer    *composer,
+                  int            page)
+{
+  g_autofree char *page_text = g_strdup_printf ("%d", page + 1);
+  g_autofree char *pages_text = g_strdup_printf ("%d", pages->n_pages);
+
+  return sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
+}
+
+/**
+ * sw_pages_expect_numbers:
+ *
+ * Measures the pages' numbers, which else is done when they are painted: now those are known that the handout before had.
+ */
+void
+sw_pages_expect_numbers (const SwPages *pages,
+                         SwComposer    *composer)
+{
+  for (int page = 0; page < pages->n_pages; page++)
+    {
+      g_autofree char *number = make_page_number (pages, composer, page);
+
+      measure_furniture_pt (composer, number);
+    }
+}
+
 static void
 paint_furniture (const SwPages     *pages,
                  SwComposer        *composer,
@@ -454,10 +489,7 @@ paint_furniture (const SwPages     *pages,
   const SwStyle *style = &composer->style;
   double size_pt = sw_style_get_size_pt (style, SW_TEXT_FURNITURE);
   double foot_pt = style->page_height_pt - style->bottom_pt + 0.75 * size_pt;
-  g_autofree char *page_text = g_strdup_printf ("%d", page + 1);
-  g_autofree char *pages_text = g_strdup_printf ("%d", pages->n_pages);
-  g_autofree char *number
-      = sw_phrases_format (composer->phrases, "page.number", "page", page_text, "pages", pages_text, NULL);
+  g_autofree char *number = make_page_number (pages, composer, page);
 
   if (page > 0)
     paint_running_head (composer, furniture, cr);
@@ -517,100 +549,4 @@ sw_piece_get_text_extents (const SwPiece *piece,
       *left_pt += (double) ranges[0] / PANGO_SCALE;
       *right_pt += (double) ranges[2 * n_ranges - 1] / PANGO_SCALE;
     }
-}
-
-/* Where the piece is on a page that is drawn smaller because it would not fit. */
-static SwPiece
-scale_piece (SwPiece        piece,
-             const SwPlace *place,
-             const SwStyle *style)
-{
-  piece.x_pt = style->left_pt + (piece.x_pt - style->left_pt) * place->scale;
-  piece.y_pt = place->y_pt + (piece.y_pt - place->y_pt) * place->scale;
-  piece.width_pt *= place->scale;
-  piece.height_pt *= place->scale;
-  return piece;
-}
-
-static char *
-dup_piece_text (const SwPiece *piece)
-{
-  const char *text;
-  const PangoLayoutLine *first;
-  const PangoLayoutLine *last;
-  int start;
-  int end;
-
-  if (piece->kind == SW_PIECE_SYMBOL)
-    return g_strdup (sw_symbol_get_name (piece->symbol));
-  if (piece->kind == SW_PIECE_EQUIPMENT)
-    return g_strdup (sw_term_to_nick (SW_TYPE_EQUIPMENT, (int) piece->equipment));
-  if (piece->kind == SW_PIECE_FIGURE || piece->kind == SW_PIECE_FIELD
-      || (piece->kind == SW_PIECE_PICTURE && piece->tag != NULL))
-    return g_strdup (piece->tag->alt);
-  if (piece->kind != SW_PIECE_TEXT)
-    return g_strdup (piece->tag != NULL ? piece->tag->name : "");
-
-  text = pango_layout_get_text (piece->layout);
-  first = pango_layout_get_line_readonly (piece->layout, piece->first_line);
-  last = pango_layout_get_line_readonly (piece->layout, piece->first_line + piece->n_lines - 1);
-  start = MAX (piece->start, first->start_index);
-  end = MIN (piece->end, last->start_index + last->length);
-  return g_strndup (text + start, (gsize) (end - start));
-}
-
-/* What it is called in a dump. A text that goes on in other pieces has the place of the whole; those are its parts. */
-static const char *
-get_kind (const SwPiece *piece)
-{
-  static const char *const kinds[] = {
-    [SW_PIECE_TEXT] = "text",       [SW_PIECE_FIGURE] = "figure",       [SW_PIECE_SYMBOL] = "symbol",
-    [SW_PIECE_BOX] = "box",         [SW_PIECE_EMPTY] = "empty",         [SW_PIECE_FIELD] = "field",
-    [SW_PIECE_PICTURE] = "picture", [SW_PIECE_EQUIPMENT] = "equipment",
-  };
-  const PangoLayoutLine *line;
-
-  if (piece->kind != SW_PIECE_TEXT)
-    return kinds[piece->kind];
-  line = pango_layout_get_line_readonly (piece->layout, piece->first_line);
-  return piece->start > line->start_index ? "part" : "text";
-}
-
-/**
- * sw_pages_dump:
- *
- * Returns: (transfer full): every piece in its place, one a line: `kind x y width height "text"`, in points
- */
-char *
-sw_pages_dump (const SwPages *pages,
-               SwComposer    *composer)
-{
-  GString *out = g_string_new (NULL);
-  int page = -1;
-
-  for (guint i = 0; i < pages->places->len; i++)
-    {
-      const SwPlace *place = &g_array_index (pages->places, SwPlace, i);
-
-      if (place->page != page)
-        {
-          page = place->page;
-          g_string_append_printf (out, "page %d %.0fx%.0f\n", page + 1, composer->style.page_width_pt,
-                                  composer->style.page_height_pt);
-        }
-      for (guint j = 0; j < place->block->pieces->len; j++)
-        {
-          SwPiece piece = scale_piece (place_piece (&g_array_index (place->block->pieces, SwPiece, j), place,
-                                                    &composer->style),
-                                       place, &composer->style);
-          g_autofree char *text = dup_piece_text (&piece);
-          g_auto (GStrv) quotes = g_strsplit (text, "\"", -1);
-          g_autofree char *escaped = g_strdelimit (g_strjoinv ("\\\"", quotes), "\n", '|');
-
-          g_string_append_printf (out, "%s %.1f %.1f %.1f %.1f \"%s\"\n", get_kind (&piece), piece.x_pt, piece.y_pt,
-                                  piece.width_pt, piece.height_pt, escaped);
-        }
-    }
-
-  return g_string_free (out, FALSE);
 }

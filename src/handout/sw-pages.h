@@ -74,12 +74,17 @@ typedef struct
 void sw_pages_init (SwPages    *pages,
                     SwComposer *composer);
 void sw_pages_clear (SwPages *pages);
+void sw_pages_expect_numbers (const SwPages *pages,
+                              SwComposer    *composer);
 void sw_pages_paint (const SwPages     *pages,
                      SwComposer        *composer,
                      const SwFurniture *furniture,
                      int                page,
                      cairo_t           *cr,
                      const SwTagSink   *sink);
+SwPiece sw_piece_place (const SwPiece *piece,
+                        const SwPlace *place,
+                        const SwStyle *style);
 void sw_piece_get_text_extents (const SwPiece *piece,
                                 double        *left_pt,
                                 double        *right_pt);
