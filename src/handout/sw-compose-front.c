@@ -3,6 +3,7 @@
  * The first page: who it is for, what it is for, when, what is needed, and before anything else when to stop. */
 #include "config.h"
 
+#include "sw-care-limits.h"
 #include "sw-care.h"
 #include "sw-compose.h"
 #include "sw-telling.h"
@@ -192,7 +193,7 @@ compose_week_and_needs (SwComposer  *self,
 /**
  * sw_compose_general_care_in:
  *
- * What the client's precautions ask of every exercise, in a box; nothing when they ask for nothing.
+ * What the client's precautions and limits ask of every exercise, in a box; nothing when they ask for nothing.
  *
  * Returns: whether they ask for anything
  */
@@ -201,8 +202,17 @@ sw_compose_general_care_in (SwFlow   *flow,
                             SwClient *client)
 {
   SwComposer *self = flow->composer;
-  g_auto (GStrv) words = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
-  g_autofree char *text = sw_phrases_sentences (self->phrases, (const char *const *) words);
+  g_autoptr (GStrvBuilder) all = g_strv_builder_new ();
+  GListModel *set = G_LIST_MODEL (sw_programme_get_limits (self->programme));
+  g_auto (GStrv) limits = sw_care_limit_words (self->phrases, set, NULL, NULL, sw_client_get_units (client));
+  g_auto (GStrv) care = sw_care_general_words (self->phrases, sw_client_get_precautions (client));
+  g_auto (GStrv) words = NULL;
+  g_autofree char *text = NULL;
+
+  g_strv_builder_addv (all, (const char **) limits);
+  g_strv_builder_addv (all, (const char **) care);
+  words = g_strv_builder_end (all);
+  text = sw_phrases_sentences (self->phrases, (const char *const *) words);
 
   if (!sw_text_is_set (text))
     return FALSE;

@@ -3,6 +3,7 @@
  * The parts of an exercise: picture, dose, steps and what else a client needs. Each can stand in any column. */
 #include "config.h"
 
+#include "sw-care-limits.h"
 #include "sw-care.h"
 #include "sw-dose-words.h"
 #include "sw-note-words.h"
@@ -346,10 +347,20 @@ sw_part_add_note (SwFlow    *flow,
 char *
 sw_telling_dup_care (SwTelling *telling)
 {
-  g_auto (GStrv) words = sw_care_words (telling->composer->phrases, sw_client_get_precautions (telling->client),
-                                        sw_exercise_get_facts (sw_item_get_exercise (telling->item))->cautions);
+  SwPhrases *phrases = telling->composer->phrases;
+  SwExercise *exercise = sw_item_get_exercise (telling->item);
+  g_autoptr (GStrvBuilder) all = g_strv_builder_new ();
+  GListModel *set = G_LIST_MODEL (sw_programme_get_limits (telling->composer->programme));
+  g_auto (GStrv) limits = sw_care_limit_words (phrases, set, exercise, sw_item_get_dose (telling->item),
+                                               sw_client_get_units (telling->client));
+  g_auto (GStrv) care = sw_care_words (phrases, sw_client_get_precautions (telling->client),
+                                       sw_exercise_get_facts (exercise)->cautions);
+  g_auto (GStrv) words = NULL;
 
-  return sw_phrases_sentences (telling->composer->phrases, (const char *const *) words);
+  g_strv_builder_addv (all, (const char **) limits);
+  g_strv_builder_addv (all, (const char **) care);
+  words = g_strv_builder_end (all);
+  return sw_phrases_sentences (phrases, (const char *const *) words);
 }
 
 /**

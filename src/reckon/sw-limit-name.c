@@ -10,6 +10,7 @@
 
 #include "sw-limit-name.h"
 #include "sw-loads.h"
+#include "sw-region-name.h"
 #include "sw-units.h"
 
 /* The way that is counted up, and the one below zero. */
@@ -195,4 +196,73 @@ sw_limit_dup_since (const char *date,
 
   /* Translators: "6 weeks", then "2 days" */
   return g_strdup_printf (_("%s and %s ago"), in_weeks, in_days);
+}
+
+static char *
+dup_range (SwLimit *limit)
+{
+  SwMovement movement = sw_limit_get_movement (limit);
+  double from_deg = sw_movement_goes_to_sides (movement) ? NAN : sw_limit_get_from_deg (limit);
+  double to_deg = sw_limit_get_to_deg (limit);
+  g_autofree char *from = isnan (from_deg) ? NULL : sw_movement_dup_angle (movement, from_deg);
+  g_autofree char *to = isnan (to_deg) ? NULL : sw_movement_dup_angle (movement, to_deg);
+
+  if (from != NULL && to != NULL)
+    /* Translators: two angles, such as "10° of hip extension" and "90° of hip flexion" */
+    return g_strdup_printf (_("from %s to %s"), from, to);
+  if (to != NULL)
+    return g_strdup_printf (_("up to %s"), to);
+  if (from != NULL)
+    return g_strdup_printf (_("from %s on"), from);
+
+  return g_strdup_printf (_("%s, no value"), sw_movement_get_name (movement));
+}
+
+static char *
+dup_value (SwLimit *limit,
+           SwUnits  units)
+{
+  g_autofree char *load = isnan (sw_limit_get_kg (limit)) ? g_strdup (_("no value"))
+                                                          : sw_limit_dup_load (sw_limit_get_kg (limit), units);
+
+  switch (sw_limit_get_kind (limit))
+    {
+    case SW_LIMIT_KIND_LOAD:
+      /* Translators: a region is told before */
+      return g_strdup_printf (_("load at most %s"), load);
+    case SW_LIMIT_KIND_RANGE:
+      return dup_range (limit);
+    case SW_LIMIT_KIND_WEIGHT_BEARING:
+      if (sw_limit_get_bearing (limit) == SW_BEARING_PART && !isnan (sw_limit_get_kg (limit)))
+        return g_strdup_printf (_("weight on the leg: %s, at most %s"), sw_bearing_get_name (SW_BEARING_PART), load);
+      return g_strdup_printf (_("weight on the leg: %s"), sw_bearing_get_name (sw_limit_get_bearing (limit)));
+    case SW_LIMIT_KIND_SURGERY:
+    default:
+      return g_strdup_printf (_("operation “%s” on %s"), sw_limit_get_name (limit),
+                              *sw_limit_get_date (limit) == '\0' ? _("a day that is not noted") : sw_limit_get_date (limit));
+    }
+}
+
+/**
+ * sw_limit_dup_text:
+ * @limit: a limit
+ * @units: the client's units
+ *
+ * Returns: (transfer full): what it says, on one line, for the therapist
+ */
+char *
+sw_limit_dup_text (SwLimit *limit,
+                   SwUnits  units)
+{
+  g_autofree char *value = dup_value (limit, units);
+  gboolean load = sw_limit_get_kind (limit) == SW_LIMIT_KIND_LOAD;
+  const char *region = load ? sw_region_get_name (sw_limit_get_region (limit)) : NULL;
+  g_autofree char *where = region == NULL ? g_steal_pointer (&value) : g_strdup_printf ("%s, %s", region, value);
+
+  if (sw_limit_get_side (limit) == SW_BODY_SIDE_RIGHT)
+    return g_strdup_printf (_("right: %s"), where);
+  if (sw_limit_get_side (limit) == SW_BODY_SIDE_LEFT)
+    return g_strdup_printf (_("left: %s"), where);
+
+  return g_steal_pointer (&where);
 }

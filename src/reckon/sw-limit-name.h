@@ -10,6 +10,8 @@ const char *sw_movement_get_opposite_name (SwMovement movement);
 const char *sw_bearing_get_name (SwBearing bearing);
 char *sw_movement_dup_angle (SwMovement movement,
                              double     degrees);
+char *sw_limit_dup_text (SwLimit *limit,
+                         SwUnits  units);
 char *sw_limit_dup_load (double  kg,
                          SwUnits units);
 gboolean sw_limit_count_days (const char *date,

@@ -12,6 +12,7 @@
 #include "sw-record-text.h"
 #include "sw-day-name.h"
 #include "sw-enum-types.h"
+#include "sw-limit-name.h"
 #include "sw-precautions.h"
 #include "sw-time.h"
 
@@ -105,6 +106,36 @@ append_precautions (GString  *out,
       g_string_append_printf (lines, "%s\n", sw_precaution_get_name ((SwPrecaution) precaution));
   g_string_append (lines, sw_client_get_other_precautions (client));
   append_lines (out, _("Precautions:"), lines->str);
+  g_string_free (lines, TRUE);
+}
+
+/* "Weight on the leg, left: part of the weight, at most 20 kg (letter of 3 November)". */
+static char *
+tell_limit (SwLimit *limit,
+            SwUnits  units)
+{
+  g_autofree char *what = sw_limit_dup_text (limit, units);
+  const char *note = sw_limit_get_note (limit);
+
+  return *note == '\0' ? g_steal_pointer (&what) : g_strdup_printf ("%s (%s)", what, note);
+}
+
+static void
+append_limits (GString     *out,
+               SwProgramme *programme)
+{
+  GListModel *limits = G_LIST_MODEL (sw_programme_get_limits (programme));
+  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
+  GString *lines = g_string_new (NULL);
+
+  for (guint i = 0; i < g_list_model_get_n_items (limits); i++)
+    {
+      g_autoptr (SwLimit) limit = g_list_model_get_item (limits, i);
+      g_autofree char *line = tell_limit (limit, units);
+
+      g_string_append_printf (lines, "%s\n", g_strdelimit (line, "\n", ' '));
+    }
+  append_lines (out, _("Limits:"), lines->str);
   g_string_free (lines, TRUE);
 }
 
@@ -280,6 +311,7 @@ sw_record_text (SwProgramme *programme,
   append_field (out, _("By"), sw_clinic_get_therapist (sw_programme_get_clinic (programme)));
   append_lines (out, _("Goals:"), sw_client_get_goals (client));
   append_precautions (out, client);
+  append_limits (out, programme);
   for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);

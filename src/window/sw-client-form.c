@@ -15,6 +15,7 @@
 #include "sw-field-row.h"
 #include "sw-languages.h"
 #include "sw-logo-field.h"
+#include "sw-limit-list.h"
 #include "sw-measurement-list.h"
 #include "sw-number.h"
 #include "sw-set-field.h"
@@ -92,6 +93,7 @@ struct _SwClientForm
   GtkWidget *widgets[G_N_ELEMENTS (fields)];
   GtkDropDown *language;
   SwFieldRow *bands_row;
+  SwLimitList *limits;
   SwMeasurementList *measurements;
   SwTransitionFields *transitions;
 };
@@ -315,6 +317,7 @@ sw_client_form_class_init (SwClientFormClass *class)
 
   g_type_ensure (SW_TYPE_FIELD_ROW);
   g_type_ensure (SW_TYPE_LOGO_FIELD);
+  g_type_ensure (SW_TYPE_LIMIT_LIST);
   g_type_ensure (SW_TYPE_MEASUREMENT_LIST);
   g_type_ensure (SW_TYPE_NUMBER);
   g_type_ensure (SW_TYPE_SET_FIELD);
@@ -329,6 +332,7 @@ sw_client_form_class_init (SwClientFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, box);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, language);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, bands_row);
+  gtk_widget_class_bind_template_child (widget_class, SwClientForm, limits);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, measurements);
   gtk_widget_class_bind_template_child (widget_class, SwClientForm, transitions);
   gtk_widget_class_bind_template_callback (widget_class, edited_cb);
@@ -373,6 +377,7 @@ sw_client_form_set_document (SwClientForm *self,
 
   self->typed = NULL;
   g_clear_pointer (&self->languages, g_strfreev);
+  sw_limit_list_set_document (self->limits, document);
   sw_measurement_list_set_document (self->measurements, document);
   sw_client_form_refresh (self);
 }
@@ -402,6 +407,7 @@ sw_client_form_refresh (SwClientForm *self)
       show_value (self->widgets[i], &value);
     }
   refresh_languages (self);
+  sw_limit_list_refresh (self->limits);
   sw_measurement_list_refresh (self->measurements);
   sw_transition_fields_show (self->transitions, self->document);
   self->refreshing = FALSE;

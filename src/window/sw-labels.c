@@ -18,18 +18,7 @@
 #include "sw-one-max.h"
 #include "sw-position-name.h"
 #include "sw-precautions.h"
-
-static const char * const region_words[] = {
-  [SW_REGION_NECK] = N_("neck"),
-  [SW_REGION_SHOULDER] = N_("shoulder"),
-  [SW_REGION_ELBOW_HAND] = N_("elbow and hand"),
-  [SW_REGION_TRUNK] = N_("trunk"),
-  [SW_REGION_HIP] = N_("hip"),
-  [SW_REGION_KNEE] = N_("knee"),
-  [SW_REGION_ANKLE] = N_("ankle"),
-  [SW_REGION_BALANCE] = N_("balance"),
-  [SW_REGION_WHOLE_BODY] = N_("whole body"),
-};
+#include "sw-region-name.h"
 
 static const char * const aim_words[] = {
   [SW_AIM_STRENGTH] = N_("strength"),
@@ -213,7 +202,6 @@ get_word (GType type,
           int   value)
 {
 #define WORDS_OF(wanted, words) if (type == (wanted)) return word_at ((words), G_N_ELEMENTS (words), value)
-  WORDS_OF (SW_TYPE_REGION, region_words);
   WORDS_OF (SW_TYPE_AIM, aim_words);
   WORDS_OF (SW_TYPE_MUSCLE, muscle_words);
   WORDS_OF (SW_TYPE_REVIEW_STATE, review_words);
@@ -240,6 +228,8 @@ get_word (GType type,
     return sw_equipment_get_name ((SwEquipment) value);
   if (type == SW_TYPE_POSITION)
     return sw_position_get_name ((SwPosition) value);
+  if (type == SW_TYPE_REGION)
+    return sw_region_get_name ((SwRegion) value);
   if (type == SW_TYPE_MOVEMENT)
     return sw_movement_get_name ((SwMovement) value);
   if (type == SW_TYPE_BEARING)

@@ -23,6 +23,24 @@ assert_narrow (const char *text)
 }
 
 static void
+add_limits (GListStore *limits)
+{
+  g_autoptr (SwLimit) range = sw_limit_new (SW_LIMIT_KIND_RANGE);
+  g_autoptr (SwLimit) weight = sw_limit_new (SW_LIMIT_KIND_WEIGHT_BEARING);
+  g_autoptr (SwLimit) load = sw_limit_new (SW_LIMIT_KIND_LOAD);
+  g_autoptr (SwLimit) surgery = sw_limit_new (SW_LIMIT_KIND_SURGERY);
+
+  g_object_set (range, "side", SW_BODY_SIDE_RIGHT, "from-deg", 0.0, "to-deg", 90.0, "note", "letter of 3 November", NULL);
+  g_object_set (weight, "side", SW_BODY_SIDE_LEFT, "bearing", SW_BEARING_PART, "kg", 20.0, NULL);
+  g_object_set (load, "region", SW_REGION_SHOULDER, "kg", 2.5, NULL);
+  g_object_set (surgery, "name", "New knee", "date", "2026-10-12", NULL);
+  g_list_store_append (limits, range);
+  g_list_store_append (limits, weight);
+  g_list_store_append (limits, load);
+  g_list_store_append (limits, surgery);
+}
+
+static void
 test_whole_entry (void)
 {
   static const char *const wanted[] = {
@@ -32,6 +50,10 @@ test_whole_entry (void)
     "Goals:\n- Walk to the allotment and back without a stick.\n",
     "- high blood pressure\n",
     "- risk of falling\n",
+    "Limits:\n- right: from 0° of knee flexion to 90° of knee flexion (letter of 3 November)\n",
+    "- left: weight on the leg: part of the weight, at most 20 kg (44.1 lb)\n",
+    "- shoulder, load at most 2.5 kg (5.5 lb)\n",
+    "- operation “New knee” on 2026-10-12\n",
     "Session: Morning; days: Monday, Wednesday, Friday; ",
     "- Heel raise at the counter: 3 x 8-12",
     "  Note: Your right calf is the weaker one",
@@ -48,6 +70,7 @@ test_whole_entry (void)
   const char *at;
 
   g_list_store_append (sw_programme_get_answers (programme), answer);
+  add_limits (sw_programme_get_limits (programme));
   text = sw_record_text (programme, "2026-11-20");
   assert_narrow (text);
   g_assert_true (g_utf8_validate (text, -1, NULL));

@@ -4,6 +4,8 @@
 #include "config.h"
 
 #include "sw-client-form.h"
+#include "sw-limit-list.h"
+#include "sw-limit-row.h"
 #include "sw-number.h"
 
 typedef struct
@@ -154,6 +156,91 @@ test_birth_year (Fixture       *self,
   expect (self, "Ada", 1951, 0);
 }
 
+static GtkWidget *
+find_by_type (GtkWidget *widget,
+              GType      type)
+{
+  if (G_OBJECT_TYPE (widget) == type)
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    {
+      GtkWidget *found = find_by_type (child, type);
+
+      if (found != NULL)
+        return found;
+    }
+
+  return NULL;
+}
+
+static GtkWidget *
+row_field (GtkWidget  *row,
+           const char *id)
+{
+  return GTK_WIDGET (gtk_widget_get_template_child (row, SW_TYPE_LIMIT_ROW, id));
+}
+
+static gboolean
+is_shown (GtkWidget  *row,
+          const char *id)
+{
+  return gtk_widget_get_visible (row_field (row, id));
+}
+
+/* A limit shows the fields of its kind; each change is one step back, and what does not show is not lost. */
+static void
+test_limit (Fixture       *self,
+            gconstpointer  data)
+{
+  GListStore *limits = sw_programme_get_limits (self->programme);
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_RANGE);
+  gpointer addition = limit;
+  GtkWidget *row;
+
+  (void) data;
+  sw_history_splice (self->history, "Add", limits, 0, 0, &addition, 1);
+  row = find_by_type (GTK_WIDGET (self->form), SW_TYPE_LIMIT_ROW);
+  g_assert_nonnull (row);
+  g_assert_true (is_shown (row, "movement") && is_shown (row, "range") && is_shown (row, "side"));
+  g_assert_false (is_shown (row, "region") || is_shown (row, "amount") || is_shown (row, "operation")
+                  || is_shown (row, "complaint"));
+
+  g_object_set (limit, "from-deg", 20.0, "to-deg", 10.0, NULL);
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "movement")), SW_MOVEMENT_HIP_TURN_OUT);
+  g_assert_cmpint (sw_limit_get_movement (limit), ==, SW_MOVEMENT_HIP_TURN_OUT);
+  g_assert_cmpstr (gtk_label_get_label (GTK_LABEL (row_field (row, "hint"))), ==, "Below zero: hip internal rotation");
+  g_assert_true (is_shown (row, "complaint"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "movement")), SW_MOVEMENT_NECK_TURN);
+  g_assert_false (is_shown (row, "from_box") || is_shown (row, "hint"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "movement")), SW_MOVEMENT_BACK_BEND);
+  g_assert_false (is_shown (row, "side"));
+
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "kind")), SW_LIMIT_KIND_SURGERY);
+  g_assert_true (is_shown (row, "operation") && is_shown (row, "precaution"));
+  g_assert_false (is_shown (row, "since") || is_shown (row, "range"));
+  gtk_editable_set_text (GTK_EDITABLE (row_field (row, "date")), "2020-01-01");
+  g_assert_cmpstr (sw_limit_get_date (limit), ==, "2020-01-01");
+  g_assert_true (is_shown (row, "since"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "precaution")), 1 + SW_PRECAUTION_KNEE_REPLACEMENT);
+  g_assert_cmpint (sw_limit_get_precaution (limit), ==, SW_PRECAUTION_KNEE_REPLACEMENT);
+
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "kind")), SW_LIMIT_KIND_WEIGHT_BEARING);
+  g_assert_false (is_shown (row, "amount"));
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (row_field (row, "bearing")), SW_BEARING_PART);
+  g_assert_true (is_shown (row, "amount"));
+  sw_history_undo (self->history);
+  g_assert_cmpint (sw_limit_get_bearing (limit), ==, SW_BEARING_NONE);
+  sw_history_undo (self->history);
+  g_assert_cmpint (sw_limit_get_kind (limit), ==, SW_LIMIT_KIND_SURGERY);
+  g_assert_cmpfloat (sw_limit_get_from_deg (limit), ==, 20.0);
+
+  g_signal_emit_by_name (row, "removed");
+  g_assert_cmpuint (g_list_model_get_n_items (G_LIST_MODEL (limits)), ==, 0);
+  g_assert_null (find_by_type (GTK_WIDGET (self->form), SW_TYPE_LIMIT_ROW));
+  sw_history_undo (self->history);
+  g_assert_nonnull (find_by_type (GTK_WIDGET (self->form), SW_TYPE_LIMIT_ROW));
+}
+
 int
 main (int    argc,
       char **argv)
@@ -161,6 +248,7 @@ main (int    argc,
   gtk_test_init (&argc, &argv, NULL);
 
   g_test_add ("/client-form/first-name", Fixture, NULL, set_up, test_first_name, tear_down);
+  g_test_add ("/client-form/limit", Fixture, NULL, set_up, test_limit, tear_down);
   g_test_add ("/client-form/another-name", Fixture, NULL, set_up, test_another_name, tear_down);
   g_test_add ("/client-form/after-undo", Fixture, NULL, set_up, test_after_undo, tear_down);
   g_test_add ("/client-form/birth-year", Fixture, NULL, set_up, test_birth_year, tear_down);
