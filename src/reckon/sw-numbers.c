@@ -515,9 +515,10 @@ add_reading (JsonBuilder *builder,
  * @today: the present day, YYYY-MM-DD
  *
  * Writes what sw_clock_new(), sw_volume_of_week() and sw_findings_collect() reckon, and how the handout
- * reads: an object with "programme", "sessions" (each with its "items", and how its
- * length and theirs come about, as "working"), "week", "reading" (where something is written
- * in the client's language, and can be counted), "limits" (what was set for the client) and "findings". Each name of a quantity carries
+ * reads: an object with "programme", "sessions" (each with its "items", and how its length and theirs come about, as
+ * "working"; an item that names a test with its "starting-load" and its "sides" as far as they were measured), "week",
+ * "reading" (where something is written in the client's language, and can be counted), "limits" (what was set for the
+ * client) and "findings". Each name of a quantity carries
  * its unit. The week counts each session once on each of its days.
  *
  * Returns: (transfer full): JSON text, indented, with a line feed at its end

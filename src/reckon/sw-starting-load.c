@@ -18,6 +18,8 @@
 /* Loads that are not known one by one are rounded down to these, in the order of SwLoadUnit (common practice). */
 static const double steps[] = { 1.0, 0.5, 1.0, 5.0 };
 
+static const char *const gravity_source = N_("Standard gravity, 3rd General Conference on Weights and Measures, 1901");
+
 /* One that is being reckoned. */
 typedef struct
 {
@@ -75,8 +77,7 @@ reckon_test (Reckoning *self)
                       "in movement: when in doubt, begin with less (common practice)"),
                     "%s", tested);
   if (question->tested.unit == SW_LOAD_NEWTON)
-    sw_working_add (answer->working, _("As a weight"), _("Standard gravity, 3rd General Conference on Weights and "
-                                                         "Measures, 1901"), "%s / 9.80665 = %s kg", tested, kg);
+    sw_working_add (answer->working, _("As a weight"), _(gravity_source), "%s / 9.80665 = %s kg", tested, kg);
   else if (question->tested.unit == SW_LOAD_LB)
     sw_working_add (answer->working, _("In kilograms"), _("International pound, 1959"), "%s × 0.45359237 = %s kg", tested, kg);
 }
@@ -162,7 +163,13 @@ reckon_wanted (Reckoning *self)
   high = dup_kg (answer->high_kg);
   sw_working_add (answer->working, _("The load for the wanted set"), NULL, "%s kg × %s %% = %s kg", one_max, percent, wanted);
   sw_working_add (answer->working, _("The other formulas give for it"), NULL, _("%s to %s kg"), low, high);
-  if (self->question->exercise_limit.unit != SW_LOAD_NEWTON)
+  if (self->question->exercise_limit.unit == SW_LOAD_NEWTON)
+    {
+      g_autofree char *newtons = sw_number_to_string (answer->wanted_kg * SW_STANDARD_GRAVITY_M_PER_S2, 1);
+
+      sw_working_add (answer->working, _("As a pull"), _(gravity_source), "%s kg × 9.80665 = %s N", wanted, newtons);
+    }
+  else
     sw_working_add (answer->working, _("Only the load is reckoned with"), _("Common practice"),
                     _("Where the body’s own weight is lifted too, begin with less."));
   if (answer->rough)

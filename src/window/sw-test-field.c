@@ -11,6 +11,7 @@
 
 #include "sw-test-field.h"
 
+#include "sw-bands.h"
 #include "sw-choices.h"
 #include "sw-course.h"
 #include "sw-labels.h"
@@ -40,6 +41,8 @@ struct _SwTestField
   GtkDropDown *unit;
   SwNumber *repetitions;
   GtkDropDown *formula;
+  GtkLabel *stretch_label;
+  SwNumber *stretch;
   GtkBox *answer;
   SwWorkingButton *result;
   GtkLabel *spread;
@@ -86,6 +89,7 @@ ask (SwTestField            *self,
   question->tested = (SwLoad) { get_unit (self), fmax (sw_number_get_value (self->load), 0.0) };
   question->tested_repetitions = (int) lround (sw_number_get_value (self->repetitions));
   question->formula = (SwMaxFormula) gtk_drop_down_get_selected (self->formula);
+  question->stretch_percent = (int) lround (sw_number_get_value (self->stretch));
 }
 
 static void
@@ -106,13 +110,18 @@ show_answer (SwTestField          *self,
   gtk_button_set_label (self->take, label);
   if (reckoned)
     {
-      g_autofree char *wanted = sw_number_to_string (answer->wanted_kg, 1);
-      g_autofree char *low = sw_number_to_string (answer->low_kg, 1);
-      g_autofree char *high = sw_number_to_string (answer->high_kg, 1);
-      g_autofree char *words = g_strdup_printf (_("Reckoned: %s kg"), wanted);
+      gboolean pull = sw_exercise_get_facts (sw_item_get_exercise (self->item))->load_limit.unit == SW_LOAD_NEWTON;
+      const char *unit = sw_label (SW_TYPE_LOAD_UNIT, pull ? SW_LOAD_NEWTON : SW_LOAD_KG);
+      double by = pull ? SW_STANDARD_GRAVITY_M_PER_S2 : 1.0;
+      g_autofree char *wanted = sw_number_to_string (answer->wanted_kg * by, 1);
+      g_autofree char *low = sw_number_to_string (answer->low_kg * by, 1);
+      g_autofree char *high = sw_number_to_string (answer->high_kg * by, 1);
+      /* Translators: a number and its unit */
+      g_autofree char *words = g_strdup_printf (_("Reckoned: %s %s"), wanted, unit);
+      /* Translators: two numbers and their unit */
       g_autofree char *spread = g_strdup_printf (answer->rough
-                                                 ? _("The seven formulas: %s to %s kg. A rough guide: many repetitions.")
-                                                 : _("The seven formulas: %s to %s kg."), low, high);
+                                                 ? _("The seven formulas: %s to %s %s. A rough guide: many repetitions.")
+                                                 : _("The seven formulas: %s to %s %s."), low, high, unit);
 
       sw_working_button_show (self->result, words, answer->working);
       gtk_label_set_label (self->spread, spread);
@@ -152,6 +161,19 @@ find_measurement (SwTestField *self,
   return NULL;
 }
 
+/* Only a pull is given by a band, and only the clinic's own bands are known. */
+static void
+show_stretch (SwTestField *self)
+{
+  SwLoadUnit unit = sw_exercise_get_facts (sw_item_get_exercise (self->item))->load_limit.unit;
+  g_autoptr (GPtrArray) bands = sw_bands_from_text (sw_clinic_get_bands (sw_programme_get_clinic (get_programme (self))));
+  gboolean visible = unit == SW_LOAD_NEWTON && bands != NULL && bands->len > 0;
+
+  gtk_widget_set_visible (GTK_WIDGET (self->stretch_label), visible);
+  gtk_widget_set_visible (GTK_WIDGET (self->stretch), visible);
+  sw_number_set_value (self->stretch, SW_BAND_USUAL_STRETCH_PERCENT);
+}
+
 static void
 popover_shown_cb (SwTestField *self)
 {
@@ -167,6 +189,7 @@ popover_shown_cb (SwTestField *self)
   sw_choices_show (self->unit, (int) load.unit - 1);
   sw_number_set_value (self->repetitions, measurement != NULL ? sw_measurement_get_repetitions (measurement) : 0);
   sw_choices_show (self->formula, (int) sw_clinic_get_max_formula (sw_programme_get_clinic (programme)));
+  show_stretch (self);
   self->refreshing = FALSE;
   entered_cb (self);
 }
@@ -343,6 +366,8 @@ sw_test_field_class_init (SwTestFieldClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwTestField, unit);
   gtk_widget_class_bind_template_child (widget_class, SwTestField, repetitions);
   gtk_widget_class_bind_template_child (widget_class, SwTestField, formula);
+  gtk_widget_class_bind_template_child (widget_class, SwTestField, stretch_label);
+  gtk_widget_class_bind_template_child (widget_class, SwTestField, stretch);
   gtk_widget_class_bind_template_child (widget_class, SwTestField, answer);
   gtk_widget_class_bind_template_child (widget_class, SwTestField, result);
   gtk_widget_class_bind_template_child (widget_class, SwTestField, spread);
@@ -395,6 +420,7 @@ sw_test_field_init (SwTestField *self)
   gtk_drop_down_set_model (self->unit, G_LIST_MODEL (unit_list));
   sw_choices_fill (self->formula, SW_TYPE_MAX_FORMULA);
   sw_number_set_name (self->load, _("Load of the test"), NULL);
+  sw_number_set_name (self->stretch, _("Stretch of the band"), _("Percent beyond its length at rest; 100 is double its length"));
   sw_number_set_name (self->repetitions, _("How often the load was moved"),
                       _("Until no more was possible. Empty: one greatest pull, as on a dynamometer"));
 }
