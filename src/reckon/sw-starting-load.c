@@ -387,6 +387,6 @@ sw_starting_load_new (const SwStartingLoadQuestion *question)
 void
 sw_starting_load_free (SwStartingLoad *self)
 {
-  sw_working_free (self->working);
+  sw_working_unref (self->working);
   g_free (self);
 }

@@ -7,6 +7,7 @@
 
 struct _SwWorking
 {
+  grefcount references;
   GPtrArray *lines;
 };
 
@@ -31,17 +32,34 @@ sw_working_new (void)
 {
   SwWorking *self = g_new (SwWorking, 1);
 
+  g_ref_count_init (&self->references);
   self->lines = g_ptr_array_new_with_free_func (line_free);
   return self;
 }
 
 /**
- * sw_working_free:
+ * sw_working_ref:
+ * @self: a working
+ *
+ * Returns: (transfer full): the same
+ */
+SwWorking *
+sw_working_ref (SwWorking *self)
+{
+  g_ref_count_inc (&self->references);
+  return self;
+}
+
+/**
+ * sw_working_unref:
  * @self: (transfer full): a working
  */
 void
-sw_working_free (SwWorking *self)
+sw_working_unref (SwWorking *self)
 {
+  if (!g_ref_count_dec (&self->references))
+    return;
+
   g_ptr_array_unref (self->lines);
   g_free (self);
 }

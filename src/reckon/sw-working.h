@@ -27,8 +27,9 @@ typedef struct
 typedef struct _SwWorking SwWorking;
 
 SwWorking *sw_working_new (void);
-void sw_working_free (SwWorking *self);
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwWorking, sw_working_free)
+SwWorking *sw_working_ref (SwWorking *self);
+void sw_working_unref (SwWorking *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwWorking, sw_working_unref)
 
 void sw_working_add (SwWorking  *self,
                      const char *words,

@@ -19,7 +19,10 @@ struct _SwWorkingButton
 
   GtkMenuButton *button;
   GtkLabel *result;
+  GtkPopover *popover;
   GtkListBox *lines;
+
+  SwWorking *working; /* or NULL */
 };
 
 G_DEFINE_FINAL_TYPE (SwWorkingButton, sw_working_button, GTK_TYPE_WIDGET)
@@ -69,6 +72,18 @@ line_new (const SwWorkingLine *line)
   return row;
 }
 
+/* The rows are made when somebody looks: numbers change with every key, and few are asked how they came about. */
+static void
+fill (SwWorkingButton *self)
+{
+  GtkListBoxRow *row;
+
+  while ((row = gtk_list_box_get_row_at_index (self->lines, 0)) != NULL)
+    gtk_list_box_remove (self->lines, GTK_WIDGET (row));
+  for (guint i = 0; self->working != NULL && i < sw_working_get_n_lines (self->working); i++)
+    gtk_list_box_append (self->lines, line_new (sw_working_get_line (self->working, i)));
+}
+
 static gboolean
 sw_working_button_grab_focus (GtkWidget *widget)
 {
@@ -83,6 +98,7 @@ sw_working_button_dispose (GObject *object)
   if (self->button != NULL)
     gtk_widget_unparent (GTK_WIDGET (self->button));
   self->button = NULL;
+  g_clear_pointer (&self->working, sw_working_unref);
 
   G_OBJECT_CLASS (sw_working_button_parent_class)->dispose (object);
 }
@@ -100,6 +116,8 @@ sw_working_button_class_init (SwWorkingButtonClass *class)
   gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, button);
   gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, result);
   gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, lines);
+  gtk_widget_class_bind_template_child (widget_class, SwWorkingButton, popover);
+  gtk_widget_class_bind_template_callback (widget_class, fill);
   gtk_widget_class_set_css_name (widget_class, "working");
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }
@@ -114,14 +132,13 @@ sw_working_button_init (SwWorkingButton *self)
  * sw_working_button_show:
  * @self: a button
  * @result: the number with its unit, as it is to stand there
- * @working: how it was reckoned; read now, not kept
+ * @working: how it was reckoned
  */
 void
 sw_working_button_show (SwWorkingButton *self,
                         const char      *result,
                         SwWorking       *working)
 {
-  GtkListBoxRow *row;
   g_autofree char *told = NULL;
 
   g_return_if_fail (SW_IS_WORKING_BUTTON (self));
@@ -130,8 +147,8 @@ sw_working_button_show (SwWorkingButton *self,
   told = g_strdup_printf (_("%s: show how it was reckoned"), result);
   gtk_label_set_label (self->result, result);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL, told, -1);
-  while ((row = gtk_list_box_get_row_at_index (self->lines, 0)) != NULL)
-    gtk_list_box_remove (self->lines, GTK_WIDGET (row));
-  for (guint i = 0; i < sw_working_get_n_lines (working); i++)
-    gtk_list_box_append (self->lines, line_new (sw_working_get_line (working, i)));
+  g_clear_pointer (&self->working, sw_working_unref);
+  self->working = sw_working_ref (working);
+  if (gtk_widget_get_visible (GTK_WIDGET (self->popover)))
+    fill (self);
 }
