@@ -120,7 +120,7 @@ sw_composer_init (SwComposer             *self,
   /* A word too long for its line is divided, but a mail address must not get a hyphen that is none of its own. */
   pango_attr_list_insert (self->plain, pango_attr_insert_hyphens_new (FALSE));
   self->measured = sw_measured_new (options->paper, self->style.body_pt, self->style.least_pt, options->language,
-                                    before);
+                                    phrases, before);
   self->doses = sw_doses_new (phrases);
   sw_composer_restart (self);
 }

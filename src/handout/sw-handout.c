@@ -137,9 +137,11 @@ sw_handout_new_after (SwProgramme             *programme,
                       GError                 **error)
 {
   g_autoptr (SwHandout) self = NULL;
-  g_autoptr (SwPhrases) phrases = sw_phrases_new (options->language, error);
+  g_autoptr (SwPhrases) phrases = sw_measured_find_phrases (before, options->language);
   g_autoptr (PangoFontMap) fonts = NULL;
 
+  if (phrases == NULL)
+    phrases = sw_phrases_new (options->language, error);
   if (phrases == NULL)
     return NULL;
 

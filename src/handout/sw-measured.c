@@ -15,6 +15,7 @@ struct _SwMeasured
   double text_points;
   double least_pt;
   char *language;
+  SwPhrases *phrases;
   guint pass;
   guint part;
   GPtrArray *parts;    /* of each part of the handout the keys of the texts that were made for it */
@@ -119,6 +120,7 @@ fits (const SwMeasured *self,
  * @text_points: the body size
  * @least_pt: the size no text falls below, which decides that of the smaller ones
  * @language: BCP 47 tag
+ * @phrases: the phrases of that language
  * @before: (nullable): what was measured for the handout before this one; nobody else may use it meanwhile. Not
  *   looked at when it is for another paper, other sizes or another language
  *
@@ -129,6 +131,7 @@ sw_measured_new (SwPaper     paper,
                  double      text_points,
                  double      least_pt,
                  const char *language,
+                 SwPhrases  *phrases,
                  SwMeasured *before)
 {
   SwMeasured *self = g_new0 (SwMeasured, 1);
@@ -139,6 +142,7 @@ sw_measured_new (SwPaper     paper,
   self->text_points = text_points;
   self->least_pt = least_pt;
   self->language = g_strdup (language);
+  self->phrases = sw_phrases_ref (phrases);
   self->parts = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
   self->texts = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, text_free);
   self->rulers = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) sw_ruler_unref);
@@ -161,7 +165,8 @@ sw_measured_new (SwPaper     paper,
 SwMeasured *
 sw_measured_copy (SwMeasured *self)
 {
-  SwMeasured *copy = sw_measured_new (self->paper, self->text_points, self->least_pt, self->language, NULL);
+  SwMeasured *copy = sw_measured_new (self->paper, self->text_points, self->least_pt, self->language, self->phrases,
+                                       NULL);
   GHashTableIter iter;
   gpointer key;
   gpointer value;
@@ -209,12 +214,27 @@ sw_measured_free (SwMeasured *self)
   g_mutex_clear (&self->lock);
   g_cond_clear (&self->solved);
   g_free (self->language);
+  sw_phrases_unref (self->phrases);
   g_ptr_array_unref (self->parts);
   g_hash_table_unref (self->texts);
   g_hash_table_unref (self->rulers);
   g_hash_table_unref (self->figures);
   sw_sketches_unref (self->sketches);
   g_free (self);
+}
+
+/**
+ * sw_measured_find_phrases:
+ * @self: (nullable): what was measured for an earlier handout
+ * @language: BCP 47 tag
+ *
+ * Returns: (transfer full) (nullable): the phrases of that language, when the handout was in it
+ */
+SwPhrases *
+sw_measured_find_phrases (const SwMeasured *self,
+                          const char       *language)
+{
+  return self != NULL && g_strcmp0 (self->language, language) == 0 ? sw_phrases_ref (self->phrases) : NULL;
 }
 
 /**

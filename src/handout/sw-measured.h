@@ -22,11 +22,14 @@ SwMeasured *sw_measured_new (SwPaper     paper,
                              double      text_points,
                              double      least_pt,
                              const char *language,
+                             SwPhrases  *phrases,
                              SwMeasured *before);
 SwMeasured *sw_measured_copy (SwMeasured *self);
 void sw_measured_free (SwMeasured *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwMeasured, sw_measured_free)
 
+SwPhrases *sw_measured_find_phrases (const SwMeasured *self,
+                                     const char       *language);
 gboolean sw_measured_follows (const SwMeasured *self);
 void sw_measured_begin (SwMeasured *self);
 void sw_measured_begin_part (SwMeasured *self);
