@@ -107,7 +107,7 @@ sw_limit_list_init (SwLimitList *self)
  */
 void
 sw_limit_list_set_document (SwLimitList *self,
-                             SwDocument  *document)
+                            SwDocument  *document)
 {
   g_return_if_fail (SW_IS_LIMIT_LIST (self));
 

@@ -16,7 +16,7 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (SwLimitList, sw_limit_list, SW, LIMIT_LIST, GtkWidget)
 
 void sw_limit_list_set_document (SwLimitList *self,
-                                  SwDocument  *document);
+                                 SwDocument  *document);
 void sw_limit_list_refresh (SwLimitList *self);
 
 G_END_DECLS

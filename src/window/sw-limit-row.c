@@ -111,6 +111,8 @@ precaution_selected_cb (SwLimitRow *self)
 static void
 show_complaint (SwLimitRow *self)
 {
+  gboolean range = self->limit != NULL && sw_limit_get_kind (self->limit) == SW_LIMIT_KIND_RANGE
+                   && !sw_movement_goes_to_sides (sw_limit_get_movement (self->limit));
   SwNumber *numbers[] = { self->kg, self->from_deg, self->to_deg };
   const char *words = NULL;
 
@@ -118,7 +120,7 @@ show_complaint (SwLimitRow *self)
     words = sw_number_get_complaint (numbers[i]);
   if (words == NULL && gtk_widget_has_css_class (GTK_WIDGET (self->date), "error"))
     words = _("Write the date as year-month-day, such as 2026-03-09.");
-  if (words == NULL && self->limit != NULL && sw_limit_get_from_deg (self->limit) > sw_limit_get_to_deg (self->limit))
+  if (words == NULL && range && sw_limit_get_from_deg (self->limit) > sw_limit_get_to_deg (self->limit))
     words = _("“From” is beyond “to”: no angle would be allowed.");
 
   gtk_label_set_label (self->complaint_words, words != NULL ? words : "");

@@ -450,6 +450,49 @@ test_weight (void)
   g_assert_cmpuint (n_silent, >, 300);
 }
 
+static SwFindingLevel
+get_weight_level (SwExercise *exercise,
+                  SwBodySide  limited,
+                  SwSide      worked)
+{
+  g_autoptr (SwLimit) limit = sw_limit_new (SW_LIMIT_KIND_WEIGHT_BEARING);
+  SwDose dose = sw_exercise_get_facts (exercise)->dose;
+  SwLimitBreach breach;
+
+  dose.side = worked;
+  g_object_set (limit, "side", limited, NULL);
+  g_assert_true (sw_limit_find_breach (limit, exercise, &dose, &breach));
+  return breach.level;
+}
+
+/* On one leg it is asked about the other one at most, the same way round in the mirror, and never when both take turns. */
+static void
+test_one_leg (void)
+{
+  guint n_asked = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
+    {
+      g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i);
+      SwFindingLevel same, other;
+
+      if ((sw_exercise_get_facts (exercise)->cautions & SW_SET (SW_CAUTION_ONE_LEG_STANDING)) == 0)
+        continue;
+      same = get_weight_level (exercise, SW_BODY_SIDE_RIGHT, SW_SIDE_RIGHT);
+      other = get_weight_level (exercise, SW_BODY_SIDE_LEFT, SW_SIDE_RIGHT);
+      g_assert_cmpint (same, ==, get_weight_level (exercise, SW_BODY_SIDE_LEFT, SW_SIDE_LEFT));
+      g_assert_cmpint (other, ==, get_weight_level (exercise, SW_BODY_SIDE_RIGHT, SW_SIDE_LEFT));
+      g_assert_true (same == SW_FINDING_STOP || other == SW_FINDING_STOP);
+      g_assert_cmpint (get_weight_level (exercise, SW_BODY_SIDE_LEFT, SW_SIDE_EACH), ==, SW_FINDING_STOP);
+      g_test_message ("%s: %s", sw_exercise_get_id (exercise),
+                      same == SW_FINDING_ASK ? "its own leg is free" : other == SW_FINDING_ASK ? "the other leg is free"
+                                                                                              : "no leg is free");
+      n_asked += same == SW_FINDING_ASK || other == SW_FINDING_ASK;
+    }
+
+  g_assert_cmpuint (n_asked, >=, 10);
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -465,6 +508,7 @@ main (int   argc,
   g_test_add_func ("/limits/catalogue/bones", test_bones);
   g_test_add_func ("/limits/catalogue/written", test_written);
   g_test_add_func ("/limits/catalogue/weight", test_weight);
+  g_test_add_func ("/limits/catalogue/one-leg", test_one_leg);
   status = g_test_run ();
 
   g_assert_finalize_object (catalogue);
