@@ -446,6 +446,32 @@ sw_arrangement_new (SwSession *session,
   return arrange (session, clinic, SW_ARRANGEMENT_KEEPS_ALL);
 }
 
+/* Whether anything asks to be kept of what @free sets free. */
+static gboolean
+is_asked (SwSession         *session,
+          SwArrangementFree  free)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+  if ((free & SW_ARRANGEMENT_FREE_MUSCLES) != 0)
+    return TRUE;
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+
+      for (guint k = 0; k < g_list_model_get_n_items (items); k++)
+        {
+          g_autoptr (SwItem) item = g_list_model_get_item (items, k);
+
+          if (((free & SW_ARRANGEMENT_FREE_PLACES) != 0 && sw_item_get_pinned (item))
+              || ((free & SW_ARRANGEMENT_FREE_AFTER) != 0 && *sw_item_get_after (item) != '\0'))
+            return TRUE;
+        }
+    }
+  return FALSE;
+}
+
 /**
  * sw_arrangement_cost_of:
  * @session: a session
@@ -463,6 +489,9 @@ sw_arrangement_cost_of (SwSession         *session,
   g_autoptr (SwArrangement) without = NULL;
 
   g_return_val_if_fail (SW_IS_SESSION (session), 0.0);
+
+  if (!is_asked (session, free))
+    return 0.0;
 
   kept = arrange (session, clinic, SW_ARRANGEMENT_KEEPS_ALL);
   without = arrange (session, clinic, free);
