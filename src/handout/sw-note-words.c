@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What the clinic says to this client about an exercise: which of its bands to take, why one side does more and until when,
- * and the therapist's own note. */
+ * What the clinic says to this client about an exercise: which of its bands to take, why one side does more and until
+ * when, and the therapist's own note. */
 #include "config.h"
 
 #include "sw-bands.h"

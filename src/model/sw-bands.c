@@ -68,8 +68,8 @@ add_line (GPtrArray  *bands,
  * sw_bands_from_text:
  * @text: a band a line, such as "2: 15 N at 50 %, 25 N at 100 %"
  *
- * Returns: (transfer full) (nullable) (element-type SwBand): each band at each stretch, in the order of the text; NULL when
- *   a line says something else
+ * Returns: (transfer full) (nullable) (element-type SwBand): each band at each stretch, in the order of the text; NULL
+ *   when a line says something else
  */
 GPtrArray *
 sw_bands_from_text (const char *text)
@@ -92,8 +92,8 @@ sw_bands_from_text (const char *text)
  * @stretch_percent: how much longer than at rest
  * @most_n: the limit, newtons
  *
- * Returns: (transfer none) (nullable): the one that pulls hardest at just that stretch and not above the limit; what it does
- *   between two stretches is not guessed
+ * Returns: (transfer none) (nullable): the one that pulls hardest at just that stretch and not above the limit; what it
+ *   does between two stretches is not guessed
  */
 const SwBand *
 sw_bands_get_at_most (GPtrArray *bands,

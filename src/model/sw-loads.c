@@ -45,8 +45,8 @@ is_possible (SwLoad load)
  * @text: such as "1, 2.5, 5 kg" or "2 lb and 5 lb"
  * @unit: of numbers behind which none is written
  *
- * Returns: (transfer full) (nullable) (element-type SwLoad): the loads, the least first; an empty array for an empty text;
- *   NULL when there is something else in it, or a load beyond what a dose may have
+ * Returns: (transfer full) (nullable) (element-type SwLoad): the loads, the least first; an empty array for an empty
+ *   text; NULL when there is something else in it, or a load beyond what a dose may have
  */
 GArray *
 sw_loads_from_text (const char *text,
@@ -131,8 +131,8 @@ sw_loads_to_text (GArray *loads)
  * @load: a load
  * @unit: the unit wanted
  *
- * Returns: the load in that unit, rounded down to what comes out well: quarters of a kilogram, half pounds, whole newtons;
- *   as it was when it has that unit or @unit is none
+ * Returns: the load in that unit, rounded down to what comes out well: quarters of a kilogram, half pounds, whole
+ *   newtons; as it was when it has that unit or @unit is none
  */
 SwLoad
 sw_load_in_unit (SwLoad     load,

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Measurements of the same test belong together: what was measured last decides, what was measured before shows where it
- * goes. */
+ * Measurements of the same test belong together: what was measured last decides, what was measured before shows where
+ * it goes. */
 #include "config.h"
 
 #include <math.h>
@@ -16,7 +16,8 @@
  * sw_course_dup_tests:
  * @programme: a programme
  *
- * Returns: (transfer full) (element-type utf8): the tests that were measured, by name, each once, in the order of the document
+ * Returns: (transfer full) (element-type utf8): the tests that were measured, by name, each once, in the order of the
+ *   document
  */
 GPtrArray *
 sw_course_dup_tests (SwProgramme *programme)
@@ -54,8 +55,8 @@ compare_dates (gconstpointer a,
  * @programme: a programme
  * @test: name of a test
  *
- * Returns: (transfer full) (element-type SwMeasurement): its measurements, the earliest first; only those that are counted
- *   as the latest one is, since others cannot be compared
+ * Returns: (transfer full) (element-type SwMeasurement): its measurements, the earliest first; only those that are
+ *   counted as the latest one is, since others cannot be compared
  */
 GPtrArray *
 sw_course_collect (SwProgramme *programme,
@@ -192,7 +193,8 @@ sw_course_explain (SwMeasurement *measurement,
 /**
  * sw_course_get_load:
  * @measurement: a measurement
- * @load: (out): the load it was done with; of the sides the lesser one, since one load serves both. Left alone on failure
+ * @load: (out): the load it was done with; of the sides the lesser one, since one load serves both. Left alone on
+ *   failure
  *
  * Returns: whether it measured strength
  */

@@ -85,8 +85,8 @@ sw_checking_client_limit (SwChecking *self,
   limit = sw_load_to_text (g_array_index (limits, SwLoad, 0));
   finding = sw_checking_add (self, SW_FINDING_STOP, item,
                              g_strdup_printf ("client-load-limit:%s:%s:%s", sw_item_get_id (item), load, limit),
-                             g_strdup_printf (_("“%s” has a load of %s; the heaviest for this client is %s."), name, load,
-                                              limit),
+                             g_strdup_printf (_("“%s” has a load of %s; the heaviest for this client is %s."), name,
+                                              load, limit),
                              _("The limit is noted with the client."));
   fixed.load = sw_load_in_unit (g_array_index (limits, SwLoad, 0), fixed.load.unit);
   fixed_load = sw_load_to_text (fixed.load);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Checks the extra sets of one exercise item against the test they are given for: they come when the sides differ by more
- * than the clinic calls alike, and go when they do not. */
+ * Checks the extra sets of one exercise item against the test they are given for: they come when the sides differ by
+ * more than the clinic calls alike, and go when they do not. */
 #include "config.h"
 
 #include <math.h>
@@ -15,8 +15,8 @@
 static const char *
 get_why (void)
 {
-  return _("A difference alone is no sign of anything: in people without complaints the sides differ by up to 23 to 40 % "
-           "(Bohannon and Andrews, Percept Mot Skills 1999;89:878-880). The clinic sets what it calls alike.");
+  return _("A difference alone is no sign of anything: in people without complaints the sides differ by up to 23 to "
+           "40 % (Bohannon and Andrews, Percept Mot Skills 1999;89:878-880). The clinic sets what it calls alike.");
 }
 
 static void
@@ -49,8 +49,8 @@ add_alike (SwChecking       *self,
   SwFinding *finding;
 
   finding = sw_checking_add (self, SW_FINDING_TELL, item, dup_key (item, "alike", symmetry),
-                             g_strdup_printf (_("“%s” has extra sets for one side, and the sides are alike now: they differ by "
-                                                "%s %%, and up to %d %% is alike."),
+                             g_strdup_printf (_("“%s” has extra sets for one side, and the sides are alike now: they "
+                                                "differ by %s %%, and up to %d %% is alike."),
                                               name, difference, alike_percent),
                              get_why ());
   fixed.extra_sets = 0;
@@ -69,10 +69,10 @@ add_other_side (SwChecking       *self,
   SwFinding *finding;
 
   finding = sw_checking_add (self, SW_FINDING_ASK, item, dup_key (item, "other", symmetry),
-                             g_strdup_printf (left ? _("“%s” has extra sets on the right, but the left side is the lesser one "
-                                                       "in “%s”.")
-                                              : _("“%s” has extra sets on the left, but the right side is the lesser one in "
-                                                  "“%s”."),
+                             g_strdup_printf (left ? _("“%s” has extra sets on the right, but the left side is the "
+                                                       "lesser one in “%s”.")
+                                              : _("“%s” has extra sets on the left, but the right side is the lesser "
+                                                  "one in “%s”."),
                                               name, sw_item_get_test (item)),
                              get_why ());
   fixed.extra_side = symmetry->lesser;
@@ -92,10 +92,10 @@ add_differ (SwChecking       *self,
   SwFinding *finding;
 
   finding = sw_checking_add (self, SW_FINDING_TELL, item, dup_key (item, "differ", symmetry),
-                             g_strdup_printf (left ? _("“%s”: in “%s” the left side reaches %s %% less than the right, and up "
-                                                       "to %d %% is alike.")
-                                              : _("“%s”: in “%s” the right side reaches %s %% less than the left, and up to "
-                                                  "%d %% is alike."),
+                             g_strdup_printf (left ? _("“%s”: in “%s” the left side reaches %s %% less than the right, "
+                                                       "and up to %d %% is alike.")
+                                              : _("“%s”: in “%s” the right side reaches %s %% less than the left, and "
+                                                  "up to %d %% is alike."),
                                               name, sw_item_get_test (item), difference, alike_percent),
                              get_why ());
   fixed.extra_sets = 1;

@@ -1,15 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The chart that hangs in training rooms: how much of what can be moved once can be moved how often. A second opinion on
- * the formulas, which were made from such charts. */
+ * The chart that hangs in training rooms: how much of what can be moved once can be moved how often. A second opinion
+ * on the formulas, which were made from such charts. */
 #include "config.h"
 
 #include <math.h>
 
 #include "sw-load-chart.h"
 
-/* Two charts are in print: they part at 12 repetitions (67 or 70). The lower load is taken. The row of 15 was not found in
- * print again; it is common practice. */
+/* Two charts are in print: they part at 12 repetitions (67 or 70). The lower load is taken. The row of 15 was not found
+ * in print again; it is common practice. */
 static const struct
 {
   double repetitions;

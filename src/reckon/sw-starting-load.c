@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * From a test of strength to the load to begin with: what could be moved once, the part of it that the wanted repetitions
- * and effort stand for, then down to the limits and to what there is. */
+ * From a test of strength to the load to begin with: what could be moved once, the part of it that the wanted
+ * repetitions and effort stand for, then down to the limits and to what there is. */
 #include "config.h"
 
 #include <math.h>
@@ -73,13 +73,14 @@ reckon_test (Reckoning *self)
                     question->tested_repetitions);
   else
     sw_working_add (answer->working, _("The test, one greatest pull"),
-                    _("It counts as what could be moved once, measured in the same place. Held still one is stronger than "
-                      "in movement: when in doubt, begin with less (common practice)"),
+                    _("It counts as what could be moved once, measured in the same place. Held still one is stronger "
+                      "than in movement: when in doubt, begin with less (common practice)"),
                     "%s", tested);
   if (question->tested.unit == SW_LOAD_NEWTON)
     sw_working_add (answer->working, _("As a weight"), _(gravity_source), "%s / 9.80665 = %s kg", tested, kg);
   else if (question->tested.unit == SW_LOAD_LB)
-    sw_working_add (answer->working, _("In kilograms"), _("International pound, 1959"), "%s × 0.45359237 = %s kg", tested, kg);
+    sw_working_add (answer->working, _("In kilograms"), _("International pound, 1959"), "%s × 0.45359237 = %s kg",
+                    tested, kg);
 }
 
 static void
@@ -120,7 +121,8 @@ reckon_percent (Reckoning *self,
   int reserve = sw_effort_get_reserve (effort);
   double chart = sw_load_chart_get_percent (self->possible);
   g_autofree char *effort_words = g_strdup_printf (_("At an effort of %d, repetitions that are left"), effort);
-  g_autofree char *words = g_strdup_printf (_("A load that is possible %d times, after %s"), self->possible, formula->name);
+  g_autofree char *words = g_strdup_printf (_("A load that is possible %d times, after %s"), self->possible,
+                                            formula->name);
   g_autofree char *percent = NULL;
 
   answer->percent = sw_one_max_get_percent (question->formula, self->possible);
@@ -161,7 +163,8 @@ reckon_wanted (Reckoning *self)
   wanted = dup_kg (answer->wanted_kg);
   low = dup_kg (answer->low_kg);
   high = dup_kg (answer->high_kg);
-  sw_working_add (answer->working, _("The load for the wanted set"), NULL, "%s kg × %s %% = %s kg", one_max, percent, wanted);
+  sw_working_add (answer->working, _("The load for the wanted set"), NULL, "%s kg × %s %% = %s kg", one_max, percent,
+                  wanted);
   sw_working_add (answer->working, _("The other formulas give for it"), NULL, _("%s to %s kg"), low, high);
   if (self->question->exercise_limit.unit == SW_LOAD_NEWTON)
     {
@@ -234,8 +237,8 @@ choose_band (Reckoning *self,
   answer->band = band;
   if (band == NULL)
     {
-      answer->refusal = _("No band of the clinic’s table is light enough at this stretch. Begin without a band, or stretch it "
-                          "less.");
+      answer->refusal = _("No band of the clinic’s table is light enough at this stretch. Begin without a band, or "
+                          "stretch it less.");
       return;
     }
 
@@ -266,7 +269,8 @@ choose_load (Reckoning *self,
       g_autofree char *owned = sw_loads_to_text (question->owned);
 
       if (!sw_load_get_at_most (question->owned, most_kg, &load))
-        answer->refusal = _("All loads the client owns are heavier than that. Begin without a load, or with a lighter one.");
+        answer->refusal = _("All loads the client owns are heavier than that. Begin without a load, or with a lighter "
+                            "one.");
       sw_working_add (answer->working, _("What the client owns"), NULL, "%s", owned);
     }
   else
@@ -342,9 +346,9 @@ sw_starting_load_question_clear (SwStartingLoadQuestion *question)
  * sw_starting_load_new:
  * @question: a test and what is wanted; each part within the domain stated there, else the answer is a refusal
  *
- * A load to begin with: one repetition maximum by @question's formula, times the part of it that is possible as often as
- * the wanted repetitions and those left at the wanted effort together, never above a limit, rounded down. Sources: those
- * of sw_one_max_reckon(), sw_effort_get_reserve() and sw_load_chart_get_percent().
+ * A load to begin with: one repetition maximum by @question's formula, times the part of it that is possible as often
+ * as the wanted repetitions and those left at the wanted effort together, never above a limit, rounded down. Sources:
+ * those of sw_one_max_reckon(), sw_effort_get_reserve() and sw_load_chart_get_percent().
  *
  * Returns: (transfer full): the load, the spread of the formulas and how it was reckoned
  */

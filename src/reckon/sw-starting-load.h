@@ -13,8 +13,8 @@ G_BEGIN_DECLS
 /**
  * SwStartingLoadQuestion:
  * @tested: the load of the test, above 0; of both sides the lesser one, since one load serves both
- * @tested_repetitions: how often it was moved until no more was possible, 1..20; 0 for one greatest pull, as a dynamometer
- *   measures it
+ * @tested_repetitions: how often it was moved until no more was possible, 1..20; 0 for one greatest pull, as a
+ *   dynamometer measures it
  * @repetitions: how many a set shall have, 1..20; with those left at @effort no more than 20
  * @effort: how hard the last one shall be, 5..10, or 0 for %SW_STARTING_LOAD_USUAL_EFFORT
  * @formula: which formula counts

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * How the sides of the body compare in a test. What is known of people without complaints stands here too: sides differ,
- * and a difference alone says nothing. */
+ * How the sides of the body compare in a test. What is known of people without complaints stands here too: sides
+ * differ, and a difference alone says nothing. */
 #include "config.h"
 
 #include <math.h>
@@ -99,8 +99,8 @@ sw_symmetry_is_alike (const SwSymmetry *symmetry,
  * sw_symmetry_get_facts:
  * @n_facts: (out): how many
  *
- * Returns: (transfer none) (array length=n_facts): what is known of the sides of people without complaints; the words are
- *   marked for translation
+ * Returns: (transfer none) (array length=n_facts): what is known of the sides of people without complaints; the words
+ *   are marked for translation
  */
 const SwSymmetryFact *
 sw_symmetry_get_facts (guint *n_facts)

@@ -40,7 +40,8 @@ static const char *const clinic_known[]
         "alike-percent",
         NULL };
 static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
-static const char *const measurement_known[] = { "date", "test", "measure", "repetitions", "better", "left", "right", "both", NULL };
+static const char *const measurement_known[]
+    = { "date", "test", "measure", "repetitions", "better", "left", "right", "both", NULL };
 static const char *const session_known[] = { "title", "days", NULL };
 static const char *const section_known[] = { "kind", "title", NULL };
 static const char *const answer_known[] = { "finding", "date", "by", NULL };
@@ -182,8 +183,8 @@ read_reckoning (SwClinic  *clinic,
   int percent;
 
   if (!sw_xml_read_term (node, "max-formula", SW_TYPE_MAX_FORMULA, SW_MAX_FORMULA_BRZYCKI, &formula, error)
-      || !sw_xml_read_int (node, "alike-percent", 1, SW_CLINIC_MOST_ALIKE_PERCENT, SW_CLINIC_USUAL_ALIKE_PERCENT, &percent,
-                           error))
+      || !sw_xml_read_int (node, "alike-percent", 1, SW_CLINIC_MOST_ALIKE_PERCENT, SW_CLINIC_USUAL_ALIKE_PERCENT,
+                           &percent, error))
     return FALSE;
 
   g_object_set (clinic, "max-formula", formula, "alike-percent", percent, NULL);

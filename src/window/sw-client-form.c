@@ -175,9 +175,10 @@ is_typing_on (SwClientForm *self,
          && sw_history_get_modified (history) && !sw_history_get_can_redo (history);
 }
 
-/* A reason for keeping what a finding speaks against was weighed for one client. When a client who had a name or a birth
- * year gets another, such reasons go: each finding that must be answered is to be weighed again. Emptying the field is
- * how another name begins. The answers go in a step before the edit, so that no undo shows them with the new client. */
+/* A reason for keeping what a finding speaks against was weighed for one client. When a client who had a name or a
+ * birth year gets another, such reasons go: each finding that must be answered is to be weighed again. Emptying the
+ * field is how another name begins. The answers go in a step before the edit, so that no undo shows them with the new
+ * client. */
 static void
 forget_answers (SwClientForm *self,
                 const Field  *field,
@@ -351,8 +352,8 @@ sw_client_form_init (SwClientForm *self)
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "paper")), SW_TYPE_PAPER);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "units")), SW_TYPE_UNITS);
   sw_choices_fill (GTK_DROP_DOWN (get_widget (self, "max_formula")), SW_TYPE_MAX_FORMULA);
-  sw_field_row_set_hint (self->bands_row, _("One a line, by its mark and the force at a stretch, such as “2: 25 N at 100 %”. "
-                                            "Colours mean another force with each maker."));
+  sw_field_row_set_hint (self->bands_row, _("One a line, by its mark and the force at a stretch, such as "
+                                            "“2: 25 N at 100 %”. Colours mean another force with each maker."));
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "precautions")), SW_TYPE_PRECAUTION, 1,
                      _("Precautions"), _("None noted"));
   sw_set_field_fill (SW_SET_FIELD (get_widget (self, "equipment")), SW_TYPE_EQUIPMENT, 2,

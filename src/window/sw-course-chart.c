@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Measurements over time. Visits stand as far apart as their days; the sides differ by shape and line, not by colour. */
+ * Measurements over time. Visits stand as far apart as their days; the sides differ by shape and line, not by colour.
+ * */
 #include "config.h"
 
 #include <math.h>

@@ -266,8 +266,8 @@ show_test (SwCourseWindow *self)
   self->course = sw_course_collect (get_programme (self), test);
   sw_course_chart_show (self->chart, self->course, alike_percent);
   describe_chart (self, test);
-  key = g_strdup_printf (_("● right   □ left   ◆ both together. The band behind: what the clinic calls alike, up to %d %%."),
-                         alike_percent);
+  key = g_strdup_printf (_("● right   □ left   ◆ both together. The band behind: what the clinic calls alike, up to "
+                           "%d %%."), alike_percent);
   gtk_label_set_label (self->key, key);
   while ((row = gtk_list_box_get_row_at_index (self->visits, 0)) != NULL)
     gtk_list_box_remove (self->visits, GTK_WIDGET (row));

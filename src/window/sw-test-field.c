@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The test of an exercise item. What is entered in the popover becomes a measurement when its load is taken, so that the
- * reckoning can be looked at again, and compared at the next visit. */
+ * The test of an exercise item. What is entered in the popover becomes a measurement when its load is taken, so that
+ * the reckoning can be looked at again, and compared at the next visit. */
 #include "config.h"
 
 #include <math.h>
@@ -119,9 +119,9 @@ show_answer (SwTestField          *self,
       /* Translators: a number and its unit */
       g_autofree char *words = g_strdup_printf (_("Reckoned: %s %s"), wanted, unit);
       /* Translators: two numbers and their unit */
-      g_autofree char *spread = g_strdup_printf (answer->rough
-                                                 ? _("The seven formulas: %s to %s %s. A rough guide: many repetitions.")
-                                                 : _("The seven formulas: %s to %s %s."), low, high, unit);
+      g_autofree char *spread
+        = g_strdup_printf (answer->rough ? _("The seven formulas: %s to %s %s. A rough guide: many repetitions.")
+                           : _("The seven formulas: %s to %s %s."), low, high, unit);
 
       sw_working_button_show (self->result, words, answer->working);
       gtk_label_set_label (self->spread, spread);
@@ -166,7 +166,8 @@ static void
 show_stretch (SwTestField *self)
 {
   SwLoadUnit unit = sw_exercise_get_facts (sw_item_get_exercise (self->item))->load_limit.unit;
-  g_autoptr (GPtrArray) bands = sw_bands_from_text (sw_clinic_get_bands (sw_programme_get_clinic (get_programme (self))));
+  SwClinic *clinic = sw_programme_get_clinic (get_programme (self));
+  g_autoptr (GPtrArray) bands = sw_bands_from_text (sw_clinic_get_bands (clinic));
   gboolean visible = unit == SW_LOAD_NEWTON && bands != NULL && bands->len > 0;
 
   gtk_widget_set_visible (GTK_WIDGET (self->stretch_label), visible);
@@ -178,7 +179,8 @@ static void
 popover_shown_cb (SwTestField *self)
 {
   SwProgramme *programme = get_programme (self);
-  SwLoad load = { sw_client_get_units (sw_programme_get_client (programme)) == SW_UNITS_LB ? SW_LOAD_LB : SW_LOAD_KG, 0.0 };
+  SwUnits units = sw_client_get_units (sw_programme_get_client (programme));
+  SwLoad load = { units == SW_UNITS_LB ? SW_LOAD_LB : SW_LOAD_KG, 0.0 };
   SwMeasurement *measurement = find_measurement (self, &load);
 
   self->refreshing = TRUE;
@@ -420,7 +422,8 @@ sw_test_field_init (SwTestField *self)
   gtk_drop_down_set_model (self->unit, G_LIST_MODEL (unit_list));
   sw_choices_fill (self->formula, SW_TYPE_MAX_FORMULA);
   sw_number_set_name (self->load, _("Load of the test"), NULL);
-  sw_number_set_name (self->stretch, _("Stretch of the band"), _("Percent beyond its length at rest; 100 is double its length"));
+  sw_number_set_name (self->stretch, _("Stretch of the band"),
+                      _("Percent beyond its length at rest; 100 is double its length"));
   sw_number_set_name (self->repetitions, _("How often the load was moved"),
                       _("Until no more was possible. Empty: one greatest pull, as on a dynamometer"));
 }

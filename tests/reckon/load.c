@@ -172,8 +172,8 @@ test_loads (void)
     }
 }
 
-/* 20 kg 8 times, after Brzycki: 20 * 36 / 29 = 24.828 kg once. 10 times with 3 left is 13 possible: 24 / 36 = 66.667 %, that
- * is 16.552 kg. */
+/* 20 kg 8 times, after Brzycki: 20 * 36 / 29 = 24.828 kg once. 10 times with 3 left is 13 possible: 24 / 36 = 66.667 %,
+ * that is 16.552 kg. */
 static SwStartingLoadQuestion
 usual_question (void)
 {
@@ -380,6 +380,14 @@ test_refusals (void)
   assert_load (&question, "11.5 kg");
 }
 
+static SwLoad
+random_load (SwLoadUnit first_unit,
+             double     most)
+{
+  return (SwLoad) { (SwLoadUnit) g_test_rand_int_range ((int) first_unit, SW_LOAD_NEWTON + 1),
+                    g_test_rand_double_range (0.1, most) };
+}
+
 /* Whatever is asked, a load is never above a limit or what was tested to be possible once. */
 static void
 test_never_above (void)
@@ -387,13 +395,13 @@ test_never_above (void)
   for (int i = 0; i < 10000; i++)
     {
       SwStartingLoadQuestion question = {
-        .tested = { (SwLoadUnit) g_test_rand_int_range (SW_LOAD_KG, SW_LOAD_NEWTON + 1), g_test_rand_double_range (0.1, 500.0) },
+        .tested = random_load (SW_LOAD_KG, 500.0),
         .tested_repetitions = g_test_rand_int_range (0, 22),
         .repetitions = g_test_rand_int_range (0, 25),
         .effort = g_test_rand_int_range (0, 11),
         .formula = (SwMaxFormula) g_test_rand_int_range (0, SW_N_MAX_FORMULAS),
-        .exercise_limit = { (SwLoadUnit) g_test_rand_int_range (SW_LOAD_NONE, SW_LOAD_NEWTON + 1), g_test_rand_double_range (0.1, 100.0) },
-        .client_limit = { (SwLoadUnit) g_test_rand_int_range (SW_LOAD_NONE, SW_LOAD_NEWTON + 1), g_test_rand_double_range (0.1, 100.0) },
+        .exercise_limit = random_load (SW_LOAD_NONE, 100.0),
+        .client_limit = random_load (SW_LOAD_NONE, 100.0),
         .units = (SwUnits) g_test_rand_int_range (SW_UNITS_KG, SW_UNITS_BOTH + 1),
       };
       g_autoptr (SwStartingLoad) answer = sw_starting_load_new (&question);
