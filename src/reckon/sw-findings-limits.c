@@ -124,6 +124,25 @@ dup_allowed (SwLimit *limit,
   return sw_movement_dup_angle (movement, !isnan (to_deg) && degrees > to_deg ? to_deg : from_deg);
 }
 
+/* Nothing is known of how far it goes. */
+static void
+add_unknown_range (SwChecking *self,
+                   SwItem     *item,
+                   SwLimit    *limit,
+                   const char *key,
+                   const char *name,
+                   const char *why)
+{
+  SwFinding *finding;
+
+  finding = sw_checking_add (self, SW_FINDING_ASK, item, g_strdup (key),
+                             /* Translators: an exercise, a movement ("knee flexion") */
+                             g_strdup_printf (_("“%s” has no picture: does it keep to the limit of %s?"), name,
+                                              sw_movement_get_name (sw_limit_get_movement (limit))),
+                             why);
+  sw_checking_fix_by_swap (self, finding, SW_SWAP_ANY);
+}
+
 static void
 add_range (SwChecking          *self,
            SwItem              *item,
@@ -232,6 +251,8 @@ add_breach (SwChecking          *self,
 
   if (sw_limit_get_kind (limit) == SW_LIMIT_KIND_LOAD)
     add_load (self, item, limit, key, name, why);
+  else if (sw_limit_get_kind (limit) == SW_LIMIT_KIND_RANGE && isnan (breach->degrees))
+    add_unknown_range (self, item, limit, key, name, why);
   else if (sw_limit_get_kind (limit) == SW_LIMIT_KIND_RANGE)
     add_range (self, item, limit, breach, key, name, why);
   else

@@ -137,6 +137,12 @@ find_range_breach (SwLimit       *limit,
   SwMovements movements;
   int most = 0;
 
+  if (sw_exercise_get_figure (exercise) == NULL)
+    {
+      *breach = (SwLimitBreach) { SW_FINDING_ASK, sw_limit_get_side (limit), NAN };
+      return TRUE;
+    }
+
   sw_limits_get_movements (exercise, dose->side, &movements);
   for (int side = 0; side < 2; side++)
     {
@@ -242,7 +248,7 @@ sw_limit_is_complete (SwLimit *limit)
  *
  * A load counts in the exercise's own region, what the hands hold on the arms, what is round a leg on hip and knee, and a
  * lift on the trunk; in the whole body all of them. A range is that of the picture, in whole degrees, on the sides the dose
- * asks for. Weight is told by the exercise's tags. What is not known is not beyond.
+ * asks for; without a picture it is asked about. Weight is told by the exercise's tags. What a picture leaves out is not beyond.
  *
  * Returns: whether there is anything
  */

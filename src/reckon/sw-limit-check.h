@@ -12,7 +12,7 @@ G_BEGIN_DECLS
  * SwLimitBreach:
  * @level: how severe
  * @side: on which side; none for both, or for what has no sides
- * @degrees: of a range: where the picture goes furthest beyond; otherwise NaN
+ * @degrees: of a range: where the picture goes furthest beyond; NaN without a picture, and for other limits
  *
  * What an exercise does that a limit does not allow, or asks to be thought of.
  */

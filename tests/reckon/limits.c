@@ -167,8 +167,11 @@ test_values (Fixture       *fixture,
 
   range = add_limit (fixture, SW_LIMIT_KIND_RANGE);
   g_assert_false (sw_limit_is_complete (range));
+  g_assert_null (check (fixture, "limit-range:"));
   g_object_set (range, "from-deg", 10.0, NULL);
   g_assert_true (sw_limit_is_complete (range));
+  /* The exercise has no picture to hold against it. */
+  g_assert_cmpint (check (fixture, "limit-range:")->level, ==, SW_FINDING_ASK);
   g_object_set (range, "to-deg", 5.0, NULL);
   g_assert_false (sw_limit_is_complete (range));
   g_object_set (range, "movement", SW_MOVEMENT_NECK_TURN, NULL);
