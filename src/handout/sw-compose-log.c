@@ -486,7 +486,7 @@ compose_signatures (SwComposer *self)
 /**
  * sw_compose_back:
  *
- * Composes what comes after the exercises: the tick sheets, whom to ask, lines to sign on.
+ * Composes what comes after the exercises: the plan over the weeks, the tick sheets, whom to ask, lines to sign on.
  */
 void
 sw_compose_back (SwComposer  *self,
@@ -496,6 +496,8 @@ sw_compose_back (SwComposer  *self,
   guint n_sessions = g_list_model_get_n_items (sessions);
   int number = 0;
 
+  if (sw_composer_shows (self, SW_PAGE_PART_PLAN))
+    sw_compose_weeks (self, programme);
   for (guint i = 0; sw_composer_shows (self, SW_PAGE_PART_LOG) && i < n_sessions; i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);

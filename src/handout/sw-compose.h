@@ -135,6 +135,8 @@ gboolean sw_compose_wall (SwComposer   *composer,
 void sw_compose_check (SwComposer *composer,
                        SwItem     *item,
                        const char *heading);
+void sw_compose_weeks (SwComposer  *composer,
+                       SwProgramme *programme);
 void sw_compose_back (SwComposer  *composer,
                       SwProgramme *programme);
 

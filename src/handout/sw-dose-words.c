@@ -222,6 +222,16 @@ take (GStrvBuilder *builder,
   g_free (text);
 }
 
+static char *
+tell_load (SwPhrases *phrases,
+           SwLoad     load,
+           SwUnits    units)
+{
+  g_autofree char *words = sw_load_words (phrases, load, units);
+
+  return sw_phrases_format (phrases, "dose.load", "load", words, NULL);
+}
+
 static char **
 tell_how (SwPhrases    *phrases,
           const SwDose *dose,
@@ -236,11 +246,7 @@ tell_how (SwPhrases    *phrases,
   if (dose->tempo.set)
     take (how, tell_tempo (phrases, &dose->tempo));
   if (dose->load.unit != SW_LOAD_NONE)
-    {
-      g_autofree char *load = sw_load_words (phrases, dose->load, units);
-
-      take (how, sw_phrases_format (phrases, "dose.load", "load", load, NULL));
-    }
+    take (how, tell_load (phrases, dose->load, units));
   if (dose->rest_s > 0 && dose->sets + dose->extra_sets > 1)
     take (how, sw_phrases_format (phrases, dose->reps_high > 0 ? "dose.rest-sets" : "dose.rest-holds", "time", rest,
                                   NULL));
@@ -353,4 +359,23 @@ sw_dose_words_join_details (const SwDoseWords *words,
   g_ptr_array_add (sentences, NULL);
 
   return sw_phrases_sentences (phrases, (const char *const *) sentences->pdata);
+}
+
+/**
+ * sw_dose_words_dup_amount_and_load:
+ * @phrases: the client's language
+ * @dose: a dose that passes sw_dose_check()
+ * @units: what the client reads loads in
+ *
+ * Returns: (transfer full): how much to do and with what load, and nothing else of the dose
+ */
+char *
+sw_dose_words_dup_amount_and_load (SwPhrases    *phrases,
+                                   const SwDose *dose,
+                                   SwUnits       units)
+{
+  g_autofree char *amount = tell_whole_amount (phrases, dose);
+  g_autofree char *load = dose->load.unit != SW_LOAD_NONE ? tell_load (phrases, dose->load, units) : NULL;
+
+  return sw_phrases_sentences (phrases, (const char *const[]) { amount, load, NULL });
 }

@@ -32,6 +32,9 @@ void sw_dose_words_free (SwDoseWords *words);
 char *sw_dose_words_join_details (const SwDoseWords *words,
                                   SwPhrases         *phrases,
                                   gboolean           in_short);
+char *sw_dose_words_dup_amount_and_load (SwPhrases    *phrases,
+                                         const SwDose *dose,
+                                         SwUnits       units);
 char *sw_load_words (SwPhrases *phrases,
                      SwLoad     load,
                      SwUnits    units);

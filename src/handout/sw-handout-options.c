@@ -42,7 +42,8 @@ SwSet
 sw_handout_parts_of_layout (SwLayout layout)
 {
   return layout == SW_LAYOUT_SUMMARY ? SW_SET (SW_PAGE_PART_LETTERHEAD)
-                                     : SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
+                                     : SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE)
+                                           | SW_SET (SW_PAGE_PART_PLAN);
 }
 
 /**

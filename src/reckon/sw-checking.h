@@ -51,6 +51,8 @@ void sw_checking_client_limit (SwChecking *self,
                                SwItem     *item);
 void sw_checking_sides (SwChecking *self,
                         SwItem     *item);
+void sw_checking_progress (SwChecking *self,
+                           SwItem     *item);
 void sw_checking_reading (SwChecking *self);
 
 G_END_DECLS

@@ -32,8 +32,8 @@ static const Range stretch_hold_s = { 10, 60 };
 static const Range stretch_times = { 2, 4 };
 #define STRETCH_TOTAL_S 60
 
-/* From this on repetitions are holds, which the published numbers of repetitions do not speak of. */
-#define HELD_S 5
+/* The same: up to 30 s for adults; older ones are given more by who knows them. */
+#define STRETCH_GROWN_HOLD_S 30
 
 static const char acsm_2009[] = "ACSM, Med Sci Sports Exerc 2009;41:687-708";
 static const char acsm_2011[] = "ACSM, Med Sci Sports Exerc 2011;43:1334-1359";
@@ -76,7 +76,7 @@ find_in_sets (const SwDose *dose,
   GString *faults = g_string_new (NULL);
 
   compare (faults, dose->sets, dose->sets, sets, _("sets {is}, not {range}"));
-  if (dose->reps_low > 0 && dose->hold_s < HELD_S)
+  if (dose->reps_low > 0 && dose->hold_s < SW_DOSE_RANGE_HELD_S)
     compare (faults, dose->reps_low, dose->reps_high, reps, _("repetitions {is}, not {range}"));
   if (dose->sets > 1)
     compare (faults, dose->rest_s, dose->rest_s, rest_s, _("rest {is} s, not {range} s"));
@@ -104,7 +104,37 @@ static gboolean
 is_movement (const SwDose *dose,
              SwSet         aims)
 {
-  return (aims & SW_SET (SW_AIM_MOBILITY)) != 0 && dose->reps_low > 0 && dose->hold_s < HELD_S;
+  return (aims & SW_SET (SW_AIM_MOBILITY)) != 0 && dose->reps_low > 0 && dose->hold_s < SW_DOSE_RANGE_HELD_S;
+}
+
+/**
+ * sw_dose_range_get_most:
+ * @aims: set of #SwAim of an exercise
+ *
+ * Strength: 3 sets of 15; endurance: 4 sets of 25 (ACSM, Med Sci Sports Exerc 2009;41:687-708 and 2011;43:1334-1359);
+ * stretches: 30 s (ACSM 2011). Of several aims the one that allows most.
+ *
+ * Returns: how far a dose may grow, sets, repetitions and seconds
+ */
+SwDoseMost
+sw_dose_range_get_most (SwSet aims)
+{
+  SwDoseMost most = { .source = acsm_2009, .hold_source = acsm_2011 };
+
+  if ((aims & SW_SET (SW_AIM_STRENGTH)) != 0)
+    {
+      most.sets = strength_sets.high;
+      most.repetitions = strength_reps.high;
+    }
+  if ((aims & SW_SET (SW_AIM_ENDURANCE)) != 0)
+    {
+      most.sets = MAX (most.sets, endurance_sets.high);
+      most.repetitions = MAX (most.repetitions, endurance_reps.high);
+    }
+  if ((aims & SW_SET (SW_AIM_STRETCH)) != 0)
+    most.hold_s = STRETCH_GROWN_HOLD_S;
+
+  return most;
 }
 
 /**

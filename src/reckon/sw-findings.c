@@ -351,8 +351,10 @@ sw_findings_collect_with (SwProgramme               *programme,
       check_days (&checking, session, items, name, mark);
       for (guint j = 0; j < items->len; j++)
         {
-          if (sw_item_get_kind (items->pdata[j]) == SW_ITEM_EXERCISE)
-            sw_checking_exercise (&checking, items->pdata[j]);
+          if (sw_item_get_kind (items->pdata[j]) != SW_ITEM_EXERCISE)
+            continue;
+          sw_checking_exercise (&checking, items->pdata[j]);
+          sw_checking_progress (&checking, items->pdata[j]);
         }
     }
 

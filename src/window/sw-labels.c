@@ -132,6 +132,7 @@ static const char * const page_part_words[] = {
   [SW_PAGE_PART_SELF_CHECK] = N_("self-checks"),
   [SW_PAGE_PART_LOG] = N_("log to fill in"),
   [SW_PAGE_PART_SIGNATURE] = N_("lines to sign"),
+  [SW_PAGE_PART_PLAN] = N_("plan over the weeks, where there is one"),
 };
 
 static const char * const section_words[] = {

@@ -12,7 +12,7 @@
 #include "sw-shortcuts.h"
 
 #define N_LAYOUTS (SW_LAYOUT_LARGE_PRINT + 1)
-#define N_PARTS (SW_PAGE_PART_SIGNATURE + 1)
+#define N_PARTS (SW_PAGE_PART_PLAN + 1)
 
 /* What one gets, in a line. */
 static const char * const layout_explanations[N_LAYOUTS] = {

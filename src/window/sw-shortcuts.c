@@ -73,6 +73,7 @@ static const Shortcut shortcuts[] = {
   { "win.arrange", { "<Control><Shift>a" }, N_ ("Editing"), N_ ("Arrange the session so that less time is lost"),
     SW_SHORTCUT_EVERYWHERE },
   { "edit.swap-sides", { "<Alt>s" }, N_ ("Editing"), N_ ("Swap left and right"), SW_SHORTCUT_CANVAS },
+  { "win.progress", { "<Control>j" }, N_ ("Editing"), N_ ("Diary, rules of progress and plan"), SW_SHORTCUT_EVERYWHERE },
   { "edit.add-rest", { "<Control><Shift>r" }, N_ ("Editing"), N_ ("Add a rest"), SW_SHORTCUT_EVERYWHERE },
   { "edit.add-self-check", { "<Control><Shift>k" }, N_ ("Editing"), N_ ("Add a self-check"), SW_SHORTCUT_EVERYWHERE },
   { "canvas.context-menu", { "Menu", "<Shift>F10" }, N_ ("Editing"), N_ ("Menu of the item or section"),
@@ -123,8 +124,8 @@ sw_shortcuts_add_to_widget (GtkWidget       *widget,
                                             gtk_shortcut_new (gtk_shortcut_trigger_parse_string (shortcuts[i].keys[k]),
                                                               gtk_named_action_new (shortcuts[i].action)));
 
-  /* A card would take the space bar and Enter for itself. */
-  if (scope == SW_SHORTCUT_CARDS)
+  /* A card would take the space bar and Enter for itself, and a field the keys that undo. */
+  if (scope == SW_SHORTCUT_CARDS || scope == SW_SHORTCUT_EVERYWHERE)
     gtk_event_controller_set_propagation_phase (controller, GTK_PHASE_CAPTURE);
   if (scope == SW_SHORTCUT_PREVIEW)
     gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (controller), GTK_SHORTCUT_SCOPE_GLOBAL);

@@ -9,6 +9,7 @@
 #include "sw-arrange-window.h"
 #include "sw-course-window.h"
 #include "sw-figure-view.h"
+#include "sw-progress-window.h"
 #include "sw-swap-window.h"
 #include "sw-window-private.h"
 
@@ -150,9 +151,22 @@ show_course_activated_cb (GSimpleAction *action,
   gtk_window_present (GTK_WINDOW (sw_course_window_new (GTK_WINDOW (self), self->document)));
 }
 
+static void
+progress_activated_cb (GSimpleAction *action,
+                       GVariant      *parameter,
+                       gpointer       data)
+{
+  SwWindow *self = data;
+
+  (void) action;
+  (void) parameter;
+  gtk_window_present (GTK_WINDOW (sw_progress_window_new (GTK_WINDOW (self), self->document)));
+}
+
 static const GActionEntry entries[] = {
   { .name = "arrange", .activate = arrange_activated_cb },
   { .name = "choose-swap", .activate = choose_swap_activated_cb },
+  { .name = "progress", .activate = progress_activated_cb },
   { .name = "show-course", .activate = show_course_activated_cb },
   { .name = "show-motion", .activate = show_motion_activated_cb },
 };

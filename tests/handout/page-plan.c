@@ -7,6 +7,7 @@
 
 #include "handout-sample.h"
 #include "sw-handout.h"
+#include "sw-phrases.h"
 
 #define DAY "2026-11-20"
 
@@ -43,9 +44,10 @@ test_parts_of_layouts (void)
   g_autoptr (SwFigureSpec) figure = handout_sample_new_figure (SW_FIGURE_MOTION_PRESS, SW_FIGURE_BREATH_NONE);
   g_autoptr (SwProgramme) programme = handout_sample_new (figure);
 
+  g_object_set (sw_programme_get_progression (programme), "weeks", 4, NULL);
   for (guint i = 0; i < G_N_ELEMENTS (layouts); i++)
     {
-      SwSet all = SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
+      SwSet all = SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE) | SW_SET (SW_PAGE_PART_PLAN);
       SwSet possible = sw_handout_parts_of_layout (layouts[i]);
       g_autofree char *with_all = dump_planned (programme, layouts[i], all);
 
@@ -224,6 +226,40 @@ test_glance (void)
   g_assert_null (strstr (of_two, heading));
 }
 
+/* The plan comes when there is one: with the rule that comes before each step, in the
+ * languages that every test computer has a font for. */
+static void
+test_weeks (void)
+{
+  static const char * const languages[] = { "en", "de", "es", "fr", "pl", "ar", "he", "hi" };
+  g_autoptr (SwFigureSpec) figure = handout_sample_new_figure (SW_FIGURE_MOTION_PRESS, SW_FIGURE_BREATH_NONE);
+  g_autoptr (SwProgramme) programme = handout_sample_new (figure);
+  g_autofree char *without = dump_planned (programme, SW_LAYOUT_FULL, SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_PLAN));
+
+  g_assert_null (strstr (without, "Your plan for"));
+  g_object_set (sw_programme_get_progression (programme), "weeks", 5, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (languages); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_autoptr (SwPhrases) phrases = sw_phrases_new (languages[i], &error);
+      g_autofree char *heading = NULL;
+      g_autofree char *dump = NULL;
+
+      g_assert_no_error (error);
+      g_object_set (sw_programme_get_client (programme), "language", languages[i], NULL);
+      heading = sw_phrases_count (phrases, "weeks.heading", 5, NULL);
+      dump = dump_planned (programme, SW_LAYOUT_LARGE_PRINT, SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_PLAN));
+      g_assert_nonnull (strstr (dump, heading));
+      g_assert_nonnull (strstr (dump, sw_phrases_get (phrases, "weeks.rule-heading")));
+      if (i == 0)
+        {
+          g_assert_nonnull (strstr (dump, "Week\u00a01: get used to it."));
+          g_assert_nonnull (strstr (dump, "Weeks\u00a02\u20134: a little more, step by step."));
+          g_assert_nonnull (strstr (dump, "pain stayed within your limit"));
+        }
+    }
+}
+
 int
 main (int   argc,
       char *argv[])
@@ -233,5 +269,6 @@ main (int   argc,
   g_test_add_func ("/page-plan/landscape", test_landscape);
   g_test_add_func ("/page-plan/item-at", test_item_at);
   g_test_add_func ("/page-plan/glance", test_glance);
+  g_test_add_func ("/page-plan/weeks", test_weeks);
   return g_test_run ();
 }

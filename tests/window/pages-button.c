@@ -118,9 +118,9 @@ test_parts (void)
       g_assert_cmpuint (sw_page_plan_get_parts (plan_of (&self)) & SW_SET (part), ==, shown ? 0 : SW_SET (part));
     }
 
-  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Show “Lines to sign”");
+  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Show “Plan over the weeks, where there is one”");
   sw_history_undo (history);
-  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Leave out “Log to fill in”");
+  g_assert_cmpstr (sw_history_get_undo_label (history), ==, "Show “Lines to sign”");
   for (int part = 1; part < sw_term_get_n_values (SW_TYPE_PAGE_PART); part++)
     sw_history_undo (history);
   g_assert_false (sw_history_get_can_undo (history));

@@ -22,6 +22,7 @@ static const struct
   SwHandoutOptions options;
   gboolean changes;
   gboolean untitled;
+  int weeks;
 } variants[] = {
   { "full-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL }, FALSE },
   { "full-letter", { SW_PAPER_LETTER, 12.0, "en-US", DAY, SW_LAYOUT_FULL }, FALSE },
@@ -32,6 +33,7 @@ static const struct
   { "summary-landscape", { SW_PAPER_LETTER, 14.0, "en", DAY, SW_LAYOUT_SUMMARY, .landscape = TRUE }, FALSE, TRUE },
   { "large-print-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_LARGE_PRINT }, FALSE },
   { "foreign-french-large-form-letter", { SW_PAPER_LETTER, 28.0, "fr", DAY, SW_LAYOUT_LARGE_PRINT, .form = TRUE }, FALSE },
+  { "foreign-polish-plan", { SW_PAPER_A4, 18.0, "pl", DAY, SW_LAYOUT_FULL }, FALSE, .weeks = 12 },
   { "form-a4", { SW_PAPER_A4, 14.0, "en", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
   { "foreign-german-form", { SW_PAPER_A4, 14.0, "de-AT", DAY, SW_LAYOUT_FULL, .form = TRUE }, FALSE },
   { "mirrored-hebrew-form", { SW_PAPER_A4, 14.0, "he", DAY, SW_LAYOUT_FULL, .form = TRUE }, TRUE, TRUE },
@@ -103,11 +105,12 @@ main (int   argc,
       g_autofree char *dump = NULL;
       SwHandoutOptions options = variants[i].options;
 
-      options.parts = SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE);
+      options.parts = SW_PAGE_PARTS_USUAL | SW_SET (SW_PAGE_PART_SIGNATURE) | SW_SET (SW_PAGE_PART_PLAN);
       if (variants[i].changes)
         change (programme);
       if (variants[i].untitled)
         take_titles (programme);
+      g_object_set (sw_programme_get_progression (programme), "weeks", variants[i].weeks, NULL);
       handout = sw_handout_new (programme, &options, &error);
       g_assert_no_error (error);
       g_assert_cmpstr (sw_handout_get_missing (handout), ==, "");
