@@ -12,7 +12,7 @@ static void
 row_free (SwPlanRow *row)
 {
   for (int week = 0; week < SW_PROGRESSION_MOST_WEEKS; week++)
-    g_clear_pointer (&row->weeks[week].working, sw_working_free);
+    g_clear_pointer (&row->weeks[week].working, sw_working_unref);
   g_object_unref (row->item);
   g_free (row);
 }

@@ -372,6 +372,6 @@ sw_progress_free (SwProgress *self)
   g_free (self->date);
   g_free (self->reason);
   g_clear_object (&self->exercise);
-  sw_working_free (self->working);
+  sw_working_unref (self->working);
   g_free (self);
 }
