@@ -13,42 +13,14 @@
 #include "sw-course.h"
 #include "sw-finding.h"
 #include "sw-limit-name.h"
+#include "sw-numbers-private.h"
 #include "sw-numbers.h"
-#include "sw-plan.h"
-#include "sw-progress.h"
 #include "sw-readability-report.h"
 #include "sw-starting-load.h"
 #include "sw-time-working.h"
 #include "sw-time.h"
 #include "sw-units.h"
 #include "sw-volume.h"
-
-static void
-add_string (JsonBuilder *builder,
-            const char  *name,
-            const char  *value)
-{
-  json_builder_set_member_name (builder, name);
-  json_builder_add_string_value (builder, value);
-}
-
-static void
-add_int (JsonBuilder *builder,
-         const char  *name,
-         gint64       value)
-{
-  json_builder_set_member_name (builder, name);
-  json_builder_add_int_value (builder, value);
-}
-
-static void
-add_double (JsonBuilder *builder,
-            const char  *name,
-            double       value)
-{
-  json_builder_set_member_name (builder, name);
-  json_builder_add_double_value (builder, value);
-}
 
 /* "length" becomes "length-low-seconds" and "length-high-seconds". */
 static void
@@ -61,26 +33,6 @@ add_span (JsonBuilder *builder,
 
   add_double (builder, low, span.low_s);
   add_double (builder, high, span.high_s);
-}
-
-static void
-add_working (JsonBuilder *builder,
-             SwWorking   *working)
-{
-  json_builder_set_member_name (builder, "working");
-  json_builder_begin_array (builder);
-  for (guint i = 0; i < sw_working_get_n_lines (working); i++)
-    {
-      const SwWorkingLine *line = sw_working_get_line (working, i);
-
-      json_builder_begin_object (builder);
-      add_string (builder, "words", line->words);
-      add_string (builder, "figures", line->figures);
-      if (line->source != NULL)
-        add_string (builder, "source", line->source);
-      json_builder_end_object (builder);
-    }
-  json_builder_end_array (builder);
 }
 
 static void
@@ -454,127 +406,6 @@ add_findings (JsonBuilder *builder,
   json_builder_end_array (builder);
 }
 
-static void
-add_rules (JsonBuilder   *builder,
-           SwProgression *progression)
-{
-  const char *const *numbers = sw_progression_get_number_names ();
-
-  json_builder_set_member_name (builder, "rules");
-  json_builder_begin_array (builder);
-  for (int kind = 0; kind < SW_PROGRESS_N_RULES; kind++)
-    {
-      const SwProgressRule *rule = sw_progress_rule_get ((SwProgressRuleKind) kind);
-      g_autofree char *when = sw_progress_rule_dup_when (rule, progression);
-      g_autofree char *then = sw_progress_rule_dup_then (rule, progression);
-
-      json_builder_begin_object (builder);
-      add_string (builder, "rule", sw_term_to_nick (SW_TYPE_PROGRESS_RULE_KIND, kind));
-      add_string (builder, "when", when);
-      add_string (builder, "then", then);
-      add_string (builder, "source", rule->source);
-      json_builder_end_object (builder);
-    }
-  json_builder_end_array (builder);
-
-  json_builder_set_member_name (builder, "numbers");
-  json_builder_begin_object (builder);
-  for (guint i = 0; numbers[i] != NULL; i++)
-    add_int (builder, numbers[i], sw_progression_get_number (progression, numbers[i]));
-  json_builder_end_object (builder);
-}
-
-static void
-add_changed_dose (JsonBuilder  *builder,
-                  SwDoseChange  change,
-                  const SwDose *dose,
-                  SwWorking    *working)
-{
-  g_autofree char *line = sw_dose_to_line (dose);
-
-  add_string (builder, "change", sw_term_to_nick (SW_TYPE_DOSE_CHANGE, (int) change));
-  add_string (builder, "dose-line", line);
-  add_double (builder, "load-kilograms", sw_load_to_kg (dose->load));
-  add_working (builder, working);
-}
-
-/* What the diary proposes; of the diary itself no word. */
-static void
-add_proposals (JsonBuilder *builder,
-               SwProgramme *programme,
-               SwCatalogue *catalogue)
-{
-  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
-  g_autoptr (SwSwaps) swaps = catalogue != NULL ? sw_swaps_new (programme, catalogue) : NULL;
-
-  json_builder_set_member_name (builder, "proposals");
-  json_builder_begin_array (builder);
-  for (guint i = 0; i < items->len; i++)
-    {
-      g_autoptr (SwProgress) progress = sw_progress_suggest (programme, items->pdata[i]);
-
-      if (progress == NULL)
-        continue;
-      if (swaps != NULL)
-        sw_progress_find_exercise (progress, swaps, items->pdata[i]);
-      json_builder_begin_object (builder);
-      add_string (builder, "item", sw_item_get_id (items->pdata[i]));
-      add_string (builder, "rule", sw_term_to_nick (SW_TYPE_PROGRESS_RULE_KIND, (int) progress->rule->kind));
-      if (progress->exercise != NULL)
-        add_string (builder, "other-exercise", sw_exercise_get_id (progress->exercise));
-      add_changed_dose (builder, progress->change, &progress->dose, progress->working);
-      json_builder_end_object (builder);
-    }
-  json_builder_end_array (builder);
-}
-
-static void
-add_plan (JsonBuilder *builder,
-          SwProgramme *programme)
-{
-  g_autoptr (SwPlan) plan = sw_plan_new (programme);
-
-  if (plan == NULL)
-    return;
-
-  json_builder_set_member_name (builder, "plan");
-  json_builder_begin_array (builder);
-  for (guint i = 0; i < plan->rows->len; i++)
-    {
-      const SwPlanRow *row = plan->rows->pdata[i];
-
-      json_builder_begin_object (builder);
-      add_string (builder, "item", sw_item_get_id (row->item));
-      json_builder_set_member_name (builder, "weeks");
-      json_builder_begin_array (builder);
-      for (int week = 0; week < plan->n_weeks; week++)
-        {
-          json_builder_begin_object (builder);
-          add_int (builder, "week", week + 1);
-          add_string (builder, "rule",
-                      sw_term_to_nick (SW_TYPE_PROGRESS_RULE_KIND, (int) row->weeks[week].rule->kind));
-          add_changed_dose (builder, row->weeks[week].change, &row->weeks[week].dose, row->weeks[week].working);
-          json_builder_end_object (builder);
-        }
-      json_builder_end_array (builder);
-      json_builder_end_object (builder);
-    }
-  json_builder_end_array (builder);
-}
-
-static void
-add_progress (JsonBuilder *builder,
-              SwProgramme *programme,
-              SwCatalogue *catalogue)
-{
-  json_builder_set_member_name (builder, "progress");
-  json_builder_begin_object (builder);
-  add_rules (builder, sw_programme_get_progression (programme));
-  add_proposals (builder, programme, catalogue);
-  add_plan (builder, programme);
-  json_builder_end_object (builder);
-}
-
 /* What stands in an exercise is quoted; the therapist's own words may be about the client's person, and are not. */
 static void
 add_sentence (JsonBuilder                 *builder,
@@ -677,7 +508,7 @@ sw_numbers_to_json (SwProgramme *programme,
   add_week (builder, programme, week);
   add_reading (builder, programme);
   add_limits (builder, programme, today);
-  add_progress (builder, programme, catalogue);
+  sw_numbers_add_progress (builder, programme, catalogue);
   add_findings (builder, programme, catalogue, today);
   json_builder_end_object (builder);
 

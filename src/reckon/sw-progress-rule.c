@@ -13,8 +13,7 @@ static const SwProgressRule rules[] = {
   { SW_PROGRESS_RULE_PAIN,
     N_("Pain over {pain-limit} of 10 during or after the exercise, or over the limit its dose states"),
     N_("A load at least {ease-percent} % lighter; without a load fewer sets or repetitions, or an easier exercise"),
-    N_("Thomee, Scand J Med Sci Sports 1997;7:237-245; Silbernagel and others, Am J Sports Med 2007;35:897-906. How much "
-       "lighter is common practice"),
+    N_("Thomee 1997; Silbernagel and others, Am J Sports Med 2007;35:897-906. How much lighter is common practice"),
     { "pain-limit", "ease-percent", NULL } },
   { SW_PROGRESS_RULE_UNSETTLED,
     N_("Pain not back to the usual by the next morning, that is within 24 hours"),
@@ -38,7 +37,7 @@ static const SwProgressRule rules[] = {
     N_("The next load, at most {step-percent} % heavier; where there is none, more repetitions, then one set more with fewer, "
        "then a harder exercise"),
     N_("Two more in two sessions: Baechle and Earle, Essentials of Strength Training and Conditioning. 2 to 10 %: ACSM, Med "
-       "Sci Sports Exerc 2009;41:687-708. Pain up to 2: Thomee, Scand J Med Sci Sports 1997;7:237-245"),
+       "Sci Sports Exerc 2009;41:687-708. Pain up to 2 and the rest is common practice"),
     { "extra-repetitions", "sessions", "step-percent", NULL } },
   { SW_PROGRESS_RULE_FIRST_WEEKS,
     N_("The plan’s first weeks: {first-weeks}"),
@@ -46,7 +45,7 @@ static const SwProgressRule rules[] = {
     N_("Common practice"),
     { "first-weeks", NULL } },
   { SW_PROGRESS_RULE_PLANNED_STEP,
-    N_("After that every {step-weeks} weeks, as long as the week before went well"),
+    N_("After that, each time the week before went well; weeks from one step to the next: {step-weeks}"),
     N_("One step: a load at most {step-percent} % heavier; where there is none, at most {step-repetitions} repetitions more, "
        "then one set more with fewer, at most 10 % more together. A stretch is held 5 s longer"),
     N_("2 to 10 %, and how many sets and repetitions: ACSM, Med Sci Sports Exerc 2009;41:687-708. Stretches: ACSM, Med Sci "

@@ -12,8 +12,7 @@
 #include "sw-dose-range.h"
 #include "sw-progress.h"
 
-/* Pain up to this needs no question about the next morning (the pain-monitoring model's safe zone: Thomee, Scand J Med Sci
- * Sports 1997;7:237-245). */
+/* Pain up to this needs no question about the next morning (common practice). */
 #define SAFE_PAIN 2
 
 /* A day of the diary, of all that was written for it the worst.
