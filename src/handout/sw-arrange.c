@@ -12,15 +12,18 @@
 /* A page filled no further than this has room for more. */
 #define ROOMY 0.75
 /* Fewer exercises need no list. */
-#define FEWEST_AT_A_GLANCE 3
+#define FEWEST_AT_A_GLANCE 4
+/* A number of another length may move what follows by a line, hardly ever twice. */
+#define MOST_SETTLING 3
 /* A dose beside a picture on a card for the wall has lines of at least so many characters. */
 #define FEWEST_BESIDE 14.0
 
-/* What is being arranged. */
+/* What is being arranged; @large as in SwComposer, of the arrangement chosen. */
 typedef struct
 {
   SwPages *pages;
   SwComposer *composer;
+  GArray *large;
 } Arranged;
 
 /* Composes and breaks everything. @large: for each exercise in order whether its picture is drawn large, or NULL. */
@@ -264,22 +267,33 @@ is_stop_torn (Arranged *self)
   return find_place (self, self->composer->stop_first)->page != find_place (self, self->composer->stop_last)->page;
 }
 
-/* Lets the first pages have less white space where that keeps the signs to stop for together. */
+/* Whether the signs to stop for stand whole on the first page. */
+static gboolean
+is_stop_first (Arranged *self)
+{
+  return !is_stop_torn (self) && find_place (self, self->composer->stop_first)->page == 0;
+}
+
+/* Lets the first pages have less white space where that keeps the signs to stop for together, on the first page if that
+ * can be. */
 static gboolean
 lay_out_with_front (Arranged     *self,
                     SwProgramme  *programme,
                     GError      **error)
 {
+  gboolean torn;
+
   self->composer->front_gap = 1.0;
   if (!lay_out (self, programme, NULL, error))
     return FALSE;
-  if (!is_stop_torn (self))
+  if (is_stop_first (self))
     return TRUE;
 
+  torn = is_stop_torn (self);
   self->composer->front_gap = LEAST_FRONT_GAP;
   if (!lay_out (self, programme, NULL, error))
     return FALSE;
-  if (!is_stop_torn (self))
+  if (is_stop_first (self) || (torn && !is_stop_torn (self)))
     return TRUE;
 
   self->composer->front_gap = 1.0;
@@ -320,7 +334,31 @@ try_glance (Arranged     *self,
   return lay_out (self, programme, NULL, error);
 }
 
-/* Tells the exercises at a glance where there is room on the first pages, unless they are few. */
+/* Tells the exercises at a glance on the first page, with less white space there if need be. */
+static gboolean
+try_glance_on_front (Arranged     *self,
+                     SwProgramme  *programme,
+                     gboolean     *done,
+                     GError      **error)
+{
+  double front_gap = self->composer->front_gap;
+
+  if (!try_glance (self, programme, SW_GLANCE_BEFORE_STOP, done, error))
+    return FALSE;
+  if (*done)
+    return TRUE;
+
+  self->composer->front_gap = LEAST_FRONT_GAP;
+  if (!try_glance (self, programme, SW_GLANCE_BEFORE_STOP, done, error))
+    return FALSE;
+  if (*done)
+    return TRUE;
+
+  self->composer->front_gap = front_gap;
+  return lay_out (self, programme, NULL, error);
+}
+
+/* Tells the exercises at a glance where there is room on the first pages, else for a page more, unless they are few. */
 static gboolean
 add_glance (Arranged     *self,
             SwProgramme  *programme,
@@ -333,12 +371,23 @@ add_glance (Arranged     *self,
     return TRUE;
 
   if (composer->stop_first > 0 && has_room_below (self, composer->stop_first - 1)
-      && !try_glance (self, programme, SW_GLANCE_BEFORE_STOP, &done, error))
+      && !try_glance_on_front (self, programme, &done, error))
     return FALSE;
   if (!done && has_room_below (self, composer->front_last)
       && !try_glance (self, programme, SW_GLANCE_BEFORE_FIRST, &done, error))
     return FALSE;
-  return TRUE;
+  if (done)
+    return TRUE;
+
+  self->composer->glance = SW_GLANCE_BEFORE_FIRST;
+  if (!lay_out (self, programme, NULL, error))
+    return FALSE;
+  if (find_place (self, composer->front_last + 1)->scale >= 1.0)
+    return TRUE;
+
+  /* A list taller than a page would be in smaller print. */
+  self->composer->glance = SW_GLANCE_NONE;
+  return lay_out (self, programme, NULL, error);
 }
 
 /* Draws the pictures of exercises that have a page to themselves large: of as many as cost no page. */
@@ -367,11 +416,74 @@ enlarge_pictures (Arranged     *self,
       if (!lay_out (self, programme, lonely, error))
         return FALSE;
       if (self->pages->n_pages <= n_pages)
-        return TRUE;
+        {
+          self->large = g_array_ref (lonely);
+          return TRUE;
+        }
       if (!lay_out (self, programme, NULL, error))
         return FALSE;
     }
   return TRUE;
+}
+
+/* Returns: the page of an item, from 1; 0 when it is on none */
+static int
+find_page (Arranged   *self,
+           const char *item_id)
+{
+  for (guint i = 0; i < self->pages->places->len; i++)
+    {
+      const SwPlace *place = &g_array_index (self->pages->places, SwPlace, i);
+
+      for (guint k = 0; k < place->block->entries->len; k++)
+        if (g_strcmp0 (g_array_index (place->block->entries, SwEntry, k).item_id, item_id) == 0)
+          return place->page + 1;
+    }
+  return 0;
+}
+
+/* Returns: whether a self-check stands on another page than the first page says */
+static gboolean
+find_check_pages (Arranged    *self,
+                  SwProgramme *programme)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  GArray *pages = self->composer->check_pages;
+  gboolean changed = FALSE;
+
+  g_array_set_size (pages, g_list_model_get_n_items (sessions));
+  for (guint i = 0; i < pages->len; i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+      g_autoptr (SwItem) check = sw_compose_find_check (session);
+      int page = check != NULL ? find_page (self, sw_item_get_id (check)) : 0;
+
+      changed = changed || page != g_array_index (pages, int, i);
+      g_array_index (pages, int, i) = page;
+    }
+  return changed;
+}
+
+/* The first page says where the self-checks are, which is known only now. */
+static gboolean
+tell_check_pages (Arranged     *self,
+                  SwProgramme  *programme,
+                  GError      **error)
+{
+  for (int i = 0; i < MOST_SETTLING && find_check_pages (self, programme); i++)
+    if (!lay_out (self, programme, self->large, error))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+arrange_pages (Arranged     *self,
+               SwProgramme  *programme,
+               GError      **error)
+{
+  return lay_out_with_front (self, programme, error) && add_glance (self, programme, error)
+         && (self->composer->layout == SW_LAYOUT_COMPACT || enlarge_pictures (self, programme, error))
+         && tell_check_pages (self, programme, error);
 }
 
 /**
@@ -391,19 +503,11 @@ sw_arrange (SwPages      *pages,
             SwProgramme  *programme,
             GError      **error)
 {
-  Arranged arranged = { pages, composer };
-  Arranged *self = &arranged;
+  Arranged self = { pages, composer, NULL };
+  gboolean done;
 
-  switch (composer->layout)
-    {
-    case SW_LAYOUT_SUMMARY:
-      return lay_out_wall (self, programme, error);
-    case SW_LAYOUT_COMPACT:
-      return lay_out_with_front (self, programme, error) && add_glance (self, programme, error);
-    case SW_LAYOUT_FULL:
-    case SW_LAYOUT_LARGE_PRINT:
-    default:
-      return lay_out_with_front (self, programme, error) && add_glance (self, programme, error)
-             && enlarge_pictures (self, programme, error);
-    }
+  done = composer->layout == SW_LAYOUT_SUMMARY ? lay_out_wall (&self, programme, error)
+                                               : arrange_pages (&self, programme, error);
+  g_clear_pointer (&self.large, g_array_unref);
+  return done;
 }

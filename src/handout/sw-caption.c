@@ -185,7 +185,7 @@ take_side (SwTelling *telling,
 /**
  * sw_part_add_caption:
  *
- * What the picture shows. Beside steps a note of the therapist counts more; elsewhere it stands next to the picture.
+ * What the picture shows.
  */
 void
 sw_part_add_caption (SwFlow    *flow,
@@ -207,8 +207,6 @@ sw_part_add_caption (SwFlow    *flow,
     take_way (telling, sentences, n_pictures);
   if (self->layout != SW_LAYOUT_SUMMARY)
     take_side (telling, sentences);
-  if (has_steps (telling) && sw_text_is_set (sw_item_get_note (telling->item)))
-    g_ptr_array_add (sentences, g_strdup (sw_phrases_get (self->phrases, "caption.note-first")));
 
   g_ptr_array_add (sentences, NULL);
   text = sw_phrases_sentences (self->phrases, (const char *const *) sentences->pdata);

@@ -129,7 +129,8 @@ add_amount (SwFlow    *flow,
             double     space_pt)
 {
   SwComposer *self = flow->composer;
-  const SwDoseWords *words = sw_doses_tell (self->doses, &card->dose, sw_client_get_units (telling->client));
+  const SwDoseWords *words
+      = sw_doses_tell (self->doses, &card->dose, SW_DOSE_LIMB_NONE, sw_client_get_units (telling->client));
   g_autofree char *limits = sw_dose_words_join_details (words, self->phrases, TRUE);
 
   sw_part_add_amount (flow, telling, space_pt);
@@ -310,7 +311,7 @@ sw_card_words_init (SwCardWords *words,
       if (sw_item_get_kind (item) != SW_ITEM_EXERCISE)
         continue;
       name = sw_exercise_get_text (sw_item_get_exercise (item), self->language)->name;
-      amount = sw_doses_tell (self->doses, sw_item_get_dose (item), units)->amount;
+      amount = sw_compose_dose (self, item, units)->amount;
       words->name_pt = MAX (words->name_pt, find_widest_pt (self, name));
       words->amount_pt = MAX (words->amount_pt, find_widest_pt (self, amount));
     }

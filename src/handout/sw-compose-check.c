@@ -289,6 +289,18 @@ add_head (SwFlow        *flow,
   return bottom_pt;
 }
 
+/* A line for the day on which the answer is due. */
+static void
+add_next_date (SwFlow *flow)
+{
+  SwComposer *self = flow->composer;
+
+  sw_flow_space (flow, 0.4 * self->style.body_pt);
+  sw_flow_blank (flow, sw_phrases_get (self->phrases, "check.next-date"), 12.0 * self->style.body_pt,
+                 g_strdup_printf ("check%d-next-visit", self->n_checks),
+                 g_strdup (sw_phrases_get (self->phrases, "field.next-visit")));
+}
+
 static void
 add_table (SwFlow *flow,
            SwItem *item)
@@ -343,6 +355,7 @@ add_table (SwFlow *flow,
         }
       flow->y_pt = bottom_pt + 0.3 * body_pt;
     }
+  add_next_date (flow);
 }
 
 /* Returns: (transfer full): when to answer, and which answer is better */
@@ -455,6 +468,33 @@ compose_words (SwComposer *self,
   if (*sw_item_get_note (item) != '\0')
     sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, sw_item_get_note (item), space_pt, SW_KEEP_TOGETHER);
   sw_composer_paragraph (self, SW_TEXT_SMALL, "P", NULL, how, space_pt, SW_KEEP_TOGETHER);
+}
+
+/**
+ * sw_compose_find_check:
+ *
+ * Returns: (transfer full) (nullable): the first self-check of a session
+ */
+SwItem *
+sw_compose_find_check (SwSession *session)
+{
+  GListModel *sections = G_LIST_MODEL (sw_session_get_sections (session));
+
+  for (guint i = 0; i < g_list_model_get_n_items (sections); i++)
+    {
+      g_autoptr (SwSection) section = g_list_model_get_item (sections, i);
+      GListModel *items = G_LIST_MODEL (sw_section_get_items (section));
+
+      for (guint k = 0; k < g_list_model_get_n_items (items); k++)
+        {
+          g_autoptr (SwItem) item = g_list_model_get_item (items, k);
+
+          if (sw_item_get_kind (item) == SW_ITEM_SELF_CHECK)
+            return g_steal_pointer (&item);
+        }
+    }
+
+  return NULL;
 }
 
 /**

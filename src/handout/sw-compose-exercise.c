@@ -154,6 +154,47 @@ sw_compose_picture (SwComposer  *self,
   return spec != NULL ? sw_measured_get_figure (self->measured, spec, shows_other_side (item), error) : NULL;
 }
 
+/* What a side of the dose means, as far as the picture tells. What is stretched is often not what moves. */
+static SwDoseLimb
+find_limb (SwComposer *self,
+           SwItem     *item)
+{
+  const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (item));
+  SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (item));
+  SwFigure *figure = sw_compose_picture (self, item, NULL);
+  SwBodySide drawn;
+  gboolean left;
+  gboolean arm;
+
+  if (figure == NULL || (facts->aims & SW_SET (SW_AIM_STRETCH)) != 0 || !sw_figure_find_moving_limb (figure, &left, &arm))
+    return SW_DOSE_LIMB_NONE;
+
+  drawn = find_drawn_side (spec);
+  if (drawn == SW_BODY_SIDE_NONE || (drawn == SW_BODY_SIDE_LEFT) == (left != shows_other_side (item)))
+    return arm ? SW_DOSE_LIMB_ARM : SW_DOSE_LIMB_LEG;
+  return !arm && facts->position == SW_POSITION_STANDING ? SW_DOSE_LIMB_STANDING_LEG : SW_DOSE_LIMB_NONE;
+}
+
+/**
+ * sw_compose_dose:
+ * @item: an exercise
+ * @units: what the client reads loads in
+ *
+ * Returns: (transfer none): its dose in words
+ */
+const SwDoseWords *
+sw_compose_dose (SwComposer *self,
+                 SwItem     *item,
+                 SwUnits     units)
+{
+  const SwDose *dose = sw_item_get_dose (item);
+  /* Only where sides differ is each told apart; a card for the wall has no room for more words. */
+  gboolean told = dose->extra_sets > 0 && self->layout != SW_LAYOUT_SUMMARY;
+  SwDoseLimb limb = told ? find_limb (self, item) : SW_DOSE_LIMB_NONE;
+
+  return sw_doses_tell (self->doses, dose, limb, units);
+}
+
 /**
  * sw_telling_load_figure:
  * @telling: an exercise; its picture is set

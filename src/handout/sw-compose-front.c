@@ -77,7 +77,7 @@ add_week_strip (SwFlow *flow,
       cell.left_pt += day * cell_pt;
       cell.width_pt = cell_pt;
       sw_flow_text (&cell, on ? SW_TEXT_SMALL_STRONG : SW_TEXT_SMALL, NULL, NULL, name);
-      sw_flow_symbol (&cell, on ? SW_SYMBOL_BOX_TICKED : SW_SYMBOL_BOX_OFF,
+      sw_flow_symbol (&cell, on ? SW_SYMBOL_DAY : SW_SYMBOL_BOX_OFF,
                       cell.left_pt + ((double) width / PANGO_SCALE - box_pt) / 2.0, cell.y_pt + 0.1 * size_pt, box_pt,
                       SW_GREY_TEXT);
       below.y_pt = cell.y_pt + 0.1 * size_pt + box_pt;
@@ -86,9 +86,32 @@ add_week_strip (SwFlow *flow,
   flow->y_pt = below.y_pt;
 }
 
+/* What comes before the exercises on the first day stands behind them: @index is the session's. */
+static void
+add_check_of (SwFlow    *flow,
+              SwSession *session,
+              guint      index)
+{
+  SwComposer *self = flow->composer;
+  g_autoptr (SwItem) check = sw_compose_find_check (session);
+  int page = index < self->check_pages->len ? g_array_index (self->check_pages, int, index) : 0;
+  g_autofree char *number = sw_phrases_number (self->phrases, page, 0);
+  g_autofree char *line = NULL;
+
+  if (check == NULL || !sw_composer_shows (self, SW_PAGE_PART_SELF_CHECK))
+    return;
+  line = sw_phrases_format (self->phrases, "plan.check", "name", sw_phrases_get (self->phrases, "check.heading"), "page",
+                            number, NULL);
+  if (flow->y_pt > 0.0)
+    sw_flow_space (flow, 0.25 * self->style.body_pt);
+  sw_flow_text_in (flow, SW_TEXT_STRONG, "P", line);
+}
+
 static void
 add_week_of (SwFlow    *flow,
-             SwSession *session)
+             SwSession *session,
+             guint      index,
+             gboolean   more)
 {
   SwComposer *self = flow->composer;
   g_autofree char *when = sw_compose_when (self->phrases, self->clinic, session);
@@ -100,6 +123,8 @@ add_week_of (SwFlow    *flow,
       sw_flow_space (flow, 0.25 * self->style.body_pt);
       add_week_strip (flow, sw_session_get_days (session));
     }
+  if (more)
+    add_check_of (flow, session, index);
 }
 
 static void
@@ -108,31 +133,36 @@ add_week (SwFlow      *flow,
 {
   SwComposer *self = flow->composer;
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
-  g_autofree char *plan = sw_compose_plan (self->phrases, programme, self->date);
+  guint n_sessions = g_list_model_get_n_items (sessions);
 
   sw_flow_text_in (flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "front.week"));
-  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+  for (guint i = 0; i < n_sessions; i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
 
       sw_flow_space (flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt);
-      add_week_of (flow, session);
+      add_week_of (flow, session, i, n_sessions > 1);
     }
-  if (*plan == '\0')
-    return;
-  sw_flow_space (flow, 0.4 * self->style.body_pt);
-  sw_flow_text_in (flow, SW_TEXT_BODY, "P", plan);
 }
 
-/* For how long, and with whom. */
+/* For how long, and with whom; of a single session what comes first, too. */
 static void
 compose_plan (SwComposer  *self,
               SwProgramme *programme)
 {
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
   g_autofree char *plan = sw_compose_plan (self->phrases, programme, self->date);
+  g_autoptr (SwSession) session = g_list_model_get_item (sessions, 0);
+  SwFlow flow = sw_composer_begin (self);
 
+  if (session != NULL && g_list_model_get_n_items (sessions) == 1)
+    add_check_of (&flow, session, 0);
   if (*plan != '\0')
-    sw_composer_paragraph (self, SW_TEXT_BODY, "P", NULL, plan, 0.4 * self->style.body_pt, SW_KEEP_FREE);
+    sw_flow_text_in (&flow, SW_TEXT_BODY, "P", plan);
+  if (flow.y_pt > 0.0)
+    sw_composer_end (&flow, 0.3 * self->style.body_pt, SW_KEEP_FREE);
+  else
+    sw_block_free (flow.block);
 }
 
 /* A block for each session, when there are too many for one. */
@@ -142,15 +172,16 @@ compose_weeks (SwComposer  *self,
                double       space_pt)
 {
   GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (programme));
+  guint n_sessions = g_list_model_get_n_items (sessions);
 
   sw_composer_paragraph (self, SW_TEXT_SECTION, "H2", NULL, sw_phrases_get (self->phrases, "front.week"), space_pt,
                          SW_KEEP_ALWAYS);
-  for (guint i = 0; i < g_list_model_get_n_items (sessions); i++)
+  for (guint i = 0; i < n_sessions; i++)
     {
       g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
       SwFlow flow = sw_composer_begin (self);
 
-      add_week_of (&flow, session);
+      add_week_of (&flow, session, i, n_sessions > 1);
       sw_composer_end (&flow, (i == 0 ? 0.15 : 0.7) * self->style.body_pt, SW_KEEP_FREE);
     }
   compose_plan (self, programme);
@@ -181,6 +212,7 @@ compose_week_and_needs (SwComposer  *self,
       sw_compose_needs_in (&right, programme);
       flow.y_pt = MAX (flow.y_pt, right.y_pt);
       sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
+      compose_plan (self, programme);
       return;
     }
 
@@ -277,6 +309,7 @@ sw_compose_front (SwComposer  *self,
   else
     sw_compose_stop_short (self, programme, 0.9 * self->style.body_pt * self->front_gap);
   self->stop_last = self->blocks->len - 1;
+  sw_composer_keep_together (self, 0);
   if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
     sw_compose_pain_guide (self, programme);
   compose_progress (self, programme);

@@ -149,6 +149,7 @@ sw_compose_pain_guide (SwComposer  *self,
   sw_flow_space (&flow, 0.4 * body_pt);
   add_zones (&flow, limits.every ? own : usual);
   sw_flow_space (&flow, 0.3 * body_pt);
+  sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "guide.morning"));
   sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "guide.effort"));
   sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);
 }
@@ -195,10 +196,56 @@ collect_signs (SwComposer  *self,
   return all;
 }
 
+static guint
+count_a_row (const SwComposer *self)
+{
+  return self->style.columns ? 5 : 2;
+}
+
+static gboolean
+has_notes (SwProgramme *programme)
+{
+  g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
+
+  for (guint i = 0; i < items->len; i++)
+    if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE && sw_text_is_set (sw_item_get_note (items->pdata[i])))
+      return TRUE;
+
+  return FALSE;
+}
+
+/* The next cell of the key. @n: how many there are already. Returns: where its words end */
+static double
+add_mark (SwFlow     *row,
+          guint       n,
+          SwSymbol    symbol,
+          const char *key)
+{
+  SwComposer *self = row->composer;
+  double body_pt = self->style.body_pt;
+  double size_pt = 1.9 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
+  guint a_row = count_a_row (self);
+  SwFlow cell = *row;
+
+  cell.width_pt = row->width_pt / a_row;
+  cell.left_pt += n % a_row * cell.width_pt;
+  sw_flow_symbol (&cell, symbol, cell.left_pt, cell.y_pt, size_pt, SW_GREY_TEXT);
+  cell.width_pt -= 0.6 * body_pt;
+  if (self->style.columns)
+    sw_flow_space (&cell, 1.1 * size_pt);
+  else
+    {
+      cell.left_pt += 1.3 * size_pt;
+      cell.width_pt -= 1.3 * size_pt;
+    }
+  sw_flow_text_in (&cell, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, key));
+  return MAX (cell.y_pt, row->y_pt + size_pt);
+}
+
 /**
  * sw_compose_key:
  *
- * The marks that the programme's pictures use, each with its meaning, and no other.
+ * The marks that the programme's pictures use, each with its meaning, and no other; and that a note counts more.
  */
 void
 sw_compose_key (SwComposer  *self,
@@ -221,14 +268,13 @@ sw_compose_key (SwComposer  *self,
     { SW_FIGURE_SIGN_RING, SW_SYMBOL_KEY_RING, "key.ring" },
     { SW_FIGURE_SIGN_PRESS, SW_SYMBOL_KEY_PRESS, "key.press" },
     { SW_FIGURE_SIGN_BREATH, SW_SYMBOL_KEY_BREATH, "key.breath" },
+    { 0, SW_SYMBOL_NOTE, "key.note" },
   };
   SwFigureSigns signs = collect_signs (self, programme);
   double body_pt = self->style.body_pt;
-  double size_pt = 1.9 * sw_style_get_size_pt (&self->style, SW_TEXT_SMALL);
-  guint a_row = self->style.columns ? 5 : 2;
-  double cell_pt = self->width_pt / a_row;
-  double row_pt;
+  gboolean notes = has_notes (programme);
   double bottom_pt;
+  double end_pt;
   guint n = 0;
   SwFlow flow;
 
@@ -238,30 +284,15 @@ sw_compose_key (SwComposer  *self,
   flow = sw_composer_begin (self);
   sw_flow_text_in (&flow, SW_TEXT_SECTION, "H2", sw_phrases_get (self->phrases, "key.heading"));
   sw_flow_space (&flow, 0.3 * body_pt);
-  row_pt = bottom_pt = flow.y_pt;
+  bottom_pt = flow.y_pt;
   for (guint i = 0; i < G_N_ELEMENTS (marks); i++)
     {
-      SwFlow cell = flow;
-
-      if ((signs & marks[i].sign) == 0)
+      if (marks[i].sign != 0 ? (signs & marks[i].sign) == 0 : !notes)
         continue;
-      if (n > 0 && n % a_row == 0)
-        row_pt = bottom_pt + 0.3 * body_pt;
-      cell.y_pt = row_pt;
-      cell.left_pt += (n++ % a_row) * cell_pt;
-      sw_flow_symbol (&cell, marks[i].symbol, cell.left_pt, cell.y_pt, size_pt, SW_GREY_TEXT);
-      if (self->style.columns)
-        {
-          cell.width_pt = cell_pt - 0.6 * body_pt;
-          sw_flow_space (&cell, 1.1 * size_pt);
-        }
-      else
-        {
-          cell.left_pt += 1.3 * size_pt;
-          cell.width_pt = cell_pt - 1.3 * size_pt - 0.6 * body_pt;
-        }
-      sw_flow_text_in (&cell, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, marks[i].key));
-      bottom_pt = MAX (bottom_pt, MAX (cell.y_pt, row_pt + size_pt));
+      if (n > 0 && n % count_a_row (self) == 0)
+        flow.y_pt = bottom_pt + 0.3 * body_pt;
+      end_pt = add_mark (&flow, n++, marks[i].symbol, marks[i].key);
+      bottom_pt = MAX (bottom_pt, end_pt);
     }
   flow.y_pt = bottom_pt;
   sw_composer_end (&flow, 1.0 * body_pt, SW_KEEP_FREE);

@@ -309,7 +309,7 @@ last_height (SwComposer *self)
 }
 
 /* A list too long for the page goes on in another table with a head of its own, so that no page of boxes lacks its
- * days. @used_pt: what stands on the page already. */
+ * days; no exercise goes on alone. @used_pt: what stands on the page already. */
 static void
 compose_tables (SwComposer *self,
                 GPtrArray  *items,
@@ -324,7 +324,9 @@ compose_tables (SwComposer *self,
 
   for (guint i = 0; i < items->len; i++)
     {
-      if (table == NULL || used_pt + 1.5 * row_pt > room_pt)
+      double rows = i + 2 == items->len ? 2.5 : 1.5;
+
+      if (table == NULL || (row_pt > 0.0 && used_pt + rows * row_pt > room_pt))
         {
           if (table != NULL)
             {
@@ -341,26 +343,44 @@ compose_tables (SwComposer *self,
     }
 }
 
-/* A line to write the date on, behind its label. @number: of the tick sheet */
+/* Lines to write on when the week starts, and which week it is where there are several. @sheet: of the tick sheets */
 static void
-add_week_start (SwFlow *flow,
-                int     number)
+add_week (SwFlow *flow,
+          int     sheet,
+          int     weeks)
 {
   SwComposer *self = flow->composer;
-  double field_pt = 1.4 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
-  const char *label = sw_phrases_get (self->phrases, "log.week-from");
-  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
-  double left_pt;
-  double line_pt;
-  int width;
+  double body_pt = self->style.body_pt;
+  g_autofree char *n = sw_phrases_number (self->phrases, weeks, 0);
+  g_autofree char *label = NULL;
 
-  pango_layout_get_size (layout, &width, NULL);
-  left_pt = flow->left_pt + (double) width / PANGO_SCALE + 0.5 * self->style.body_pt;
-  line_pt = MIN (12.0 * self->style.body_pt, flow->left_pt + flow->width_pt - left_pt);
-  sw_flow_text_in (flow, SW_TEXT_STRONG, "P", label);
-  sw_flow_box (flow, left_pt, flow->y_pt - 2.0, line_pt, 0.8, SW_GREY_TEXT);
-  sw_flow_field (flow, self->parent, SW_FIELD_NUMBER, left_pt, flow->y_pt - 2.0 - field_pt, line_pt, field_pt,
-                 g_strdup_printf ("sheet%d-week", number), g_strdup (sw_phrases_get (self->phrases, "field.week")));
+  sw_flow_blank (flow, sw_phrases_get (self->phrases, "log.week-from"), 12.0 * body_pt,
+                 g_strdup_printf ("sheet%d-week", sheet), g_strdup (sw_phrases_get (self->phrases, "field.week")));
+  if (weeks < 2)
+    return;
+  label = sw_phrases_format (self->phrases, "log.week-of", "n", n, NULL);
+  sw_flow_space (flow, 0.3 * body_pt);
+  sw_flow_blank (flow, label, 4.0 * body_pt, g_strdup_printf ("sheet%d-week-number", sheet),
+                 g_strdup (sw_phrases_get (self->phrases, "field.week-number")));
+}
+
+/* Returns: (transfer full): how the sheet is used */
+static char *
+dup_intro (SwComposer *self,
+           GPtrArray  *items,
+           int         weeks)
+{
+  const char *sentences[4] = { sw_phrases_get (self->phrases, "log.intro") };
+  gboolean often = FALSE;
+  int n = 1;
+
+  for (guint i = 0; i < items->len; i++)
+    often = often || sw_item_get_dose (items->pdata[i])->times_a_day > 1;
+  if (often)
+    sentences[n++] = sw_phrases_get (self->phrases, "log.rows");
+  if (weeks > 1)
+    sentences[n++] = sw_phrases_get (self->phrases, "log.copy");
+  return sw_phrases_sentences (self->phrases, sentences);
 }
 
 static void
@@ -373,6 +393,8 @@ compose_session_log (SwComposer *self,
   double body_pt = self->style.body_pt;
   const char *title = sw_session_get_title (session);
   g_autoptr (GPtrArray) items = sw_compose_collect_exercises (session);
+  int weeks = sw_progression_get_number (sw_programme_get_progression (self->programme), "weeks");
+  g_autofree char *intro = dup_intro (self, items, weeks);
   g_autofree char *heading = NULL;
   SwFlow flow;
 
@@ -391,9 +413,9 @@ compose_session_log (SwComposer *self,
   sw_flow_space (&flow, 2.0 + 0.35 * body_pt);
   sw_flow_text_in (&flow, SW_TEXT_SESSION, "H2", heading);
   sw_flow_space (&flow, 0.2 * body_pt);
-  sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", sw_phrases_get (self->phrases, "log.intro"));
+  sw_flow_text_in (&flow, SW_TEXT_SMALL, "P", intro);
   sw_flow_space (&flow, 0.7 * body_pt);
-  add_week_start (&flow, sheet);
+  add_week (&flow, sheet, weeks);
   sw_flow_entry (&flow, NULL, heading, 1);
   sw_composer_end (&flow, 2.0 * body_pt, SW_KEEP_ALWAYS);
 

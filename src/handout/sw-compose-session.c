@@ -182,6 +182,7 @@ compose_circuit (SwComposer *self,
                  SwClient   *client,
                  GError    **error)
 {
+  guint first = self->blocks->len;
   gboolean fine;
 
   sw_composer_open (self, "Sect");
@@ -196,6 +197,7 @@ compose_circuit (SwComposer *self,
   self->left_pt -= CIRCUIT_INDENT_PT;
   self->width_pt += CIRCUIT_INDENT_PT;
   sw_composer_close (self);
+  sw_composer_keep_together (self, first);
   sw_composer_set_last_keep (self, SW_KEEP_FREE);
   return fine;
 }

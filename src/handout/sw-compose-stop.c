@@ -44,14 +44,26 @@ compose_signs (SwComposer         *self,
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
 }
 
-/* The sign to do less the next time. */
+/* The sign to do less the next time; where there is a guide to pain, it alone says what to do. */
 static void
 compose_pain_sign (SwComposer  *self,
                    SwProgramme *programme)
 {
-  g_autofree char *sign = sw_compose_pain_sign (self, programme);
-  SwFlow flow = sw_composer_begin (self);
+  g_autofree char *sign = NULL;
+  SwFlow flow;
 
+  if (sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
+    {
+      g_autofree char *see = sw_phrases_format (self->phrases, "stop.pain-see", "name",
+                                                sw_phrases_get (self->phrases, "guide.heading"), NULL);
+
+      sw_composer_paragraph (self, SW_TEXT_SMALL_STRONG, "P", NULL, see,
+                             0.45 * self->style.body_pt * self->front_gap, SW_KEEP_TOGETHER);
+      return;
+    }
+
+  sign = sw_compose_pain_sign (self, programme);
+  flow = sw_composer_begin (self);
   sw_flow_space (&flow, 0.45 * self->style.body_pt * self->front_gap);
   add_signs (&flow, sw_phrases_get (self->phrases, "stop.next-time"), (const char *const[]){ sign, NULL });
   sw_composer_end (&flow, 0.0, SW_KEEP_TOGETHER);
@@ -216,9 +228,7 @@ sw_compose_stop (SwComposer  *self,
   compose_calls (self, call_now, emergency, sw_phrases_get (self->phrases, "stop.same-day"), same_day);
   if ((precautions & SW_SET (SW_PRECAUTION_PREGNANCY)) != 0)
     compose_signs (self, sw_phrases_get (self->phrases, "stop.maternity"), maternity);
-  /* In large print the signs would go on over a page with it, and the guide to pain that follows says the same. */
-  if (self->layout != SW_LAYOUT_LARGE_PRINT || !sw_composer_shows (self, SW_PAGE_PART_PAIN_GUIDE))
-    compose_pain_sign (self, programme);
+  compose_pain_sign (self, programme);
   compose_call_clinic (self, clinic, gap_pt);
   sw_composer_close_frame (self);
   sw_composer_close (self);

@@ -201,6 +201,7 @@ add_bar (SwFlow *flow,
 static void
 add_tick (SwFlow   *flow,
           int       minute,
+          double    at_min,
           gboolean  last,
           double    pt_per_min,
           double   *bottom_pt)
@@ -210,7 +211,7 @@ add_tick (SwFlow   *flow,
   g_autofree char *text = last ? sw_phrases_format (self->phrases, "timeline.minute", "n", number, NULL)
                                : g_steal_pointer (&number);
   PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_FURNITURE, -1.0, NULL, text);
-  double x_pt = flow->left_pt + minute * pt_per_min;
+  double x_pt = flow->left_pt + at_min * pt_per_min;
   SwFlow cell = *flow;
   int width;
 
@@ -237,8 +238,10 @@ add_ticks (SwFlow *flow,
   while (step + 1 < G_N_ELEMENTS (steps) && steps[step] * pt_per_min < room_pt)
     step++;
 
-  for (int minute = 0; minute * S_PER_MIN <= total_s; minute += steps[step])
-    add_tick (flow, minute, (minute + steps[step]) * S_PER_MIN > total_s, pt_per_min, &bottom_pt);
+  /* The last minute is that of the end, whose words take more room. */
+  for (int minute = 0; minute == 0 || minute * pt_per_min < flow->width_pt - 1.6 * room_pt; minute += steps[step])
+    add_tick (flow, minute, minute, FALSE, pt_per_min, &bottom_pt);
+  add_tick (flow, (int) round (total_s / S_PER_MIN), total_s / S_PER_MIN, TRUE, pt_per_min, &bottom_pt);
   flow->y_pt = bottom_pt;
 }
 
@@ -325,6 +328,9 @@ sw_compose_timeline (SwComposer *self,
     return;
 
   flow = sw_composer_begin (self);
+  sw_flow_text (&flow, SW_TEXT_SMALL, sw_tags_add (&self->tags, self->parent, "P"),
+                sw_phrases_get (self->phrases, "timeline.title"), sw_phrases_get (self->phrases, "timeline.use"));
+  sw_flow_space (&flow, 0.25 * self->style.body_pt);
   add_bar (&flow, parts, total_s);
   add_ticks (&flow, total_s);
   sw_flow_space (&flow, 0.2 * self->style.body_pt);

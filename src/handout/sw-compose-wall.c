@@ -127,7 +127,7 @@ take_common_limits (SwComposer *self,
         dose->pain_limit = -1;
     }
 
-  words = sw_doses_tell (self->doses, &common, units);
+  words = sw_doses_tell (self->doses, &common, SW_DOSE_LIMB_NONE, units);
   return sw_phrases_sentences (self->phrases, (const char *const *) words->limits_short);
 }
 

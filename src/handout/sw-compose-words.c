@@ -270,16 +270,34 @@ sw_compose_clinic (SwPhrases *phrases,
   return *name != '\0' ? g_strdup (name) : g_steal_pointer (&therapist);
 }
 
-/* The day that many weeks after @date; NULL for one that no calendar has. Both ISO 8601. */
-static char *
-add_weeks (const char *date,
-           int         weeks)
+/* The last day of so many weeks that begin on @date, ISO 8601; NULL for one that no calendar has. */
+static GDateTime *
+find_last_day (const char *date,
+               int         weeks)
 {
   g_autofree char *stamp = g_strconcat (date, "T00:00:00Z", NULL);
   g_autoptr (GDateTime) day = g_date_time_new_from_iso8601 (stamp, NULL);
-  g_autoptr (GDateTime) until = day != NULL ? g_date_time_add_weeks (day, weeks) : NULL;
 
-  return until != NULL ? g_date_time_format (until, "%Y-%m-%d") : NULL;
+  return day != NULL ? g_date_time_add_days (day, 7 * weeks - 1) : NULL;
+}
+
+/* Returns: (transfer full) (nullable): for how long the programme is meant */
+static char *
+dup_how_long (SwPhrases   *phrases,
+              SwProgramme *programme,
+              const char  *date)
+{
+  int weeks = sw_progression_get_number (sw_programme_get_progression (programme), "weeks");
+  g_autoptr (GDateTime) last = weeks > 0 ? find_last_day (date, weeks) : NULL;
+  g_autofree char *iso = last != NULL ? g_date_time_format (last, "%Y-%m-%d") : NULL;
+  g_autofree char *day = NULL;
+  const char *weekday;
+
+  if (iso == NULL)
+    return NULL;
+  day = sw_phrases_date (phrases, iso);
+  weekday = sw_phrases_get (phrases, sw_compose_day_key ("day", SW_DAY_MONDAY + g_date_time_get_day_of_week (last) - 1));
+  return sw_phrases_count (phrases, "plan.weeks", weeks, "weekday", weekday, "date", day, NULL);
 }
 
 /**
@@ -301,21 +319,45 @@ sw_compose_plan (SwPhrases   *phrases,
     [SW_COMPANY_ALWAYS] = "plan.always",
   };
   const char *company = company_keys[sw_programme_get_company (programme)];
-  int weeks = sw_progression_get_number (sw_programme_get_progression (programme), "weeks");
-  g_autofree char *until = weeks > 0 ? add_weeks (date, weeks) : NULL;
-  g_autofree char *how_long = NULL;
+  g_autofree char *how_long = dup_how_long (phrases, programme, date);
   const char *sentences[3] = { NULL };
   int n = 0;
 
-  if (until != NULL)
-    {
-      g_autofree char *day = sw_phrases_date (phrases, until);
-
-      how_long = sw_phrases_count (phrases, "plan.weeks", weeks, "date", day, NULL);
-      sentences[n++] = how_long;
-    }
+  if (how_long != NULL)
+    sentences[n++] = how_long;
   if (company != NULL)
     sentences[n++] = sw_phrases_get (phrases, company);
   return sw_phrases_sentences (phrases, sentences);
 }
 
+/**
+ * sw_flow_blank:
+ * @label: what is asked for
+ * @most_pt: how long the line is at most
+ * @name: (transfer full): of the place to fill in
+ * @said: (transfer full): what is said of it in a form
+ *
+ * A line to write on, behind its label.
+ */
+void
+sw_flow_blank (SwFlow     *flow,
+               const char *label,
+               double      most_pt,
+               char       *name,
+               char       *said)
+{
+  SwComposer *self = flow->composer;
+  double field_pt = 1.4 * sw_style_get_size_pt (&self->style, SW_TEXT_TABLE);
+  PangoLayout *layout = sw_composer_get_layout (self, SW_TEXT_STRONG, -1.0, NULL, label);
+  double left_pt;
+  double line_pt;
+  int width;
+
+  pango_layout_get_size (layout, &width, NULL);
+  left_pt = flow->left_pt + (double) width / PANGO_SCALE + 0.5 * self->style.body_pt;
+  line_pt = MIN (most_pt, flow->left_pt + flow->width_pt - left_pt);
+  sw_flow_text_in (flow, SW_TEXT_STRONG, "P", label);
+  sw_flow_box (flow, left_pt, flow->y_pt - 2.0, line_pt, 0.8, SW_GREY_TEXT);
+  sw_flow_field (flow, self->parent, SW_FIELD_NUMBER, left_pt, flow->y_pt - 2.0 - field_pt, line_pt, field_pt, name,
+                 said);
+}

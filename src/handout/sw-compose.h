@@ -88,6 +88,9 @@ void sw_compose_expect_picture (SwComposer *composer,
 SwFigure *sw_compose_picture (SwComposer  *composer,
                               SwItem      *item,
                               GError     **error);
+const SwDoseWords *sw_compose_dose (SwComposer *composer,
+                                    SwItem     *item,
+                                    SwUnits     units);
 void sw_compose_glance (SwComposer  *composer,
                         SwProgramme *programme);
 gboolean sw_compose_sessions (SwComposer   *composer,
@@ -132,6 +135,7 @@ double sw_card_get_picture_width (SwComposer *composer,
 gboolean sw_compose_wall (SwComposer   *composer,
                           SwProgramme  *programme,
                           GError      **error);
+SwItem *sw_compose_find_check (SwSession *session);
 void sw_compose_check (SwComposer *composer,
                        SwItem     *item,
                        const char *heading);
@@ -156,6 +160,11 @@ char *sw_compose_plan (SwPhrases   *phrases,
                        const char  *date);
 const char *sw_compose_day_key (const char *group,
                                 SwDay       day);
+void sw_flow_blank (SwFlow     *flow,
+                    const char *label,
+                    double      most_pt,
+                    char       *name,
+                    char       *said);
 double sw_compose_widest_pt (SwComposer         *self,
                              SwTextRole          role,
                              const char * const *keys);

@@ -103,6 +103,7 @@ sw_composer_init (SwComposer             *self,
     .form = options->form,
     .clinic = clinic,
     .links = sw_links_new (phrases, clinic),
+    .check_pages = g_array_new (FALSE, TRUE, sizeof (int)),
   };
   sw_style_init (&self->style, options);
   self->language = g_strdup (options->language);
@@ -198,6 +199,7 @@ sw_composer_clear (SwComposer *self)
   g_clear_pointer (&self->measured, sw_measured_free);
   g_clear_pointer (&self->doses, sw_doses_free);
   g_clear_pointer (&self->links, g_array_unref);
+  g_clear_pointer (&self->check_pages, g_array_unref);
   for (guint i = 0; i < G_N_ELEMENTS (self->contexts); i++)
     g_clear_object (&self->contexts[i]);
   g_clear_pointer (&self->plain, pango_attr_list_unref);
@@ -323,6 +325,35 @@ sw_composer_set_head (SwComposer *self,
     add_rail (self, self->head, flow->y_pt, FALSE);
   self->head->strip = (SwStrip){ .height_pt = flow->y_pt, .keep = SW_KEEP_TOGETHER };
   g_ptr_array_add (self->heads, self->head);
+}
+
+/**
+ * sw_composer_keep_together:
+ * @first: a block
+ *
+ * No page ends within what was composed from that block on, as far as it has room on one.
+ */
+void
+sw_composer_keep_together (SwComposer *self,
+                           guint       first)
+{
+  const SwStyle *style = &self->style;
+  double room_pt = style->page_height_pt - (first == 0 ? style->top_pt : style->later_top_pt) - style->bottom_pt;
+  double height_pt = 0.0;
+
+  for (guint i = first; i < self->blocks->len; i++)
+    {
+      const SwBlock *block = g_ptr_array_index (self->blocks, i);
+
+      height_pt += block->strip.height_pt + (i > first ? block->strip.space_pt : 0.0);
+    }
+  for (guint i = first; i + 1 < self->blocks->len && height_pt <= room_pt; i++)
+    {
+      SwBlock *block = g_ptr_array_index (self->blocks, i);
+
+      if (block->strip.keep == SW_KEEP_FREE)
+        block->strip.keep = SW_KEEP_TOGETHER;
+    }
 }
 
 /**

@@ -63,6 +63,7 @@ typedef enum
  * @stop_last: their last one; the same as @stop_first where they are told in short
  * @front_last: the last block before the exercises at a glance, or before the sessions
  * @glance: where the exercises at a glance are told
+ * @check_pages: (element-type int): for each session the page of its first self-check, from 1, as far as known
  * @n_exercises: exercises numbered so far
  * @n_checks: self-checks so far
  * @programme: (unowned): what is told
@@ -111,6 +112,7 @@ typedef struct
   guint stop_last;
   guint front_last;
   SwGlance glance;
+  GArray *check_pages;
   int n_exercises;
   int n_checks;
   SwProgramme *programme;
@@ -174,6 +176,8 @@ void sw_composer_end (SwFlow *flow,
                       SwKeep  keep);
 void sw_composer_set_head (SwComposer *self,
                            SwFlow     *flow);
+void sw_composer_keep_together (SwComposer *self,
+                                guint       first);
 void sw_composer_set_last_keep (SwComposer *self,
                                 SwKeep      keep);
 void sw_composer_start_page (SwComposer *self);

@@ -67,8 +67,15 @@ tell_side (SwPhrases *phrases,
 /* One line a side, the side with more sets first, so that nobody has to add up. */
 static char *
 tell_sides_apart (SwPhrases    *phrases,
-                  const SwDose *dose)
+                  const SwDose *dose,
+                  SwDoseLimb    limb)
 {
+  static const char *const keys[][2] = {
+    [SW_DOSE_LIMB_NONE] = { "dose.right-amount", "dose.left-amount" },
+    [SW_DOSE_LIMB_ARM] = { "dose.right-arm-amount", "dose.left-arm-amount" },
+    [SW_DOSE_LIMB_LEG] = { "dose.right-leg-amount", "dose.left-leg-amount" },
+    [SW_DOSE_LIMB_STANDING_LEG] = { "dose.right-standing-amount", "dose.left-standing-amount" },
+  };
   int right = sw_dose_get_sets_for (dose, SW_BODY_SIDE_RIGHT);
   int left = sw_dose_get_sets_for (dose, SW_BODY_SIDE_LEFT);
   g_autofree char *ways = tell_ways (phrases, dose);
@@ -79,13 +86,13 @@ tell_sides_apart (SwPhrases    *phrases,
     {
       g_autofree char *amount = tell_amount (phrases, dose, right, TRUE);
 
-      right_text = sw_phrases_format (phrases, "dose.right-amount", "amount", amount, "ways", ways, NULL);
+      right_text = sw_phrases_format (phrases, keys[limb][0], "amount", amount, "ways", ways, NULL);
     }
   if (left > 0)
     {
       g_autofree char *amount = tell_amount (phrases, dose, left, TRUE);
 
-      left_text = sw_phrases_format (phrases, "dose.left-amount", "amount", amount, "ways", ways, NULL);
+      left_text = sw_phrases_format (phrases, keys[limb][1], "amount", amount, "ways", ways, NULL);
     }
 
   if (right_text == NULL || left_text == NULL)
@@ -106,7 +113,8 @@ tell_extra (SwPhrases    *phrases,
 
 static char *
 tell_whole_amount (SwPhrases    *phrases,
-                   const SwDose *dose)
+                   const SwDose *dose,
+                   SwDoseLimb    limb)
 {
   gboolean extra = dose->extra_sets > 0 && dose->extra_side != SW_BODY_SIDE_NONE;
   g_autofree char *amount = NULL;
@@ -116,7 +124,7 @@ tell_whole_amount (SwPhrases    *phrases,
   g_autofree char *more = NULL;
 
   if (extra && (dose->side == SW_SIDE_EACH || dose->side == SW_SIDE_RIGHT || dose->side == SW_SIDE_LEFT))
-    return tell_sides_apart (phrases, dose);
+    return tell_sides_apart (phrases, dose, limb);
 
   amount = tell_amount (phrases, dose, dose->sets, FALSE);
   ways = tell_ways (phrases, dose);
@@ -308,6 +316,7 @@ tell_when (SwPhrases    *phrases,
  * sw_dose_words_new:
  * @phrases: the client's language
  * @dose: a dose that passes sw_dose_check()
+ * @limb: what a side of it means
  * @units: what the client reads loads in
  *
  * Returns: (transfer full): the dose in sentences
@@ -315,11 +324,12 @@ tell_when (SwPhrases    *phrases,
 SwDoseWords *
 sw_dose_words_new (SwPhrases    *phrases,
                    const SwDose *dose,
+                   SwDoseLimb    limb,
                    SwUnits       units)
 {
   SwDoseWords *words = g_new0 (SwDoseWords, 1);
 
-  words->amount = tell_whole_amount (phrases, dose);
+  words->amount = tell_whole_amount (phrases, dose, limb);
   words->how = tell_how (phrases, dose, units);
   words->limits = tell_limits (phrases, dose);
   words->limits_short = tell_limits_short (phrases, dose);

@@ -7,6 +7,23 @@
 G_BEGIN_DECLS
 
 /**
+ * SwDoseLimb:
+ * @SW_DOSE_LIMB_NONE: neither
+ * @SW_DOSE_LIMB_ARM: the arm of that side moves
+ * @SW_DOSE_LIMB_LEG: the leg of that side moves
+ * @SW_DOSE_LIMB_STANDING_LEG: the leg of that side is stood on
+ *
+ * What is meant by a side.
+ */
+typedef enum
+{
+  SW_DOSE_LIMB_NONE,
+  SW_DOSE_LIMB_ARM,
+  SW_DOSE_LIMB_LEG,
+  SW_DOSE_LIMB_STANDING_LEG,
+} SwDoseLimb;
+
+/**
  * SwDoseWords:
  * @amount: how much to do; the one thing to read ("3 sets of 12, each side."); a line a side when they differ
  * @how: (array zero-terminated=1): how to do it: hold, pace, load, rest, one sentence each
@@ -27,6 +44,7 @@ typedef struct
 
 SwDoseWords *sw_dose_words_new (SwPhrases    *phrases,
                                 const SwDose *dose,
+                                SwDoseLimb    limb,
                                 SwUnits       units);
 void sw_dose_words_free (SwDoseWords *words);
 char *sw_dose_words_join_details (const SwDoseWords *words,

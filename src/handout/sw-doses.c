@@ -15,6 +15,7 @@ struct _SwDoses
 typedef struct
 {
   SwDose dose;
+  SwDoseLimb limb;
   SwUnits units;
   SwDoseWords *words;
 } Told;
@@ -38,7 +39,7 @@ equal_told (gconstpointer a,
   const Told *one = a;
   const Told *other = b;
 
-  return one->units == other->units && sw_dose_equal (&one->dose, &other->dose);
+  return one->units == other->units && one->limb == other->limb && sw_dose_equal (&one->dose, &other->dose);
 }
 
 static void
@@ -77,6 +78,7 @@ sw_doses_free (SwDoses *self)
 /**
  * sw_doses_tell:
  * @dose: a dose that passes sw_dose_check()
+ * @limb: what a side of it means
  * @units: what the client reads loads in
  *
  * Returns: (transfer none): the dose in sentences
@@ -84,15 +86,16 @@ sw_doses_free (SwDoses *self)
 const SwDoseWords *
 sw_doses_tell (SwDoses      *self,
                const SwDose *dose,
+               SwDoseLimb    limb,
                SwUnits       units)
 {
-  const Told wanted = { *dose, units, NULL };
+  const Told wanted = { *dose, limb, units, NULL };
   Told *told = g_hash_table_lookup (self->told, &wanted);
 
   if (told == NULL)
     {
       told = g_memdup2 (&wanted, sizeof wanted);
-      told->words = sw_dose_words_new (self->phrases, dose, units);
+      told->words = sw_dose_words_new (self->phrases, dose, limb, units);
       g_hash_table_add (self->told, told);
     }
   return told->words;

@@ -12,6 +12,7 @@ void sw_doses_free (SwDoses *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SwDoses, sw_doses_free)
 const SwDoseWords *sw_doses_tell (SwDoses      *self,
                                   const SwDose *dose,
+                                  SwDoseLimb    limb,
                                   SwUnits       units);
 
 G_END_DECLS

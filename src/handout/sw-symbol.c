@@ -314,9 +314,9 @@ sw_symbol_draw (SwSymbol  symbol,
     case SW_SYMBOL_BOX:
       draw_box (cr, 0.055);
       break;
-    case SW_SYMBOL_BOX_TICKED:
-      draw_box (cr, 0.055);
-      draw_tick (cr, 0.12);
+    case SW_SYMBOL_DAY:
+      cairo_arc (cr, 0.5, 0.5, 0.3, 0.0, 2.0 * G_PI);
+      cairo_fill (cr);
       break;
     case SW_SYMBOL_BOX_OFF:
       cairo_move_to (cr, 0.36, 0.5);
@@ -389,7 +389,7 @@ sw_symbol_get_name (SwSymbol symbol)
     [SW_SYMBOL_TICK] = "tick",
     [SW_SYMBOL_CROSS] = "cross",
     [SW_SYMBOL_BOX] = "box",
-    [SW_SYMBOL_BOX_TICKED] = "box-ticked",
+    [SW_SYMBOL_DAY] = "day",
     [SW_SYMBOL_BOX_OFF] = "box-off",
     [SW_SYMBOL_TAKE_CARE] = "take-care",
     [SW_SYMBOL_STOP] = "stop",

@@ -3,9 +3,11 @@
  * The parts of an exercise: picture, dose, steps and what else a client needs. Each can stand in any column. */
 #include "config.h"
 
+#include <string.h>
+
 #include "sw-care-limits.h"
 #include "sw-care.h"
-#include "sw-dose-words.h"
+#include "sw-compose.h"
 #include "sw-note-words.h"
 #include "sw-telling.h"
 
@@ -112,8 +114,7 @@ sw_part_add_dose (SwFlow    *flow,
 {
   SwComposer *self = flow->composer;
   double pad_pt = 0.6 * self->style.body_pt;
-  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
-                                                     sw_client_get_units (telling->client));
+  const SwDoseWords *words = sw_compose_dose (self, telling->item, sw_client_get_units (telling->client));
   g_autofree char *details = sw_dose_words_join_details (words, self->phrases, FALSE);
   guint panel_index = flow->block->pieces->len;
   SwFlow inner = *flow;
@@ -159,8 +160,7 @@ sw_part_add_amount (SwFlow    *flow,
                     double     space_pt)
 {
   SwComposer *self = flow->composer;
-  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
-                                                     sw_client_get_units (telling->client));
+  const SwDoseWords *words = sw_compose_dose (self, telling->item, sw_client_get_units (telling->client));
 
   add_gap (flow, space_pt);
   sw_flow_text_in (flow, SW_TEXT_STRONG, "P", words->amount);
@@ -177,8 +177,7 @@ sw_part_add_short_limits (SwFlow    *flow,
                           double     space_pt)
 {
   SwComposer *self = flow->composer;
-  const SwDoseWords *words = sw_doses_tell (self->doses, sw_item_get_dose (telling->item),
-                                                     sw_client_get_units (telling->client));
+  const SwDoseWords *words = sw_compose_dose (self, telling->item, sw_client_get_units (telling->client));
   g_autofree char *text = sw_dose_words_join_details (words, self->phrases, TRUE);
 
   if (*text == '\0')
@@ -300,6 +299,20 @@ sw_part_add_easier (SwFlow    *flow,
 }
 
 /**
+ * sw_telling_tells_harder:
+ *
+ * Returns: whether the client may make it harder: the therapist's rule, where there is one, has to name that part
+ */
+gboolean
+sw_telling_tells_harder (SwTelling *telling)
+{
+  SwComposer *self = telling->composer;
+  const char *rule = sw_programme_get_progress (self->programme);
+
+  return *rule == '\0' || strstr (rule, sw_phrases_get (self->phrases, "exercise.harder")) != NULL;
+}
+
+/**
  * sw_part_add_ways:
  *
  * What to do when it is too hard or too easy.
@@ -313,6 +326,8 @@ sw_part_add_ways (SwFlow    *flow,
     return;
 
   sw_part_add_easier (flow, telling, space_pt);
+  if (!sw_telling_tells_harder (telling))
+    return;
   add_labelled (flow, telling, "exercise.harder", telling->text->harder,
                 sw_text_is_set (telling->text->easier) ? 0.1 * flow->composer->style.body_pt : space_pt);
 }

@@ -349,6 +349,7 @@ sw_telling_compose_single_column (SwTelling *telling)
   if (sw_composer_shows (self, SW_PAGE_PART_WAYS))
     {
       compose_labelled (telling, "exercise.easier", text->easier);
-      compose_labelled (telling, "exercise.harder", text->harder);
+      if (sw_telling_tells_harder (telling))
+        compose_labelled (telling, "exercise.harder", text->harder);
     }
 }

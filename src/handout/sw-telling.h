@@ -61,6 +61,7 @@ void sw_part_add_figure (SwFlow    *flow,
 void sw_part_add_caption (SwFlow    *flow,
                           SwTelling *telling,
                           double     space_pt);
+gboolean sw_telling_tells_harder (SwTelling *telling);
 char **sw_telling_dup_steps (SwTelling *telling);
 void sw_part_add_dose (SwFlow    *flow,
                        SwTelling *telling);

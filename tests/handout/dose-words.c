@@ -70,7 +70,7 @@ test_table (void)
       sw_dose_init (&neutral);
       sw_dose_from_line (g_strstrip (cells[0]), &neutral, &dose, &error);
       g_assert_no_error (error);
-      words = sw_dose_words_new (phrases, &dose, units_from_word (g_strstrip (cells[1])));
+      words = sw_dose_words_new (phrases, &dose, SW_DOSE_LIMB_NONE, units_from_word (g_strstrip (cells[1])));
       told = join (words, phrases);
       plain = with_plain_spaces (told);
       g_assert_cmpstr (plain, ==, g_strstrip (cells[2]));
@@ -95,7 +95,7 @@ test_no_break_spaces (void)
   sw_dose_from_line ("3 x 8-12, hold 5 s, 2.5 kg, rest 60 s, tempo 2-1-2-0, effort 6, pain 3, 2 times a day",
                      &neutral, &dose, &error);
   g_assert_no_error (error);
-  words = sw_dose_words_new (phrases, &dose, SW_UNITS_BOTH);
+  words = sw_dose_words_new (phrases, &dose, SW_DOSE_LIMB_NONE, SW_UNITS_BOTH);
   told = join (words, phrases);
   g_assert_false (g_regex_match (loose, told, 0, NULL));
   g_assert_nonnull (strstr (told, "3\302\240sets"));

@@ -98,7 +98,7 @@ test_same_look (void)
     }
 }
 
-/* Three days of six exercises once and one twice; two ratings each; week, self-check, signatures. */
+/* Three days of six exercises once and one twice; two ratings each; week, self-check with its day, signatures. */
 static void
 test_labels (void)
 {
@@ -117,7 +117,7 @@ test_labels (void)
   g_assert_cmpuint (count (fields, "beside the counter? Right, Before your next visit: seconds\""), ==, 1);
   g_assert_cmpuint (count (fields, "\"Client: name\""), ==, 1);
   g_assert_cmpuint (count (fields, "\"Therapist: date\""), ==, 1);
-  g_assert_cmpuint (count (fields, "\n"), ==, 24 + 14 + 1 + 4 + 4);
+  g_assert_cmpuint (count (fields, "\n"), ==, 24 + 14 + 1 + 5 + 4);
 }
 
 static void

@@ -305,7 +305,7 @@ test_safety (void)
 {
   static const char *const wanted[] = {
     "Stop and get help", "chest pain", "out of breath", "dizzy", "pounding heartbeat", "numbness, pins and needles",
-    "bladder or bowel", "pop with swelling", "swollen calf", "drooping face", "cold sweat", "above 5",
+    "bladder or bowel", "pop with swelling", "swollen calf", "drooping face", "cold sweat", "If an exercise hurts",
     "Call 112 now", "01632 960123", "advice of your clinician and surgeon", "do not replace it",
     "Take care every time", "Do this next to a counter",
   };

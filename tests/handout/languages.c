@@ -412,7 +412,7 @@ test_doses (void)
       sw_dose_init (&neutral);
       sw_dose_from_line (g_strstrip (cells[1]), &neutral, &dose, &error);
       g_assert_no_error (error);
-      words = sw_dose_words_new (phrases, &dose, SW_UNITS_KG);
+      words = sw_dose_words_new (phrases, &dose, SW_DOSE_LIMB_NONE, SW_UNITS_KG);
       details = sw_dose_words_join_details (words, phrases, FALSE);
       told = g_strconcat (words->amount, *details != '\0' ? " / " : "", details, NULL);
       parts = g_strsplit_set (told, "\n", -1);

@@ -200,19 +200,19 @@ dump_large (SwProgramme *programme,
   return dump_planned (programme, layout, SW_PAGE_PARTS_USUAL);
 }
 
-/* The exercises are told at a glance before the first of them when they are at least three, where a client reads them
- * in full, with the rounds of a circuit; and on one page. */
+/* The exercises are told at a glance before the first of them when they are at least four, in full and in brief, with
+ * the rounds of a circuit; and on one page. */
 static void
 test_glance (void)
 {
   static const char heading[] = "\"Your exercises at a glance\"";
   g_autoptr (SwProgramme) programme = handout_sample_new (NULL);
+  g_autoptr (SwProgramme) four = new_with_exercises (4);
   g_autoptr (SwProgramme) three = new_with_exercises (3);
-  g_autoptr (SwProgramme) two = new_with_exercises (2);
   g_autofree char *full = dump_large (programme, SW_LAYOUT_FULL);
   g_autofree char *compact = dump_large (programme, SW_LAYOUT_COMPACT);
+  g_autofree char *of_four = dump_large (four, SW_LAYOUT_FULL);
   g_autofree char *of_three = dump_large (three, SW_LAYOUT_FULL);
-  g_autofree char *of_two = dump_large (two, SW_LAYOUT_FULL);
   const char *first = strstr (full, heading);
   const char *last;
 
@@ -221,9 +221,9 @@ test_glance (void)
   g_assert_nonnull (last);
   g_assert_null (g_strstr_len (first, last - first, "\npage "));
   g_assert_cmpuint (strstr (full, "\"Warm-up\"") - first, >, last - first);
-  g_assert_null (strstr (compact, heading));
-  g_assert_nonnull (strstr (of_three, heading));
-  g_assert_null (strstr (of_two, heading));
+  g_assert_nonnull (strstr (compact, heading));
+  g_assert_nonnull (strstr (of_four, heading));
+  g_assert_null (strstr (of_three, heading));
 }
 
 /* The plan comes when there is one: with the rule that comes before each step, in the

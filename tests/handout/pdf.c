@@ -187,7 +187,8 @@ test_reading_order (Fixture       *fixture,
                     gconstpointer  data)
 {
   static const char *const wanted[] = {
-    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet", "Exercises to do by yourself",
+    "Sam Hollis, Millbrook Physiotherapy", "20 November 2026", "Steady on your feet",
+    "How to do your exercises between visits",
     "For Robin Alder",
     "Your goal Walk to the allotment", "Your week", "Monday, Wednesday and Friday", "What you need", "a steady chair",
     "Take care every time", "Stop and get help", "Stop. Call 112 now for:", "chest pain", "Call your therapist",
