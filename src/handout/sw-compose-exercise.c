@@ -160,7 +160,6 @@ find_limb (SwComposer *self,
            SwItem     *item)
 {
   const SwExerciseFacts *facts = sw_exercise_get_facts (sw_item_get_exercise (item));
-  SwFigureSpec *spec = sw_exercise_get_figure (sw_item_get_exercise (item));
   SwFigure *figure = sw_compose_picture (self, item, NULL);
   SwBodySide drawn;
   gboolean left;
@@ -169,7 +168,7 @@ find_limb (SwComposer *self,
   if (figure == NULL || (facts->aims & SW_SET (SW_AIM_STRETCH)) != 0 || !sw_figure_find_moving_limb (figure, &left, &arm))
     return SW_DOSE_LIMB_NONE;
 
-  drawn = find_drawn_side (spec);
+  drawn = sw_exercise_get_drawn_side (sw_item_get_exercise (item));
   if (drawn == SW_BODY_SIDE_NONE || (drawn == SW_BODY_SIDE_LEFT) == (left != shows_other_side (item)))
     return arm ? SW_DOSE_LIMB_ARM : SW_DOSE_LIMB_LEG;
   return !arm && facts->position == SW_POSITION_STANDING ? SW_DOSE_LIMB_STANDING_LEG : SW_DOSE_LIMB_NONE;

@@ -4,6 +4,7 @@
 #include "config.h"
 
 #include "sw-compose.h"
+#include "sw-note-words.h"
 
 /* Pain that is fine and that is all right where nothing else is said, and the end of the scale. */
 #define USUALLY_FINE 2
@@ -203,13 +204,20 @@ count_a_row (const SwComposer *self)
 }
 
 static gboolean
-has_notes (SwProgramme *programme)
+has_notes (SwComposer  *self,
+           SwProgramme *programme)
 {
   g_autoptr (GPtrArray) items = sw_programme_dup_items (programme);
 
   for (guint i = 0; i < items->len; i++)
-    if (sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE && sw_text_is_set (sw_item_get_note (items->pdata[i])))
-      return TRUE;
+    {
+      g_autofree char *note = sw_item_get_kind (items->pdata[i]) == SW_ITEM_EXERCISE
+                                  ? sw_note_words (self->phrases, programme, items->pdata[i])
+                                  : NULL;
+
+      if (sw_text_is_set (note))
+        return TRUE;
+    }
 
   return FALSE;
 }
@@ -272,7 +280,7 @@ sw_compose_key (SwComposer  *self,
   };
   SwFigureSigns signs = collect_signs (self, programme);
   double body_pt = self->style.body_pt;
-  gboolean notes = has_notes (programme);
+  gboolean notes = has_notes (self, programme);
   double bottom_pt;
   double end_pt;
   guint n = 0;

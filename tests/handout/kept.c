@@ -30,11 +30,11 @@ test_doses (void)
         const SwDoseWords *told;
 
         dose.sets = sets;
-        alone = sw_dose_words_new (phrases, &dose, units);
-        told = sw_doses_tell (doses, &dose, units);
+        alone = sw_dose_words_new (phrases, &dose, SW_DOSE_LIMB_NONE, units);
+        told = sw_doses_tell (doses, &dose, SW_DOSE_LIMB_NONE, units);
         g_assert_cmpstr (told->amount, ==, alone->amount);
         g_assert_cmpstrv (told->how, alone->how);
-        g_assert_true (sw_doses_tell (doses, &dose, units) == told);
+        g_assert_true (sw_doses_tell (doses, &dose, SW_DOSE_LIMB_NONE, units) == told);
       }
 }
 
