@@ -268,7 +268,7 @@ sw_compose_general_care (SwComposer *self,
   SwFlow flow = sw_composer_begin (self);
 
   if (sw_compose_general_care_in (&flow, client))
-    sw_composer_end (&flow, space_pt, SW_KEEP_TOGETHER);
+    sw_composer_end (&flow, space_pt, SW_KEEP_FREE);
   else
     sw_block_free (flow.block);
 }
