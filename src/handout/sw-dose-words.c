@@ -384,7 +384,7 @@ sw_dose_words_dup_amount_and_load (SwPhrases    *phrases,
                                    const SwDose *dose,
                                    SwUnits       units)
 {
-  g_autofree char *amount = tell_whole_amount (phrases, dose);
+  g_autofree char *amount = tell_whole_amount (phrases, dose, SW_DOSE_LIMB_NONE);
   g_autofree char *load = dose->load.unit != SW_LOAD_NONE ? tell_load (phrases, dose->load, units) : NULL;
 
   return sw_phrases_sentences (phrases, (const char *const[]) { amount, load, NULL });
