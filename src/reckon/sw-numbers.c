@@ -15,7 +15,7 @@
 #include "sw-limit-name.h"
 #include "sw-numbers-private.h"
 #include "sw-numbers.h"
-#include "sw-readability-report.h"
+#include "sw-readability-working.h"
 #include "sw-starting-load.h"
 #include "sw-time-working.h"
 #include "sw-time.h"
@@ -435,6 +435,7 @@ add_reading (JsonBuilder *builder,
              SwProgramme *programme)
 {
   g_autoptr (SwReadabilityReport) report = sw_readability_report_new_for_programme (programme);
+  g_autoptr (SwWorking) working = NULL;
   g_autofree char *value = NULL;
   g_autofree char *aim = NULL;
 
@@ -454,6 +455,8 @@ add_reading (JsonBuilder *builder,
   add_int (builder, "words", report->counts.words);
   add_int (builder, "syllables", report->counts.syllables);
   add_int (builder, "exercises-in-another-language", report->n_other);
+  working = sw_readability_working (report);
+  add_working (builder, working);
   json_builder_set_member_name (builder, "hardest");
   json_builder_begin_array (builder);
   for (guint i = 0; i < sw_readability_report_get_n_hardest (report); i++)

@@ -8,6 +8,7 @@
 #include "sw-finding-row.h"
 #include "sw-findings-bar.h"
 #include "sw-labels.h"
+#include "sw-readability-working.h"
 #include "sw-time-working.h"
 #include "sw-week-button.h"
 #include "sw-working-button.h"
@@ -27,7 +28,7 @@ struct _SwFindingsBar
   GtkWidget *changes;
   GtkButton *changes_button;
   SwWeekButton *week;
-  GtkLabel *reading;
+  SwWorkingButton *reading;
   GtkToggleButton *button;
   GtkWidget *stop_mark;
   GtkWidget *ask_mark;
@@ -85,36 +86,28 @@ refresh_time (SwFindingsBar *self)
   gtk_button_set_label (self->changes_button, changes);
 }
 
-/* Its tooltip says what that means and which sentences are the hardest. */
+/* A press tells how that was reckoned and which sentences are the hardest. */
 static void
 refresh_reading (SwFindingsBar *self)
 {
   const SwReadabilityReport *report = sw_document_get_reading (self->document);
+  g_autoptr (SwWorking) working = NULL;
   g_autofree char *brief = NULL;
   g_autofree char *words = NULL;
-  g_autofree char *full = NULL;
-  g_autofree char *lines = NULL;
-  g_autofree char *tip = NULL;
   g_auto (GStrv) hardest = NULL;
 
+  gtk_widget_set_visible (GTK_WIDGET (self->reading), report != NULL);
   if (report == NULL)
-    {
-      set_words (self->reading, "");
-      return;
-    }
+    return;
 
   brief = sw_readability_scale_describe_briefly (report->scale, report->value);
   /* Translators: before how hard the handout is to read, for example "school grade 4.2" */
   words = g_strdup_printf (_ ("Reading: %s"), brief);
-  set_words (self->reading, words);
-
-  full = sw_readability_report_describe (report);
+  working = sw_readability_working (report);
   hardest = sw_readability_report_dup_hardest (report);
-  lines = g_strjoinv ("\n", hardest);
-  /* Translators: how hard the handout is to read, why that matters, and a line for each of the hardest sentences */
-  tip = g_strdup_printf (_ ("How the handout reads: %s.\n%s\nHardest to read:\n%s"), full,
-                         sw_readability_scale_get_source (report->scale), lines);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->reading), tip);
+  for (guint i = 0; hardest[i] != NULL; i++)
+    sw_working_add (working, i == 0 ? _ ("Hardest to read") : _ ("Hard to read"), NULL, "%s", hardest[i]);
+  sw_working_button_show (self->reading, words, working);
 }
 
 static void

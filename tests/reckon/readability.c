@@ -8,7 +8,7 @@
 #include "sample.h"
 #include "sw-finding.h"
 #include "sw-numbers.h"
-#include "sw-readability-report.h"
+#include "sw-readability-working.h"
 
 #define HARD_ENGLISH "Maintaining lumbopelvic stability necessitates considerable neuromuscular coordination."
 
@@ -327,6 +327,39 @@ test_numbers (Fixture       *fixture,
   g_assert_null (strstr (json, "Greta"));
 }
 
+/* What the window and sw_numbers_to_json() tell is what was reckoned, for each formula. */
+static void
+test_working (void)
+{
+  static const struct
+  {
+    const char *language;
+    const char *text;
+    guint n_lines;
+  } cases[] = {
+    { "en", "Lift your heel. Hold it for a moment and lower it slowly.", 5 },
+    { "es", "Levante el talón. Manténgalo un momento.", 4 },
+    { "de", "Heben Sie die Ferse. Halten Sie kurz.", 4 },
+    { "pl", "Unieś piętę. Przytrzymaj chwilę.", 2 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (SwExerciseText) text = sw_exercise_text_new (cases[i].language);
+      g_autoptr (SwReadabilityReport) report = NULL;
+      g_autoptr (SwWorking) working = NULL;
+      g_autofree char *result = NULL;
+
+      g_free (text->purpose);
+      text->purpose = g_strdup (cases[i].text);
+      report = sw_readability_report_new_for_text (text);
+      working = sw_readability_working (report);
+      g_assert_cmpuint (sw_working_get_n_lines (working), ==, cases[i].n_lines);
+      result = g_strdup_printf (report->scale->language != NULL ? " = %.1f" : " = %.2f", report->value);
+      g_assert_true (g_str_has_suffix (sw_working_get_line (working, cases[i].n_lines > 3 ? 2 : 0)->figures, result));
+    }
+}
+
 int
 main (int    argc,
       char **argv)
@@ -343,5 +376,6 @@ main (int    argc,
   ADD ("finding/german", test_finding_german);
   ADD ("finding/exercise", test_finding_exercise);
   ADD ("numbers", test_numbers);
+  g_test_add_func ("/readability/working", test_working);
   return g_test_run ();
 }
