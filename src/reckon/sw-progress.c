@@ -314,7 +314,9 @@ sw_progress_suggest (SwProgramme *programme,
   g_return_val_if_fail (SW_IS_PROGRAMME (programme), NULL);
   g_return_val_if_fail (SW_IS_ITEM (item), NULL);
 
-  if (sw_item_get_kind (item) != SW_ITEM_EXERCISE || sw_item_get_exercise (item) == NULL)
+  /* Most programmes have no diary yet, and are checked at every key stroke. */
+  if (sw_item_get_kind (item) != SW_ITEM_EXERCISE || sw_item_get_exercise (item) == NULL
+      || g_list_model_get_n_items (G_LIST_MODEL (sw_programme_get_diary (programme))) == 0)
     return NULL;
 
   search.progression = sw_programme_get_progression (programme);
