@@ -201,6 +201,21 @@ add_front (SwComposer   *self,
                      sw_phrases_get (self->phrases, "weeks.rule"), 0.8 * self->style.body_pt, SW_KEEP_ALWAYS);
 }
 
+/* The column of the weeks is as wide as their longest words need. */
+static void
+place_columns (Table *table,
+               int    n_weeks)
+{
+  SwComposer *self = table->composer;
+  g_autofree char *longest = dup_weeks (self->phrases, n_weeks - 2, n_weeks - 1);
+  int width;
+
+  pango_layout_get_size (sw_composer_get_layout (self, SW_TEXT_SMALL, -1.0, NULL, longest), &width, NULL);
+  table->starts_pt[1] = 0.34 * self->width_pt;
+  table->starts_pt[2] = table->starts_pt[1] + (double) width / PANGO_SCALE + 0.7 * self->style.body_pt;
+  table->starts_pt[3] = self->width_pt;
+}
+
 /**
  * sw_compose_weeks:
  *
@@ -221,9 +236,7 @@ sw_compose_weeks (SwComposer  *self,
   sw_composer_open (self, "Sect");
   add_front (self, plan);
   table.units = sw_client_get_units (sw_programme_get_client (programme));
-  table.starts_pt[1] = 0.36 * self->width_pt;
-  table.starts_pt[2] = 0.56 * self->width_pt;
-  table.starts_pt[3] = self->width_pt;
+  place_columns (&table, plan->n_weeks);
   table.tag = sw_tags_add (&self->tags, self->parent, "Table");
   add_head (&table);
   for (guint i = 0; i < plan->rows->len; i++)
