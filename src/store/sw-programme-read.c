@@ -13,32 +13,13 @@
 #include "sw-exercise-xml.h"
 #include "sw-extras.h"
 #include "sw-limit-xml.h"
-#include "sw-logo-xml.h"
 #include "sw-programme-xml.h"
 #include "sw-progression-xml.h"
 #include "sw-reading.h"
-#include "sw-transition-xml.h"
 #include "sw-xml-values.h"
 
 static const char *const none_known[] = { NULL };
 static const char *const root_known[] = { "version", "id", "title", "company", "progress", NULL };
-static const char *const client_known[]
-    = { "name",        "birth-year", "dominant-side", "minutes",   "units",             "paper",
-        "text-points", "language",   "precautions",   "equipment", "avoided-positions", "loads", "load-limit", NULL };
-static const char *const clinic_strings[]
-    = { "name", "therapist", "qualification", "phone", "email", "address", "emergency-number", "bands", NULL };
-static const char *const clinic_known[]
-    = { "name",
-        "therapist",
-        "qualification",
-        "phone",
-        "email",
-        "address",
-        "emergency-number",
-        "bands",
-        "max-formula",
-        "alike-percent",
-        NULL };
 static const char *const pages_known[] = { "layout", "leave-out", "add", "save-ink", "landscape", "form", NULL };
 static const char *const measurement_known[]
     = { "date", "test", "measure", "repetitions", "better", "left", "right", "both", NULL };
@@ -55,179 +36,6 @@ is (const xmlNode *node,
     const char    *name)
 {
   return sw_xml_is (node, SW_PROGRAMME_NS, name);
-}
-
-static void
-set_second (const xmlNode  *node,
-            const char     *name,
-            GError        **error)
-{
-  sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("there is a second “%s”. Leave only one of them."), name);
-}
-
-static void
-set_strings (gpointer           object,
-             const xmlNode     *node,
-             const char *const *names)
-{
-  for (guint i = 0; names[i] != NULL; i++)
-    {
-      g_autofree char *value = sw_reading_string (node, names[i]);
-
-      g_object_set (object, names[i], value, NULL);
-    }
-}
-
-/* One of the elements of which each is a line of a property. */
-static void
-read_line (xmlNode    *node,
-           GString   **lines,
-           guint      *n,
-           GPtrArray  *extras)
-{
-  g_autofree char *path = g_strdup_printf ("%s %u", (const char *) node->name, ++*n);
-  g_autofree char *text = sw_reading_leaf (node, path, extras);
-
-  if (*lines == NULL)
-    *lines = g_string_new (NULL);
-  else
-    g_string_append_c (*lines, '\n');
-  g_string_append (*lines, g_strdelimit (text, "\n", ' '));
-}
-
-static gboolean
-read_birth_year (xmlNode   *node,
-                 SwClient  *client,
-                 GError   **error)
-{
-  int year;
-
-  if (!sw_xml_read_int (node, "birth-year", 1900, 2100, 0, &year, error))
-    return FALSE;
-
-  g_object_set (client, "birth-year", year, NULL);
-  return TRUE;
-}
-
-static gboolean
-read_client_attributes (xmlNode   *node,
-                        SwClient  *client,
-                        GError   **error)
-{
-  g_autofree char *language = NULL;
-  g_autofree char *name = sw_reading_string (node, "name");
-  g_autofree char *loads = sw_reading_string (node, "loads");
-  g_autofree char *load_limit = sw_reading_string (node, "load-limit");
-  int side, units, paper, minutes;
-  double text_points;
-  SwSet precautions, equipment, avoided;
-
-  if (!read_birth_year (node, client, error)
-      || !sw_xml_read_term (node, "dominant-side", SW_TYPE_BODY_SIDE, SW_BODY_SIDE_NONE, &side, error)
-      || !sw_xml_read_int (node, "minutes", 0, 240, 0, &minutes, error)
-      || !sw_xml_read_term (node, "units", SW_TYPE_UNITS, SW_UNITS_KG, &units, error)
-      || !sw_xml_read_term (node, "paper", SW_TYPE_PAPER, SW_PAPER_A4, &paper, error)
-      || !sw_xml_read_double (node, "text-points", 12.0, 28.0, 14.0, &text_points, error)
-      || !sw_xml_read_set (node, "precautions", SW_TYPE_PRECAUTION, &precautions, error)
-      || !sw_xml_read_set (node, "equipment", SW_TYPE_EQUIPMENT, &equipment, error)
-      || !sw_xml_read_set (node, "avoided-positions", SW_TYPE_POSITION, &avoided, error))
-    return FALSE;
-  if (xmlHasProp (node, (const xmlChar *)"language") != NULL
-      && !sw_xml_read_language (node, "language", &language, error))
-    return FALSE;
-
-  g_object_set (client, "name", name, "dominant-side", side, "minutes", minutes, "units", units, "paper",
-                paper, "text-points", text_points, "precautions", precautions, "equipment", equipment,
-                "avoided-positions", avoided, "language", language != NULL ? language : "en", "loads", loads,
-                "load-limit", load_limit, NULL);
-  return TRUE;
-}
-
-static gboolean
-read_client (xmlNode    *node,
-             SwReading  *reading,
-             GError    **error)
-{
-  SwClient *client = sw_programme_get_client (reading->programme);
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  g_autoptr (GString) goals = NULL;
-  g_autoptr (GString) others = NULL;
-  guint n_goals = 0, n_others = 0;
-
-  if (!read_client_attributes (node, client, error))
-    return FALSE;
-
-  sw_extras_add_attributes (extras, NULL, node, client_known);
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    {
-      if (is (child, "goal"))
-        read_line (child, &goals, &n_goals, extras);
-      else if (is (child, "other-precaution"))
-        read_line (child, &others, &n_others, extras);
-      else
-        sw_extras_add_node (extras, NULL, child);
-    }
-
-  g_object_set (client, "goals", goals != NULL ? goals->str : "", "other-precautions",
-                others != NULL ? others->str : "", "extras", sw_extras_end (extras), NULL);
-  return TRUE;
-}
-
-/* How the clinic reckons. */
-static gboolean
-read_reckoning (SwClinic  *clinic,
-                xmlNode   *node,
-                GError   **error)
-{
-  int formula;
-  int percent;
-
-  if (!sw_xml_read_term (node, "max-formula", SW_TYPE_MAX_FORMULA, SW_MAX_FORMULA_BRZYCKI, &formula, error)
-      || !sw_xml_read_int (node, "alike-percent", 1, SW_CLINIC_MOST_ALIKE_PERCENT, SW_CLINIC_USUAL_ALIKE_PERCENT,
-                           &percent, error))
-    return FALSE;
-
-  g_object_set (clinic, "max-formula", formula, "alike-percent", percent, NULL);
-  return TRUE;
-}
-
-static gboolean
-read_clinic (xmlNode    *node,
-             SwReading  *reading,
-             GError    **error)
-{
-  SwClinic *clinic = sw_programme_get_clinic (reading->programme);
-  g_autoptr (GPtrArray) extras = sw_extras_new ();
-  g_autoptr (SwLogo) logo = NULL;
-
-  set_strings (clinic, node, clinic_strings);
-  if (!read_reckoning (clinic, node, error))
-    return FALSE;
-  sw_extras_add_attributes (extras, NULL, node, clinic_known);
-  for (xmlNode *child = node->children; child != NULL; child = child->next)
-    {
-      if (is (child, "change"))
-        {
-          if (!sw_transition_xml_read (child, clinic, extras, error))
-            return FALSE;
-          continue;
-        }
-      if (!is (child, "logo"))
-        {
-          sw_extras_add_node (extras, NULL, child);
-          continue;
-        }
-      if (logo != NULL)
-        {
-          set_second (child, "logo", error);
-          return FALSE;
-        }
-      logo = sw_logo_xml_read (child, extras, error);
-      if (logo == NULL)
-        return FALSE;
-    }
-  g_object_set (clinic, "logo", logo, "extras", sw_extras_end (extras), NULL);
-  return TRUE;
 }
 
 static gboolean
@@ -440,7 +248,7 @@ read_issue (xmlNode    *node,
   for (xmlNode *child = node->children; child != NULL; child = child->next)
     {
       if (is (child, "dose-line"))
-        read_line (child, &doses, &n_doses, extras);
+        sw_reading_line (child, &doses, &n_doses, extras);
       else
         sw_extras_add_node (extras, NULL, child);
     }
@@ -481,8 +289,8 @@ static const struct
   ReadFunc read;
 } parts[] = {
   { "exercises", SW_EXERCISE_NS, "exercise", read_exercise },
-  { "client", NULL, NULL, read_client },
-  { "clinic", NULL, NULL, read_clinic },
+  { "client", NULL, NULL, sw_reading_client },
+  { "clinic", NULL, NULL, sw_reading_clinic },
   { "pages", NULL, NULL, read_pages },
   { "limits", SW_PROGRAMME_NS, "limit", read_limit },
   { "measurements", SW_PROGRAMME_NS, "measurement", read_measurement },
@@ -527,7 +335,7 @@ read_part (xmlNode    *root,
         continue;
       if (found)
         {
-          set_second (child, parts[part].name, error);
+          sw_reading_set_second (child, parts[part].name, error);
           return FALSE;
         }
 
@@ -600,7 +408,7 @@ sw_programme_read (xmlNode  *node,
     return NULL;
 
   programme = sw_programme_new (id);
-  set_strings (programme, node, (const char *const[]){ "title", "progress", NULL });
+  sw_reading_strings (programme, node, (const char *const[]){ "title", "progress", NULL });
   g_object_set (programme, "company", company, NULL);
   sw_extras_add_attributes (extras, NULL, node, root_known);
 

@@ -344,3 +344,61 @@ sw_reading_item (xmlNode     *node,
     g_list_store_append (items, item);
   return good;
 }
+
+/**
+ * sw_reading_set_second:
+ * @node: an element
+ * @name: what it is
+ * @error: set
+ *
+ * Says that there may be only one of them.
+ */
+void
+sw_reading_set_second (const xmlNode  *node,
+                       const char     *name,
+                       GError        **error)
+{
+  sw_xml_set_error (error, node, SW_XML_ERROR_INVALID, _ ("there is a second “%s”. Leave only one of them."), name);
+}
+
+/**
+ * sw_reading_strings:
+ * @object: what has them as properties
+ * @node: its element
+ * @names: (array zero-terminated=1): attributes, each a string property of the same name; "" when absent
+ */
+void
+sw_reading_strings (gpointer           object,
+                    const xmlNode     *node,
+                    const char *const *names)
+{
+  for (guint i = 0; names[i] != NULL; i++)
+    {
+      g_autofree char *value = sw_reading_string (node, names[i]);
+
+      g_object_set (object, names[i], value, NULL);
+    }
+}
+
+/**
+ * sw_reading_line:
+ * @node: one of the elements of which each is a line of a property
+ * @lines: (inout): those read so far, NULL for none
+ * @n: (inout): how many
+ * @extras: gets what is not known of it
+ */
+void
+sw_reading_line (xmlNode    *node,
+                 GString   **lines,
+                 guint      *n,
+                 GPtrArray  *extras)
+{
+  g_autofree char *path = g_strdup_printf ("%s %u", (const char *) node->name, ++*n);
+  g_autofree char *text = sw_reading_leaf (node, path, extras);
+
+  if (*lines == NULL)
+    *lines = g_string_new (NULL);
+  else
+    g_string_append_c (*lines, '\n');
+  g_string_append (*lines, g_strdelimit (text, "\n", ' '));
+}

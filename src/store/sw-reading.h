@@ -30,6 +30,22 @@ char *sw_reading_string (const xmlNode *node,
 char *sw_reading_leaf (xmlNode    *node,
                        const char *path,
                        GPtrArray  *extras);
+void sw_reading_strings (gpointer           object,
+                         const xmlNode     *node,
+                         const char *const *names);
+void sw_reading_line (xmlNode    *node,
+                      GString   **lines,
+                      guint      *n,
+                      GPtrArray  *extras);
+void sw_reading_set_second (const xmlNode  *node,
+                            const char     *name,
+                            GError        **error);
+gboolean sw_reading_client (xmlNode    *node,
+                            SwReading  *reading,
+                            GError    **error);
+gboolean sw_reading_clinic (xmlNode    *node,
+                            SwReading  *reading,
+                            GError    **error);
 gboolean sw_reading_item (xmlNode     *node,
                           GListStore  *items,
                           gboolean     in_circuit,
