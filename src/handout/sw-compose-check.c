@@ -498,6 +498,30 @@ sw_compose_find_check (SwSession *session)
 }
 
 /**
+ * sw_compose_check_name:
+ * @item: an item of the kind self-check
+ *
+ * Returns: (transfer full): what its heading says: with the session's title where there are several sessions
+ */
+char *
+sw_compose_check_name (SwComposer *self,
+                       SwItem     *item)
+{
+  GListModel *sessions = G_LIST_MODEL (sw_programme_get_sessions (self->programme));
+
+  for (guint i = 0; g_list_model_get_n_items (sessions) > 1 && i < g_list_model_get_n_items (sessions); i++)
+    {
+      g_autoptr (SwSession) session = g_list_model_get_item (sessions, i);
+      g_autoptr (GPtrArray) items = sw_session_dup_items (session);
+
+      if (*sw_session_get_title (session) != '\0' && g_ptr_array_find (items, item, NULL))
+        return sw_phrases_format (self->phrases, "check.heading-session", "session", sw_session_get_title (session), NULL);
+    }
+
+  return g_strdup (sw_phrases_get (self->phrases, "check.heading"));
+}
+
+/**
  * sw_compose_check:
  * @item: an item of the kind self-check
  * @heading: structure type of its heading
@@ -508,13 +532,14 @@ sw_compose_check (SwComposer *self,
                   const char *heading)
 {
   double body_pt = self->style.body_pt;
+  g_autofree char *name = sw_compose_check_name (self, item);
   SwFlow flow;
 
   sw_composer_open (self, "Sect");
   sw_composer_open_frame (self, CHECK_FRAME_PT);
   flow = sw_composer_begin (self);
   sw_flow_entry (&flow, sw_item_get_id (item), NULL, 0);
-  sw_flow_text_in (&flow, SW_TEXT_SECTION, heading, sw_phrases_get (self->phrases, "check.heading"));
+  sw_flow_text_in (&flow, SW_TEXT_SECTION, heading, name);
   sw_composer_end (&flow, 1.5 * body_pt, SW_KEEP_ALWAYS);
 
   if (!compose_with_picture (self, item))

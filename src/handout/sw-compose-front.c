@@ -96,12 +96,13 @@ add_check_of (SwFlow    *flow,
   g_autoptr (SwItem) check = sw_compose_find_check (session);
   int page = index < self->check_pages->len ? g_array_index (self->check_pages, int, index) : 0;
   g_autofree char *number = sw_phrases_number (self->phrases, page, 0);
+  g_autofree char *name = NULL;
   g_autofree char *line = NULL;
 
   if (check == NULL || !sw_composer_shows (self, SW_PAGE_PART_SELF_CHECK))
     return;
-  line = sw_phrases_format (self->phrases, "plan.check", "name", sw_phrases_get (self->phrases, "check.heading"), "page",
-                            number, NULL);
+  name = sw_compose_check_name (self, check);
+  line = sw_phrases_format (self->phrases, "plan.check", "name", name, "page", number, NULL);
   if (flow->y_pt > 0.0)
     sw_flow_space (flow, 0.25 * self->style.body_pt);
   sw_flow_text_in (flow, SW_TEXT_STRONG, "P", line);

@@ -136,6 +136,8 @@ gboolean sw_compose_wall (SwComposer   *composer,
                           SwProgramme  *programme,
                           GError      **error);
 SwItem *sw_compose_find_check (SwSession *session);
+char *sw_compose_check_name (SwComposer *composer,
+                             SwItem     *item);
 void sw_compose_check (SwComposer *composer,
                        SwItem     *item,
                        const char *heading);
