@@ -22,24 +22,26 @@ def ticked(g, name):
     return g._until(lambda: "checked" in g.find("checkbox", name).states)
 
 
-def place_of_words(pdf, words):
-    """Where @words begin on their page of the PDF, as shares of its width and height."""
+def places_of_words(pdf, words):
+    """Wherever @words begin in the PDF: the page, and the place as shares of its width and height."""
+    places = []
     boxes = subprocess.run(["pdftotext", "-bbox", pdf, "-"], check=True, capture_output=True, text=True).stdout
     for number, page in enumerate(boxes.split("<page ")[1:], 1):
         width, height = (float(size) for size in re.match(r'width="([\d.]+)" height="([\d.]+)"', page).groups())
         found = re.findall(r'xMin="([\d.]+)" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">([^<]*)<', page)
         for i in range(len(found)):
             if [word[3] for word in found[i:i + len(words)]] == words:
-                return number, float(found[i][0]) / width, (float(found[i][1]) + float(found[i][2])) / 2 / height
-    raise gui.Fail(f"{words} are not in the PDF")
+                places.append((number, float(found[i][0]) / width, (float(found[i][1]) + float(found[i][2])) / 2 / height))
+    return places
 
 
 def press_card(g, work):
     """Presses the name of an exercise in the right-hand column of cards, as the program without a window places it."""
     pdf = work.path("compact.pdf")
     subprocess.run([work.make, "handout", work.file, "--layout", "compact", "-o", pdf], check=True)
-    number, across, down = place_of_words(pdf, ["Knee", "straightening"])
-    check(across > 0.5, f"the card of knee straightening has moved: {across:.2f} across")
+    places = [place for place in places_of_words(pdf, ["Knee", "straightening"]) if place[1] > 0.5]
+    check(places, "the card of knee straightening is not in the right-hand column")
+    number, across, down = places[0]
     x, y, w, h = g.screen_rect(g.find("image", "Page 1 of *"))
     for _ in range(200):
         pages = g.find_all("image", f"Page {number} of *")
@@ -93,14 +95,14 @@ def test(work):
     check(ticked(g, "Full"), "the popover did not follow undo")
 
     # Two parts are two steps.
-    g.press("checkbox", "Log to fill in")
-    check(g._until(lambda: page_count(g) < full), "leaving out the log leaves as many pages")
+    g.press("checkbox", "Mistakes to avoid")
+    check(g._until(lambda: page_count(g) < full), "leaving out the mistakes leaves as many pages")
     g.press("checkbox", "Signs to stop for")
     g.key("ctrl+z")
     check(ticked(g, "Signs to stop for"), "undo did not bring the stop signs back")
-    check("checked" not in g.find("checkbox", "Log to fill in").states, "undo took two steps at once")
+    check("checked" not in g.find("checkbox", "Mistakes to avoid").states, "undo took two steps at once")
     g.key("ctrl+z")
-    check(ticked(g, "Log to fill in"), "undo did not bring the log back")
+    check(ticked(g, "Mistakes to avoid"), "undo did not bring the mistakes back")
 
     # A PDF to fill in: one step, told where it is saved, with fields in it.
     g.press("checkbox", "PDF to fill in on a tablet")
