@@ -335,5 +335,5 @@ sw_compose_timeline (SwComposer *self,
   add_ticks (&flow, total_s);
   sw_flow_space (&flow, 0.2 * self->style.body_pt);
   add_legend (&flow, parts);
-  sw_composer_end (&flow, 0.5 * self->style.body_pt, SW_KEEP_ALWAYS);
+  sw_composer_end (&flow, 0.5 * self->style.body_pt, SW_KEEP_TOGETHER);
 }
