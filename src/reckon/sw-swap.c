@@ -178,25 +178,6 @@ sw_swap_get_missing_equipment (SwClient              *client,
   return facts->equipment & ~sw_client_get_equipment (client) & ~EVERYWHERE;
 }
 
-/* Whether nothing of it, with its usual dose, is beyond a limit of the client that would have to be asked about. */
-static gboolean
-keeps_limits (GListModel *limits,
-              SwExercise *candidate)
-{
-  const SwDose *dose = &sw_exercise_get_facts (candidate)->dose;
-
-  for (guint i = 0; i < g_list_model_get_n_items (limits); i++)
-    {
-      g_autoptr (SwLimit) limit = g_list_model_get_item (limits, i);
-      SwLimitBreach breach;
-
-      if (sw_limit_find_breach (limit, candidate, dose, &breach) && breach.level > SW_FINDING_TELL)
-        return FALSE;
-    }
-
-  return TRUE;
-}
-
 /* Whether the client can do it at home, and nothing speaks against it that would have to be asked about. With nothing
  * ticked, what is at home was not asked yet. */
 static gboolean
@@ -215,9 +196,9 @@ is_possible (SwClient              *client,
  * @programme: a programme
  * @catalogue: where the exercises are
  *
- * Finds what the client may be offered at all: nothing retired, against a precaution or beyond a limit that would have to
- * be asked about, from a position the client cannot get into, or in need of what is not at home (where that was asked). Holds for as long as
- * neither changes.
+ * Finds what the client may be offered as far as exercises can be told apart at once: nothing retired, against a precaution
+ * that would have to be asked about, from a position the client cannot get into, or in need of what is not at home (where
+ * that was asked). Holds for as long as neither changes.
  *
  * Returns: (transfer full): what sw_swaps_find() looks in
  */
@@ -226,7 +207,6 @@ sw_swaps_new (SwProgramme *programme,
               SwCatalogue *catalogue)
 {
   SwSwaps *self = g_new0 (SwSwaps, 1);
-  GListModel *limits;
   SwClient *client;
   SwSet against;
 
@@ -237,7 +217,6 @@ sw_swaps_new (SwProgramme *programme,
   self->catalogue = g_object_ref (catalogue);
   self->possible = g_array_new (FALSE, FALSE, sizeof (Candidate));
   client = sw_programme_get_client (programme);
-  limits = G_LIST_MODEL (sw_programme_get_limits (programme));
   against = sw_precautions_get_cautions (sw_client_get_precautions (client), SW_FINDING_ASK);
   for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (catalogue)); i++)
     {
@@ -245,7 +224,7 @@ sw_swaps_new (SwProgramme *programme,
       const SwExerciseFacts *facts = sw_exercise_get_facts (exercise);
       Candidate candidate = { exercise, facts->muscles, facts->aims };
 
-      if (is_possible (client, against, facts) && keeps_limits (limits, exercise))
+      if (is_possible (client, against, facts))
         g_array_append_val (self->possible, candidate); /* the catalogue keeps it */
     }
 
@@ -431,6 +410,44 @@ add_alike (Search    *self,
     }
 }
 
+/* Whether nothing of it, with its usual dose, is beyond a limit of the client that would have to be asked about. */
+static gboolean
+keeps_limits (GListModel *limits,
+              SwExercise *candidate)
+{
+  const SwDose *dose = &sw_exercise_get_facts (candidate)->dose;
+
+  for (guint i = 0; i < g_list_model_get_n_items (limits); i++)
+    {
+      g_autoptr (SwLimit) limit = g_list_model_get_item (limits, i);
+      SwLimitBreach breach;
+
+      if (sw_limit_find_breach (limit, candidate, dose, &breach) && breach.level > SW_FINDING_TELL)
+        return FALSE;
+    }
+
+  return TRUE;
+}
+
+/* Takes out what is beyond a limit, until there are enough: what a picture does is not reckoned for more than these. */
+static void
+keep_allowed (Search    *self,
+              GPtrArray *swaps,
+              guint      n_most)
+{
+  GListModel *limits = G_LIST_MODEL (sw_programme_get_limits (self->swaps->programme));
+  guint n = 0;
+
+  while (n < MIN (n_most, swaps->len))
+    {
+      if (keeps_limits (limits, ((SwSwap *) swaps->pdata[n])->exercise))
+        n++;
+      else
+        g_ptr_array_remove_index (swaps, n);
+    }
+  g_ptr_array_set_size (swaps, (int) n);
+}
+
 /**
  * sw_swaps_find:
  * @self: what to look in
@@ -438,8 +455,9 @@ add_alike (Search    *self,
  * @wish: which difficulty is wanted
  * @n_most: how many are enough
  *
- * Looks for exercises that could take an item's, among those that sw_swaps_new() found. None is in the same session already;
- * one that the catalogue does not link shares a muscle group and an aim.
+ * Looks for exercises that could take an item's, among those that sw_swaps_new() found. None is in the same session already,
+ * or with its usual dose beyond a limit of the client that would have to be asked about; one that the catalogue does not
+ * link shares a muscle group and an aim.
  *
  * Returns: (transfer full) (element-type SwSwap): the linked ones, nearest first, then the most alike; none for an item
  *   without an exercise
@@ -476,12 +494,12 @@ sw_swaps_find (SwSwaps    *self,
   /* They come first: where they are enough the others need not be looked at. */
   if (g_hash_table_size (steps) > 1)
     add_linked (&search, wish, swaps);
+  keep_allowed (&search, swaps, G_MAXUINT);
   if (swaps->len < n_most && (wish == SW_SWAP_ANY || wish == SW_SWAP_ALIKE))
     add_alike (&search, swaps);
 
   g_ptr_array_sort (swaps, compare_swaps);
-  if (swaps->len > n_most)
-    g_ptr_array_set_size (swaps, (int) n_most);
+  keep_allowed (&search, swaps, n_most);
   for (guint i = 0; i < swaps->len; i++)
     {
       SwSwap *swap = swaps->pdata[i];

@@ -19,13 +19,14 @@
 #define FRAME_MS 16.0
 #define TODAY "2026-11-25"
 
-/* As old as can be asked about, with precautions, little equipment and little time: much to find. */
+/* As old as can be asked about, with precautions, a limit, little equipment and little time: much to find. */
 static SwProgramme *
 make_programme (SwCatalogue *catalogue)
 {
   SwProgramme *programme = sw_programme_new_standard ();
   g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
   g_autoptr (SwSection) section = g_list_model_get_item (G_LIST_MODEL (sw_session_get_sections (session)), 1);
+  g_autoptr (SwLimit) knee = sw_limit_new (SW_LIMIT_KIND_RANGE);
   guint n_known = g_list_model_get_n_items (G_LIST_MODEL (catalogue));
 
   g_object_set (session, "days", (guint64) SW_SET (SW_DAY_MONDAY) | SW_SET (SW_DAY_THURSDAY), NULL);
@@ -34,6 +35,8 @@ make_programme (SwCatalogue *catalogue)
                     | SW_SET (SW_PRECAUTION_OSTEOPOROSIS) | SW_SET (SW_PRECAUTION_HIP_REPLACEMENT_BACK),
                 "equipment", (guint64) SW_SET (SW_EQUIPMENT_CHAIR), "avoided-positions",
                 (guint64) SW_SET (SW_POSITION_ON_BACK), NULL);
+  g_object_set (knee, "side", SW_BODY_SIDE_RIGHT, "movement", SW_MOVEMENT_KNEE_BEND, "to-deg", 60.0, NULL);
+  g_list_store_append (sw_programme_get_limits (programme), knee);
   for (guint i = 0; i < N_ITEMS; i++)
     {
       g_autoptr (SwExercise) exercise = g_list_model_get_item (G_LIST_MODEL (catalogue), i * 37 % n_known);
@@ -68,11 +71,12 @@ enlarge (SwCatalogue *catalogue)
   sw_catalogue_add (catalogue, more);
 }
 
-/* The last of @n_rounds is as good as the first: nothing is kept from one to the next. */
+/* The best of the rounds, and the first: what is known of an exercise is kept with it. */
 static double
 reckon (SwProgramme *programme,
         SwCatalogue *catalogue,
-        guint       *n_findings)
+        guint       *n_findings,
+        double      *first_ms)
 {
   g_autoptr (SwSession) session = g_list_model_get_item (G_LIST_MODEL (sw_programme_get_sessions (programme)), 0);
   double best_ms = 1e9;
@@ -87,6 +91,8 @@ reckon (SwProgramme *programme,
 
       *n_findings = findings->len;
       best_ms = MIN (best_ms, worked_ms () - began);
+      if (round == 0)
+        *first_ms = worked_ms () - began;
     }
 
   return best_ms;
@@ -133,15 +139,17 @@ main (void)
   for (int large = 0; large < 2; large++)
     {
       guint n_findings;
+      double first_ms;
       double ms;
 
       if (large)
         enlarge (catalogue);
-      ms = reckon (programme, catalogue, &n_findings);
+      ms = reckon (programme, catalogue, &n_findings, &first_ms);
       worst_ms = MAX (worst_ms, ms);
-      printf ("a key stroke, %d items, %u findings, %u exercises: %.1f ms, %.2f of a frame, %.0f times reading its texts "
-              "once%s\n",
-              N_ITEMS, n_findings, g_list_model_get_n_items (G_LIST_MODEL (catalogue)), ms, ms / FRAME_MS, ms / floor_ms,
+      printf ("a key stroke, %d items, %u findings, %u exercises: %.1f ms (the first %.1f), %.2f of a frame, %.0f times "
+              "reading its texts once%s\n",
+              N_ITEMS, n_findings, g_list_model_get_n_items (G_LIST_MODEL (catalogue)), ms, first_ms, ms / FRAME_MS,
+              ms / floor_ms,
               ms > FRAME_MS ? "   DOES NOT HOLD" : "");
     }
 
