@@ -72,6 +72,23 @@ sw_term_get_n_values (GType type)
 }
 
 /**
+ * sw_set_count:
+ * @set: a set
+ *
+ * Returns: how many values are in it
+ */
+int
+sw_set_count (SwSet set)
+{
+  int n = 0;
+
+  for (; set != 0; set &= set - 1)
+    n++;
+
+  return n;
+}
+
+/**
  * sw_set_from_nicks:
  * @type: the GType of one of the enumerations
  * @nicks: words with white space between them; may be empty

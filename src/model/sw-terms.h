@@ -401,6 +401,7 @@ gboolean sw_term_from_nick (GType       type,
 const char *sw_term_to_nick (GType type,
                              int   value);
 int sw_term_get_n_values (GType type);
+int sw_set_count (SwSet set);
 gboolean sw_set_from_nicks (GType        type,
                             const char  *nicks,
                             SwSet       *set,

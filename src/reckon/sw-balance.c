@@ -91,17 +91,6 @@ typedef struct
   double sets[MOST_PARTS];
 } Count;
 
-static int
-count_muscles (SwSet set)
-{
-  int n = 0;
-
-  for (; set != 0; set &= set - 1)
-    n++;
-
-  return n;
-}
-
 /* Shares @sets out by how many of the exercise's muscles belong to each part. */
 static void
 share_out (Count *count,
@@ -112,9 +101,9 @@ share_out (Count *count,
   int n_all = 0;
 
   for (int i = 0; i < MOST_PARTS && parts[i].key != NULL; i++)
-    n_all += count_muscles (muscles & parts[i].muscles);
+    n_all += sw_set_count (muscles & parts[i].muscles);
   for (int i = 0; n_all > 0 && i < MOST_PARTS && parts[i].key != NULL; i++)
-    count->sets[i] += sets * count_muscles (muscles & parts[i].muscles) / n_all;
+    count->sets[i] += sets * sw_set_count (muscles & parts[i].muscles) / n_all;
 }
 
 static void

@@ -61,24 +61,13 @@ sw_swap_free (SwSwap *swap)
   g_free (swap);
 }
 
-static int
-count_set (SwSet set)
-{
-  int n = 0;
-
-  for (; set != 0; set &= set - 1)
-    n++;
-
-  return n;
-}
-
 /* What two sets have in common of all that either has: the index of Jaccard (New Phytologist 1912;11:37-50). 1 for
  * two empty sets. */
 static double
 get_common_share (SwSet a,
                   SwSet b)
 {
-  return (a | b) == 0 ? 1.0 : (double) count_set (a & b) / (double) count_set (a | b);
+  return (a | b) == 0 ? 1.0 : (double) sw_set_count (a & b) / (double) sw_set_count (a | b);
 }
 
 /**
@@ -260,8 +249,8 @@ static char *
 describe_muscles (const SwExerciseFacts *old,
                   const SwExerciseFacts *facts)
 {
-  int n_common = count_set (old->muscles & facts->muscles);
-  int n_old = count_set (old->muscles);
+  int n_common = sw_set_count (old->muscles & facts->muscles);
+  int n_old = sw_set_count (old->muscles);
 
   if (old->muscles == facts->muscles)
     return g_strdup (_("same muscles"));
@@ -276,8 +265,8 @@ static char *
 describe_aims (const SwExerciseFacts *old,
                const SwExerciseFacts *facts)
 {
-  int n_common = count_set (old->aims & facts->aims);
-  int n_old = count_set (old->aims);
+  int n_common = sw_set_count (old->aims & facts->aims);
+  int n_old = sw_set_count (old->aims);
 
   if (n_common == n_old)
     return g_strdup (ngettext ("same aim", "same aims", (unsigned long) n_old));
@@ -329,8 +318,8 @@ compare_swaps (gconstpointer a,
     return first->n_steps - second->n_steps;
   if (first->alikeness > second->alikeness || first->alikeness < second->alikeness)
     return first->alikeness > second->alikeness ? -1 : 1;
-  if (count_set (first_facts->equipment) != count_set (second_facts->equipment))
-    return count_set (first_facts->equipment) - count_set (second_facts->equipment);
+  if (sw_set_count (first_facts->equipment) != sw_set_count (second_facts->equipment))
+    return sw_set_count (first_facts->equipment) - sw_set_count (second_facts->equipment);
 
   return strcmp (first_facts->id, second_facts->id);
 }
